@@ -1,0 +1,49 @@
+package wayside.sizing.brief;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What a day's energy budget is asked for.
+ *
+ * @param loads at least one
+ * @param busVoltageV nominal voltage of the battery bus [V]; 12 if absent
+ * @param inverter what is known of the inverter
+ * @param standbyW constant draw of monitors, outlets and electronics [W]; a default if absent
+ * @param ambientC for the fridge's duty [C]; a default if absent
+ */
+public record EnergyBrief(
+        List<Load> loads,
+        OptionalDouble busVoltageV,
+        InverterSpec inverter,
+        OptionalDouble standbyW,
+        OptionalDouble ambientC) {
+    public EnergyBrief {
+        loads = List.copyOf(loads);
+    }
+
+    public static EnergyBrief of(Load... loads) {
+        return new EnergyBrief(
+                List.of(loads),
+                OptionalDouble.empty(),
+                InverterSpec.OPEN,
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    public EnergyBrief standby(double newStandbyW) {
+        return new EnergyBrief(loads, busVoltageV, inverter, OptionalDouble.of(newStandbyW), ambientC);
+    }
+
+    public EnergyBrief through(InverterSpec newInverter) {
+        return new EnergyBrief(loads, busVoltageV, newInverter, standbyW, ambientC);
+    }
+
+    public EnergyBrief atVolts(double newBusVoltageV) {
+        return new EnergyBrief(loads, OptionalDouble.of(newBusVoltageV), inverter, standbyW, ambientC);
+    }
+
+    public EnergyBrief inAmbient(double newAmbientC) {
+        return new EnergyBrief(loads, busVoltageV, inverter, standbyW, OptionalDouble.of(newAmbientC));
+    }
+}

@@ -1,0 +1,39 @@
+package wayside.sizing.brief;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What the customer already decided or owns. A figure that is given stays as given; one that is left open is sized.
+ *
+ * @param busVoltageV 12, 24 or 48
+ * @param chemistry of the bank; lithium iron phosphate if absent
+ * @param nominalEnergyWh of a bank already owned [Wh]
+ * @param solarPowerW rated power of an array already owned, or all that fits on the roof [W]
+ * @param panel how the panels sit
+ * @param alternatorChargerA rated output of the charger between alternator and bank, at bus voltage [A]
+ * @param shoreChargerW rated output of the shore charger [W]
+ * @param inverter what is known of the inverter
+ * @param standbyW constant draw of monitors, outlets and electronics [W]
+ */
+public record SystemWishes(
+        OptionalDouble busVoltageV,
+        Optional<Chemistry> chemistry,
+        OptionalDouble nominalEnergyWh,
+        OptionalDouble solarPowerW,
+        Optional<PanelMount> panel,
+        OptionalDouble alternatorChargerA,
+        OptionalDouble shoreChargerW,
+        InverterSpec inverter,
+        OptionalDouble standbyW) {
+    public static final SystemWishes OPEN = new SystemWishes(
+            OptionalDouble.empty(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            InverterSpec.OPEN,
+            OptionalDouble.empty());
+}

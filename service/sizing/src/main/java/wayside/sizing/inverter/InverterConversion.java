@@ -1,0 +1,122 @@
+package wayside.sizing.inverter;
+
+import java.util.ArrayList;
+import java.util.List;
+import wayside.sizing.brief.InverterSpec;
+import wayside.sizing.brief.Supply;
+import wayside.sizing.demand.Demand;
+import wayside.sizing.demand.LoadDemand;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Input;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/** What is lost between battery and socket, on top of the idle power. */
+public sealed interface InverterConversion {
+    /** Lost while it delivers so much [W]. */
+    Derived lossW(Derived acPowerW);
+
+    /** Lost over a day by the AC loads, each taken to run alone at its own power [Wh]. */
+    Derived dailyLossWh(Demand demand);
+
+    /** A flat efficiency when one is given, else the loss curve. */
+    static InverterConversion of(InverterSpec spec, InverterRating rating, String path) {
+        if (spec.efficiency().isPresent()) {
+            return new Flat(Derived.given(
+                    "inverter: efficiency", spec.efficiency().getAsDouble(), Unit.SHARE, path + "/efficiency"));
+        }
+        return new Curve(
+                Curve.coefficient("inverter: loss proportional to output", Curve.TYPICAL_LINEAR, path),
+                Curve.coefficient("inverter: loss with the square of output", Curve.TYPICAL_SQUARE, path),
+                rating.continuousW());
+    }
+
+    /** The same share at every power. */
+    record Flat(Derived efficiency) implements InverterConversion {
+        @Override
+        public Derived lossW(Derived acPowerW) {
+            return loss("inverter: power of conversion", Unit.WATT, acPowerW, "P");
+        }
+
+        @Override
+        public Derived dailyLossWh(Demand demand) {
+            return loss(
+                    "inverter: energy of conversion",
+                    Unit.WATT_HOUR,
+                    demand.ac().dailyEnergyWh(),
+                    "E");
+        }
+
+        private Derived loss(String label, Unit unit, Derived delivered, String symbol) {
+            return Derived.computed(
+                    label,
+                    delivered.value() / efficiency.value() - delivered.value(),
+                    unit,
+                    Formula.definition("L = " + symbol + " / eta - " + symbol),
+                    delivered.as(symbol),
+                    efficiency.as("eta"));
+        }
+    }
+
+    /**
+     * {@code L = k1 P + k2 P^2 / P_r}: k1 [1] losses proportional to the output, k2 [1] losses that rise with its square,
+     * P_r [W] the rating. Source of the form: H. Schmidt and D. U. Sauer, Wechselrichter-Wirkungsgrade, Sonnenenergie
+     * 4/1996; the coefficients are the trade's.
+     */
+    record Curve(Derived linear, Derived square, Derived ratingW) implements InverterConversion {
+        private static final double TYPICAL_LINEAR = 0.04;
+        private static final double TYPICAL_SQUARE = 0.05;
+        private static final Source MODEL = Source.paper(
+                "Schmidt and Sauer, Wechselrichter-Wirkungsgrade, Sonnenenergie 4/1996", "three-parameter loss");
+
+        private static Derived coefficient(String label, double value, String path) {
+            return Derived.assumed(
+                    label,
+                    value,
+                    Unit.COUNT,
+                    path + "/efficiency",
+                    "Typical of small sine-wave inverters",
+                    Source.commonPractice());
+        }
+
+        @Override
+        public Derived lossW(Derived acPowerW) {
+            return Derived.computed(
+                    "inverter: power of conversion",
+                    acPowerW.value() * lossShare(acPowerW.value()),
+                    Unit.WATT,
+                    new Formula("L = P (k1 + k2 P / P_r)", MODEL),
+                    acPowerW.as("P"),
+                    linear.as("k1"),
+                    square.as("k2"),
+                    ratingW.as("P_r"));
+        }
+
+        @Override
+        public Derived dailyLossWh(Demand demand) {
+            List<Input> inputs = new ArrayList<>(List.of(linear.as("k1"), square.as("k2"), ratingW.as("P_r")));
+            double loss = 0;
+            int number = 0;
+            for (LoadDemand load : demand.loads()) {
+                if (load.load().supply() == Supply.AC) {
+                    number++;
+                    loss += load.dailyEnergyWh().value()
+                            * lossShare(load.runningPowerW().value());
+                    inputs.add(load.dailyEnergyWh().as("E" + number));
+                    inputs.add(load.runningPowerW().as("P" + number));
+                }
+            }
+            return Derived.computed(
+                    "inverter: energy of conversion",
+                    loss,
+                    Unit.WATT_HOUR,
+                    new Formula("L = sum of E (k1 + k2 P / P_r) over the AC loads", MODEL),
+                    inputs.toArray(Input[]::new));
+        }
+
+        private double lossShare(double powerW) {
+            return linear.value() + square.value() * powerW / ratingW.value();
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package wayside.sizing.inverter;
+
+import wayside.sizing.brief.InverterSpec;
+import wayside.sizing.demand.Demand;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/**
+ * What the inverter takes for itself.
+ *
+ * @param idlePowerW drawn while it is on [W]
+ * @param hoursOn switched on [h per day]
+ * @param idleWh standing by with nothing plugged in [Wh per day]
+ * @param conversionWh turning direct into alternating current [Wh per day]
+ * @param conversion how it turns one into the other
+ */
+public record InverterLoss(
+        Derived idlePowerW, Derived hoursOn, Derived idleWh, Derived conversionWh, InverterConversion conversion) {
+    /** A line through what owners and trade pages report: 10 W at 250 W, 18 W at 1 kW, 24 W at 2 kW, 40 W at 6.8 kW. */
+    private static final double IDLE_BASE_W = 10;
+
+    private static final double IDLE_SHARE_OF_RATING = 0.005;
+
+    /**
+     * Loss of the AC loads in the demand, through an inverter of this rating.
+     *
+     * @param path JSON Pointer of the inverter in the request
+     */
+    public static InverterLoss of(Demand demand, InverterSpec spec, InverterRating rating, String path) {
+        Derived idle = idlePower(spec, rating, path);
+        Derived hours = hoursOn(spec, path);
+        Derived idleEnergy = Derived.computed(
+                "inverter: energy of standing by",
+                idle.value() * hours.value(),
+                Unit.WATT_HOUR,
+                Formula.definition("E = p0 h"),
+                idle.as("p0"),
+                hours.as("h"));
+        InverterConversion conversion = InverterConversion.of(spec, rating, path);
+        return new InverterLoss(idle, hours, idleEnergy, conversion.dailyLossWh(demand), conversion);
+    }
+
+    /** Power out of the battery while the inverter delivers so much [W]. */
+    public Derived batteryPowerW(Derived acPowerW) {
+        Derived loss = conversion.lossW(acPowerW);
+        return Derived.computed(
+                "inverter: power out of the battery",
+                acPowerW.value() + idlePowerW.value() + loss.value(),
+                Unit.WATT,
+                Formula.definition("P_dc = P_ac + p0 + L"),
+                acPowerW.as("P_ac"),
+                idlePowerW.as("p0"),
+                loss.as("L"));
+    }
+
+    private static Derived idlePower(InverterSpec spec, InverterRating rating, String path) {
+        if (spec.idleW().isPresent()) {
+            return Derived.given(
+                    "inverter: power without load", spec.idleW().getAsDouble(), Unit.WATT, path + "/idleW");
+        }
+        Derived base = idleCoefficient("inverter: idle power of its electronics", IDLE_BASE_W, Unit.WATT, path);
+        Derived share =
+                idleCoefficient("inverter: idle power as a share of rating", IDLE_SHARE_OF_RATING, Unit.SHARE, path);
+        return Derived.computed(
+                "inverter: power without load",
+                IDLE_BASE_W + IDLE_SHARE_OF_RATING * rating.continuousW().value(),
+                Unit.WATT,
+                Formula.commonPractice("p0 = a + b P_r"),
+                base.as("a"),
+                share.as("b"),
+                rating.continuousW().as("P_r"));
+    }
+
+    private static Derived idleCoefficient(String label, double value, Unit unit, String path) {
+        return Derived.assumed(
+                label,
+                value,
+                unit,
+                path + "/idleW",
+                "As owners report; the data sheet decides",
+                Source.commonPractice());
+    }
+
+    private static Derived hoursOn(InverterSpec spec, String path) {
+        if (spec.hoursPerDay().isPresent()) {
+            return Derived.given(
+                    "inverter: hours switched on", spec.hoursPerDay().getAsDouble(), Unit.HOUR, path + "/hoursPerDay");
+        }
+        return Derived.assumed(
+                "inverter: hours switched on",
+                24,
+                Unit.HOUR,
+                path + "/hoursPerDay",
+                "People leave it on; say how long it is on if it is switched off in between",
+                Source.commonPractice());
+    }
+}

@@ -1,0 +1,2 @@
+/** The doors of the core: one per operation, each a straight line through the chapters below. */
+package wayside.sizing;

@@ -1,0 +1,2 @@
+/** Readers of the published tables, and of the trade's own figures, each with its source. */
+package wayside.sizing.reference;

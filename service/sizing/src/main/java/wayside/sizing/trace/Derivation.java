@@ -1,0 +1,101 @@
+package wayside.sizing.trace;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** The steps that lead to a set of results, each after the steps that it uses. */
+public final class Derivation {
+    private final IdentityHashMap<Derived, String> ids = new IdentityHashMap<>();
+    private final Map<String, Integer> uses = new HashMap<>();
+    private final List<Step> steps = new ArrayList<>();
+    private final Map<String, Assumption> assumptions = new LinkedHashMap<>();
+
+    private Derivation() {}
+
+    /** Walks from the results down to what was given, depth first, in the order of the inputs. */
+    public static Derivation of(Collection<? extends Derived> results) {
+        Derivation derivation = new Derivation();
+        results.forEach(derivation::visit);
+        return derivation;
+    }
+
+    public List<Step> steps() {
+        return List.copyOf(steps);
+    }
+
+    /** Each default that a result rests on, once. */
+    public List<Assumption> assumptions() {
+        return List.copyOf(assumptions.values());
+    }
+
+    /** The id of the step that yields this very object, if a result rests on it. */
+    public Optional<String> findStepId(Derived value) {
+        return Optional.ofNullable(ids.get(value));
+    }
+
+    private String visit(Derived value) {
+        String known = ids.get(value);
+        if (known != null) {
+            return known;
+        }
+        List<Step.StepInput> inputs = value instanceof Computed computed ? visitInputs(computed) : List.of();
+        String id = newId(value.label());
+        ids.put(value, id);
+        steps.add(step(id, value, inputs));
+        if (value instanceof Assumed assumed) {
+            assumptions.putIfAbsent(assumed.path() + '\n' + assumed.label(), Assumption.of(assumed));
+        }
+        return id;
+    }
+
+    private List<Step.StepInput> visitInputs(Computed computed) {
+        List<Step.StepInput> inputs = new ArrayList<>();
+        for (Input input : computed.inputs()) {
+            inputs.add(new Step.StepInput(input.symbol(), input.value().quantity(), visit(input.value())));
+        }
+        return inputs;
+    }
+
+    private static Step step(String id, Derived value, List<Step.StepInput> inputs) {
+        return new Step(id, value.label(), formula(value), inputs, value.quantity(), value.source(), reason(value));
+    }
+
+    private static Optional<String> formula(Derived value) {
+        return value instanceof Computed computed
+                ? Optional.of(computed.formula().text())
+                : Optional.empty();
+    }
+
+    private static Optional<String> reason(Derived value) {
+        if (value instanceof Given given) {
+            return Optional.of(given.path());
+        }
+        if (value instanceof Assumed assumed) {
+            return Optional.of(assumed.reason());
+        }
+        if (value instanceof LookedUp lookedUp) {
+            return Optional.of(lookedUp.table() + ", " + lookedUp.row());
+        }
+        return Optional.empty();
+    }
+
+    private String newId(String label) {
+        String slug =
+                label.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
+        String base = slug.isEmpty() ? "step" : slug;
+        int count = uses.merge(base, 1, Integer::sum);
+        if (count == 1) {
+            return base;
+        }
+        String id = base + "-" + count;
+        // A label may itself end in a number that an earlier count produced.
+        return uses.putIfAbsent(id, 1) == null ? id : newId(label);
+    }
+}

@@ -1,0 +1,19 @@
+package wayside.sizing.trace;
+
+/**
+ * A formula as a reader sees it.
+ *
+ * @param text in words and symbols, the symbols being those of the inputs: {@code E = q P d h}
+ * @param source where it stands
+ */
+public record Formula(String text, Source source) {
+    /** A formula that follows from the meaning of its symbols. */
+    public static Formula definition(String text) {
+        return new Formula(text, Source.definition());
+    }
+
+    /** A formula of the trade that no document stands behind. */
+    public static Formula commonPractice(String text) {
+        return new Formula(text, Source.commonPractice());
+    }
+}

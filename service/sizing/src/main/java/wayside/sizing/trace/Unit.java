@@ -1,0 +1,50 @@
+package wayside.sizing.trace;
+
+/** The closed list of units that a traced value may carry. The symbol is what the API prints. */
+public enum Unit {
+    WATT("W"),
+    WATT_HOUR("Wh"),
+    AMPERE_HOUR("Ah"),
+    VOLT("V"),
+    AMPERE("A"),
+    OHM("Ohm"),
+    OHM_PER_KM("Ohm/km"),
+    SQUARE_MILLIMETRE("mm2"),
+    CIRCULAR_MIL("cmil"),
+    METRE("m"),
+    MILLIMETRE("mm"),
+    SQUARE_METRE("m2"),
+    SQUARE_CENTIMETRE("cm2"),
+    KILOGRAM("kg"),
+    LITRE("L"),
+    CUBIC_METRE_PER_HOUR("m3/h"),
+    CELSIUS("C"),
+    KELVIN("K"),
+    PER_KELVIN("1/K"),
+    HOUR("h"),
+    DAY("d"),
+    MINUTE("min"),
+    DEGREE("deg"),
+    KILOWATT_HOUR_PER_SQUARE_METRE("kWh/m2"),
+    WATT_PER_SQUARE_METRE("W/m2"),
+    MEGAJOULE_PER_SQUARE_METRE("MJ/m2"),
+    WATT_HOUR_PER_KILOGRAM("Wh/kg"),
+    WATT_HOUR_PER_LITRE("Wh/L"),
+    WATT_PER_SQUARE_METRE_PANEL("W/m2 of panel"),
+    /** A part of a whole, 0 to 1. */
+    SHARE("share"),
+    /** Only where the trade states a limit in percent. */
+    PERCENT("%"),
+    /** A plain number: a count, a ratio, an exponent. */
+    COUNT("1");
+
+    private final String symbol;
+
+    Unit(String symbol) {
+        this.symbol = symbol;
+    }
+
+    public String symbol() {
+        return symbol;
+    }
+}
