@@ -1,0 +1,62 @@
+package wayside.sizing.trace;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class DerivationTest {
+    private final Derived power = Derived.given("lamp: power", 5, Unit.WATT, "/loads/0/powerW");
+    private final Derived hours =
+            Derived.assumed("lamp: hours", 4, Unit.HOUR, "/loads/0/hoursPerDay", "Evenings", Source.commonPractice());
+    private final Derived energy = Derived.computed(
+            "lamp: energy", 20, Unit.WATT_HOUR, Formula.definition("E = P h"), power.as("P"), hours.as("h"));
+
+    @Test
+    void everyStepComesAfterTheStepsItUses() {
+        List<Step> steps = Derivation.of(List.of(energy)).steps();
+        assertThat(steps).extracting(Step::id).containsExactly("lamp-power", "lamp-hours", "lamp-energy");
+        assertThat(steps.get(2).inputs()).extracting(Step.StepInput::from).containsExactly("lamp-power", "lamp-hours");
+    }
+
+    @Test
+    void aSharedValueIsOneStep() {
+        Derived twice = Derived.computed(
+                "two lamps", 40, Unit.WATT_HOUR, Formula.definition("E + E"), energy.as("E"), energy.as("E"));
+        assertThat(Derivation.of(List.of(twice, energy)).steps()).hasSize(4);
+    }
+
+    @Test
+    void sameLabelsGetDifferentIds() {
+        Derived other = Derived.given("lamp: power", 7, Unit.WATT, "/loads/1/powerW");
+        Derived named = Derived.given("lamp: power 2", 9, Unit.WATT, "/loads/2/powerW");
+        assertThat(Derivation.of(List.of(named, power, other)).steps())
+                .extracting(Step::id)
+                .doesNotHaveDuplicates()
+                .startsWith("lamp-power-2", "lamp-power");
+    }
+
+    @Test
+    void everyDefaultBecomesAnAssumptionOnce() {
+        Derivation derivation = Derivation.of(List.of(energy, hours));
+        assertThat(derivation.assumptions()).singleElement().satisfies(assumption -> {
+            assertThat(assumption.field()).isEqualTo("/loads/0/hoursPerDay");
+            assertThat(assumption.value()).isEqualTo("4");
+            assertThat(assumption.unit()).contains(Unit.HOUR);
+        });
+    }
+
+    @Test
+    void findsTheStepOfAValue() {
+        Derivation derivation = Derivation.of(List.of(energy));
+        assertThat(derivation.findStepId(energy)).contains("lamp-energy");
+        assertThat(derivation.findStepId(Derived.given("other", 1, Unit.WATT, "/x")))
+                .isEmpty();
+    }
+
+    @Test
+    void refusesWhatIsNotANumber() {
+        assertThatThrownBy(() -> Quantity.of(Double.NaN, Unit.WATT)).isInstanceOf(IllegalArgumentException.class);
+    }
+}
