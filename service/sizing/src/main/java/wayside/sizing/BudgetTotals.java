@@ -22,7 +22,8 @@ record BudgetTotals(
         Optional<InverterRating> rating,
         Optional<InverterLoss> loss,
         Derived standbyWh,
-        Derived busVoltageV) {
+        Derived busVoltageV,
+        String path) {
     /** A 12 V lead-acid battery is empty at 1.75 V per cell, 10.5 V: the lowest a bus should ever see. */
     private static final double LOWEST_SHARE_OF_NOMINAL = 0.875;
 
@@ -88,7 +89,7 @@ record BudgetTotals(
                 "lowest working voltage as a share of the nominal one",
                 LOWEST_SHARE_OF_NOMINAL,
                 Unit.SHARE,
-                "/busVoltageV",
+                path + "/busVoltageV",
                 "1.75 V per lead-acid cell, 10.5 V on a 12 V bus: currents are highest when the battery is low",
                 Source.commonPractice());
         return Derived.computed(

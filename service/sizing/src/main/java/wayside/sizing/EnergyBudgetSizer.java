@@ -48,7 +48,7 @@ public final class EnergyBudgetSizer {
                 : Optional.empty();
         Optional<InverterLoss> loss = rating.map(r -> InverterLoss.of(demand, brief.inverter(), r, path + "/inverter"));
         Derived standby = standby(brief, path);
-        return new BudgetTotals(demand, rating, loss, standby, busVoltage(brief, path)).budget();
+        return new BudgetTotals(demand, rating, loss, standby, busVoltage(brief, path), path).budget();
     }
 
     private static Derived ambient(OptionalDouble given) {
