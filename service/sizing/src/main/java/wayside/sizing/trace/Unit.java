@@ -22,6 +22,8 @@ public enum Unit {
     KELVIN("K"),
     PER_KELVIN("1/K"),
     HOUR("h"),
+    /** A current as a part of the rated capacity: A per Ah. */
+    PER_HOUR("1/h"),
     DAY("d"),
     MINUTE("min"),
     DEGREE("deg"),

@@ -1,0 +1,48 @@
+package wayside.sizing.storage;
+
+import wayside.sizing.brief.Chemistry;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Unit;
+
+/**
+ * Share of the rated capacity that a bank gives at its temperature: {@code f_T = 1 / m(T)} for lead-acid with m the
+ * multiplier of the trade's worksheet, {@code f_T(T)} from the trade's cold figures for lithium. Linear between rows,
+ * held at both ends: no gain in heat, and no further loss below the coldest row although there is one.
+ */
+public final class TemperatureCapacity {
+    private static final TemperatureCurve LEAD_ACID =
+            TemperatureCurve.read("practice/lead-acid-temperature", "multiplier");
+    private static final TemperatureCurve LITHIUM =
+            TemperatureCurve.read("practice/lithium-temperature", "capacityShare");
+
+    private TemperatureCapacity() {}
+
+    /**
+     * @param temperatureC of the battery [C]
+     * @return how much larger a lead-acid bank must be [1], 1 or more
+     */
+    public static double leadAcidMultiplier(double temperatureC) {
+        return LEAD_ACID.at(temperatureC);
+    }
+
+    /**
+     * @param temperatureC of the battery [C]
+     * @return [share], above 0, at most 1
+     */
+    public static double capacityShare(Chemistry chemistry, double temperatureC) {
+        return chemistry.isLeadAcid() ? 1 / LEAD_ACID.at(temperatureC) : LITHIUM.at(temperatureC);
+    }
+
+    /** The traced share at a traced temperature. */
+    public static Derived capacityShare(Chemistry chemistry, Derived temperatureC) {
+        TemperatureCurve curve = chemistry.isLeadAcid() ? LEAD_ACID : LITHIUM;
+        String text = chemistry.isLeadAcid() ? "f_T = 1 / m(T)" : "f_T = f(T)";
+        return Derived.computed(
+                chemistry.code() + ": capacity at temperature",
+                capacityShare(chemistry, temperatureC.value()),
+                Unit.SHARE,
+                new Formula(text + ", linear between the rows of " + curve.table(), curve.source()),
+                temperatureC.as("T"));
+    }
+}
