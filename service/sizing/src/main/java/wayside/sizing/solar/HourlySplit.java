@@ -1,0 +1,83 @@
+package wayside.sizing.solar;
+
+/**
+ * How the irradiation of a day spreads over its hours.
+ *
+ * <p>The published ratios are meant for the middle of an hour and their sums over the day miss one by up to 3 %. The filled
+ * arrays are therefore scaled to sum to one, so that no energy is made or lost.
+ */
+public final class HourlySplit {
+    public static final int HOURS = 24;
+
+    private HourlySplit() {}
+
+    /**
+     * Hour's share of a day's global irradiation, as published, not scaled.
+     *
+     * <p>{@code rt = pi/24 (a + b cos w) (cos w - cos ws) / (sin ws - ws cos ws)}, {@code a = 0.409 + 0.5016 sin(ws - 60)},
+     * {@code b = 0.6609 - 0.4767 sin(ws - 60)}, the 60 in degrees.
+     *
+     * <p>Source: M. Collares-Pereira and A. Rabl, Solar Energy 22 (1979) 155-164; Duffie &amp; Beckman, eq. 2.13.1 and 2.13.2.
+     *
+     * @param w hour angle of the middle of the hour [rad]
+     * @param ws sunset hour angle [rad], 0 to pi
+     * @return [share]; 0 at night
+     */
+    public static double globalShare(double w, double ws) {
+        if (Math.abs(w) >= ws) {
+            return 0;
+        }
+        double lean = Math.sin(ws - Math.PI / 3);
+        double a = 0.409 + 0.5016 * lean;
+        double b = 0.6609 - 0.4767 * lean;
+        return (a + b * Math.cos(w)) * diffuseShare(w, ws);
+    }
+
+    /**
+     * Hour's share of a day's diffuse irradiation, as published, not scaled.
+     *
+     * <p>{@code rd = pi/24 (cos w - cos ws) / (sin ws - ws cos ws)}.
+     *
+     * <p>Source: B. Y. H. Liu and R. C. Jordan, Solar Energy 4 (1960) 1-19; Duffie &amp; Beckman, eq. 2.13.4.
+     *
+     * @return [share]; 0 at night
+     */
+    public static double diffuseShare(double w, double ws) {
+        if (Math.abs(w) >= ws) {
+            return 0;
+        }
+        return Math.PI / 24 * (Math.cos(w) - Math.cos(ws)) / (Math.sin(ws) - ws * Math.cos(ws));
+    }
+
+    /** Fills the 24 global shares of a day so that they sum to one, or to zero when the sun doesn't rise. */
+    public static void fillGlobal(double ws, double[] shares) {
+        for (int hour = 0; hour < HOURS; hour++) {
+            shares[hour] = globalShare(SunGeometry.hourAngle(hour), ws);
+        }
+        scaleToOne(ws, shares);
+    }
+
+    /** Fills the 24 diffuse shares of a day so that they sum to one, or to zero when the sun doesn't rise. */
+    public static void fillDiffuse(double ws, double[] shares) {
+        for (int hour = 0; hour < HOURS; hour++) {
+            shares[hour] = diffuseShare(SunGeometry.hourAngle(hour), ws);
+        }
+        scaleToOne(ws, shares);
+    }
+
+    /** A day too short to hold the middle of an hour goes to the two hours around noon. */
+    private static void scaleToOne(double ws, double[] shares) {
+        double sum = 0;
+        for (int hour = 0; hour < HOURS; hour++) {
+            sum += shares[hour];
+        }
+        if (sum > 0) {
+            for (int hour = 0; hour < HOURS; hour++) {
+                shares[hour] /= sum;
+            }
+        } else if (ws > 0) {
+            shares[11] = 0.5;
+            shares[12] = 0.5;
+        }
+    }
+}
