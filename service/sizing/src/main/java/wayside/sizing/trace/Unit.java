@@ -9,6 +9,8 @@ public enum Unit {
     AMPERE("A"),
     OHM("Ohm"),
     OHM_PER_KM("Ohm/km"),
+    /** Only as tables in feet print it. */
+    OHM_PER_THOUSAND_FEET("Ohm/kft"),
     SQUARE_MILLIMETRE("mm2"),
     CIRCULAR_MIL("cmil"),
     METRE("m"),

@@ -1,0 +1,175 @@
+package wayside.sizing.wiring;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import wayside.sizing.reference.ReferenceTable;
+import wayside.sizing.reference.ReferenceTables;
+import wayside.sizing.trace.Basis;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/**
+ * The small-craft rules that the camper trade borrows: voltage-drop classes and formula of ABYC E-11, ampacities of
+ * 33 CFR 183.425.
+ *
+ * <p>{@code CM = 10.75 I L / E}: CM [circular mil], I [A], L the round trip [ft], E the permitted drop [V], on SAE
+ * minimum areas. Solved for the resistance of a gauge it is {@code R = 10.75 / CM} [Ohm/ft], which is what the drop is
+ * reckoned with here, so the same gauge comes out. Differs from the source in: fuses stay within the ampacity; the
+ * 150 % of 33 CFR 183.455(c)(1) is reported only.
+ */
+final class AbycE11Rules implements RuleSet {
+    private static final Source SOURCE = new Source(
+            Basis.STANDARD,
+            "ABYC E-11 AC and DC Electrical Systems on Boats; ampacities of 33 CFR 183.425",
+            java.util.Optional.empty());
+    private static final String TABLE_5 = "cfr33-183/table-5";
+    private static final AmpacityTable AMPACITY = new AmpacityTable(Stream.of(60, 75, 80, 90, 105, 125, 200)
+            .map(c -> new AmpacityTable.Column(c, TABLE_5, "copper_" + c + "C_A"))
+            .toArray(AmpacityTable.Column[]::new));
+    private static final ReferenceTable AREAS = ReferenceTables.table("sae-j1127-j1128/minimum-area");
+    private static final ReferenceTable BUNDLING = ReferenceTables.table("abyc-e11/bundling");
+    private static final ReferenceTable ENGINE_SPACE = ReferenceTables.table("cfr33-183/engine-space");
+    private static final ReferenceTable DROP_CLASSES = ReferenceTables.table("abyc-e11/voltage-drop-classes");
+
+    private static final double CMIL_MM2 = 5.067075e-4;
+    private static final double METRES_PER_FOOT = 0.3048;
+    private static final double K = 10.75;
+    private static final double PERMITTED_SHARE = 1.5;
+    private static final Formula AREA = Formula.definition("A = 0.0005067075 CM");
+    private static final Formula RESISTANCE = new Formula(
+            "R = 10.75 / (0.0003048 CM)",
+            Source.standard("ABYC E-11 AC and DC Electrical Systems on Boats", "CM = 10.75 I L / E"));
+    private static final Formula PERMITTED =
+            new Formula("F = 1.5 A", Source.standard("Code of Federal Regulations title 33 part 183", "183.455(c)(1)"));
+    private static final Formula NO_CREDIT =
+            Formula.commonPractice("f = min(1, f_T): no credit for a cool day, the cable sees the hot ones too");
+
+    private final List<Gauge> gauges =
+            AREAS.rows().stream().map(row -> Gauge.of(row.key())).toList();
+    private final Map<String, Derived> cmil = AREAS.rows().stream()
+            .collect(Collectors.toMap(
+                    ReferenceTable.Row::key,
+                    row -> AREAS.cell(row.key() + " AWG: least area", row, "minimum_area_cmil", Unit.CIRCULAR_MIL),
+                    (a, b) -> a,
+                    HashMap::new));
+
+    @Override
+    public String code() {
+        return "abyc-e11";
+    }
+
+    @Override
+    public Source source() {
+        return SOURCE;
+    }
+
+    @Override
+    public List<Gauge> gauges() {
+        return gauges;
+    }
+
+    /** 33 CFR 183.425: single conductors no thinner than 16 AWG. */
+    @Override
+    public Gauge thinnest() {
+        return Gauge.of("16");
+    }
+
+    @Override
+    public Derived defaultInsulationC(String path) {
+        return Derived.assumed(
+                "insulation class",
+                105,
+                Unit.CELSIUS,
+                path,
+                "Boat cable and most automotive cable for campers is marked 105 C; read the print on yours",
+                Source.commonPractice());
+    }
+
+    @Override
+    public Derived defaultDropLimitPercent(String path) {
+        return Derived.assumed(
+                "voltage drop limit",
+                DROP_CLASSES.row("critical").number("limit_percent"),
+                Unit.PERCENT,
+                path,
+                "The stricter class, of feeders and electronics; 10 % is the class of lights and other simple loads",
+                DROP_CLASSES.source());
+    }
+
+    @Override
+    public Derived areaMm2(Gauge gauge) {
+        Derived area = leastArea(gauge);
+        return Derived.computed(
+                gauge.title() + ": least area in mm2",
+                area.value() * CMIL_MM2,
+                Unit.SQUARE_MILLIMETRE,
+                AREA,
+                area.as("CM"));
+    }
+
+    @Override
+    public Derived ampacityA(Gauge gauge, Surroundings where) {
+        int insulationC = AMPACITY.classOf(where.insulationC().value());
+        Derived printed = AMPACITY.find(gauge, insulationC).orElseThrow();
+        return CorrectedAmpacity.of(
+                gauge, printed, ambientFactor(insulationC, where), BundlingFactor.of(BUNDLING, where.bundledCount()));
+    }
+
+    /** The printed factor of engine spaces where it was read, and where it is no hotter than the table means. */
+    private static Derived ambientFactor(int insulationC, Surroundings where) {
+        ReferenceTable.Row printed = ENGINE_SPACE.rows().get(0);
+        if (where.engineSpace()
+                && insulationC == printed.number("insulation_C")
+                && where.ambientC().value() <= printed.number("ambient_C")) {
+            return ENGINE_SPACE.cell("engine space factor at 105 C insulation", printed, "factor", Unit.COUNT);
+        }
+        Derived factor = AmbientFactor.of(insulationC, where.ambientC());
+        return factor.value() <= 1
+                ? factor
+                : Derived.computed("ambient factor, no credit for cold", 1, Unit.COUNT, NO_CREDIT, factor.as("f_T"));
+    }
+
+    @Override
+    public Derived resistanceOhmPerKm(Gauge gauge, Derived conductorC) {
+        Derived area = leastArea(gauge);
+        return Derived.computed(
+                gauge.title() + ": resistance",
+                K / (METRES_PER_FOOT / 1000 * area.value()),
+                Unit.OHM_PER_KM,
+                RESISTANCE,
+                area.as("CM"));
+    }
+
+    @Override
+    public List<Derived> fuseRatingsA() {
+        return FuseRatings.VEHICLE;
+    }
+
+    @Override
+    public Derived fuseLimitA(Gauge gauge, Derived ampacityA) {
+        return ampacityA;
+    }
+
+    @Override
+    public Derived permittedFuseA(Gauge gauge, Derived ampacityA) {
+        return Derived.computed(
+                "largest fuse permitted",
+                PERMITTED_SHARE * ampacityA.value(),
+                Unit.AMPERE,
+                PERMITTED,
+                ampacityA.as("A"));
+    }
+
+    private Derived leastArea(Gauge gauge) {
+        Derived area = cmil.get(gauge.awg());
+        if (area == null) {
+            throw new IllegalArgumentException(code() + " has no area for " + gauge.title());
+        }
+        return area;
+    }
+}

@@ -1,0 +1,44 @@
+package wayside.sizing.wiring;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The conductors that a circuit may be given, in the order they are tried: one of each size from thin to thick, then
+ * two, three and four side by side.
+ *
+ * <p>Source for the thinnest that may be paralleled, 1/0: NFPA 70, 310.10(G).
+ */
+final class Candidates {
+    static final int MOST_PARALLEL = 4;
+    private static final Gauge THINNEST_PARALLEL = Gauge.of("1/0");
+
+    private Candidates() {}
+
+    /** A size and how many of it lie side by side each way. */
+    record Candidate(ConductorSize size, int parallelCount) {}
+
+    static List<Candidate> awg(RuleSet rules) {
+        return of(rules.gauges().stream()
+                .<ConductorSize>map(ConductorSize.Awg::new)
+                .toList());
+    }
+
+    static List<Candidate> metric(RuleSet rules) {
+        return of(MetricSizes.all().stream()
+                .filter(size -> rules.gauges().contains(size.ratedAs()))
+                .toList());
+    }
+
+    private static List<Candidate> of(List<ConductorSize> sizes) {
+        List<Candidate> candidates = new ArrayList<>();
+        for (int count = 1; count <= MOST_PARALLEL; count++) {
+            for (ConductorSize size : sizes) {
+                if (count == 1 || size.ratedAs().isAtLeast(THINNEST_PARALLEL)) {
+                    candidates.add(new Candidate(size, count));
+                }
+            }
+        }
+        return candidates;
+    }
+}

@@ -1,0 +1,115 @@
+package wayside.sizing.wiring;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import wayside.sizing.brief.CircuitCurrent;
+import wayside.sizing.brief.CircuitFeed;
+import wayside.sizing.brief.CircuitRun;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/** Turns a circuit as the request states it into traced values, each with the path of its field. */
+public final class CircuitReading {
+    /** 10.5 V on a 12 V bus, a lead-acid battery at its end: power takes most current then. Common practice. */
+    private static final double LOWEST_SHARE_OF_NOMINAL = 0.875;
+
+    private static final Formula AT_LOWEST = Formula.commonPractice("I = P / (0.875 V): the battery nearly empty");
+
+    private final CircuitRun run;
+    private final String path;
+
+    private CircuitReading(CircuitRun run, String path) {
+        this.run = run;
+        this.path = path;
+    }
+
+    /** @throws IllegalArgumentException for a rule set that there is not */
+    public static CircuitTask of(CircuitRun run, String path) {
+        return new CircuitReading(run, path).task();
+    }
+
+    private CircuitTask task() {
+        Derived voltage = voltage();
+        return new CircuitTask(
+                run.name(),
+                path,
+                current(voltage),
+                Derived.given(label("length, one way"), run.lengthM(), Unit.METRE, path + "/lengthM"),
+                voltage,
+                run.continuous(),
+                given(run.voltageDropLimitPercent(), "voltage drop limit", Unit.PERCENT, "/voltageDropLimitPercent"),
+                given(run.insulationC(), "insulation class", Unit.CELSIUS, "/insulationC"),
+                given(run.ambientC(), "ambient around the cable", Unit.CELSIUS, "/ambientC"),
+                bundled(),
+                run.engineSpace(),
+                run.rules().map(RuleSets::of),
+                feed());
+    }
+
+    private Derived voltage() {
+        return given(run.voltageV(), "nominal voltage", Unit.VOLT, "/voltageV")
+                .orElseGet(() -> Derived.assumed(
+                        label("nominal voltage"),
+                        12,
+                        Unit.VOLT,
+                        path + "/voltageV",
+                        "What most camper circuits run at",
+                        Source.commonPractice()));
+    }
+
+    private Derived current(Derived voltage) {
+        if (run.current() instanceof CircuitCurrent.Watts watts) {
+            Derived power = Derived.given(label("power"), watts.powerW(), Unit.WATT, path + "/powerW");
+            return Derived.computed(
+                    label("current"),
+                    power.value() / (LOWEST_SHARE_OF_NOMINAL * voltage.value()),
+                    Unit.AMPERE,
+                    AT_LOWEST,
+                    power.as("P"),
+                    voltage.as("V"));
+        }
+        CircuitCurrent.Amps amps = (CircuitCurrent.Amps) run.current();
+        return Derived.given(label("current"), amps.currentA(), Unit.AMPERE, path + "/currentA");
+    }
+
+    private Optional<Derived> bundled() {
+        return run.bundledConductors().isPresent()
+                ? Optional.of(Derived.given(
+                        label("conductors that run together"),
+                        run.bundledConductors().getAsInt(),
+                        Unit.COUNT,
+                        path + "/bundledConductors"))
+                : Optional.empty();
+    }
+
+    private Feed feed() {
+        if (run.feed() instanceof CircuitFeed.ShortCircuit known) {
+            return new Feed.ShortCircuit(Derived.given(
+                    label("prospective short-circuit current"),
+                    known.currentA(),
+                    Unit.AMPERE,
+                    path + "/prospectiveShortCircuitA"));
+        }
+        return run.feed() instanceof CircuitFeed.Bank bank ? bank(bank) : new Feed.Branch();
+    }
+
+    private Feed bank(CircuitFeed.Bank bank) {
+        return new Feed.Bank(
+                bank.chemistry(),
+                Derived.given(
+                        label("capacity of the bank"), bank.capacityAh(), Unit.AMPERE_HOUR, path + "/bank/capacityAh"),
+                given(bank.coldCrankingA(), "cold cranking current", Unit.AMPERE, "/bank/coldCrankingA"));
+    }
+
+    private Optional<Derived> given(OptionalDouble value, String what, Unit unit, String field) {
+        return value.isPresent()
+                ? Optional.of(Derived.given(label(what), value.getAsDouble(), unit, path + field))
+                : Optional.empty();
+    }
+
+    private String label(String what) {
+        return run.name() + ": " + what;
+    }
+}

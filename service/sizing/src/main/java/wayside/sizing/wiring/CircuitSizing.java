@@ -1,0 +1,68 @@
+package wayside.sizing.wiring;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wayside.sizing.trace.Derived;
+
+/**
+ * Sizes one circuit: the smallest standard fuse that carries the design current, then the thinnest conductor whose
+ * corrected ampacity covers that fuse and whose voltage drop is within the limit, then a kind of fuse that stands the
+ * circuit's rating, voltage and short-circuit current.
+ */
+public final class CircuitSizing {
+    private CircuitSizing() {}
+
+    /**
+     * @param task what the circuit must do, with defaults open
+     * @return a conductor and a fuse, or the shortfall
+     * @throws IllegalArgumentException for insulation below 60 C
+     */
+    public static SizedCircuit of(CircuitTask task) {
+        CircuitDuty duty = DutyReading.of(task);
+        return FuseRatings.findSmallest(
+                        duty.rules().fuseRatingsA(), duty.designCurrentA().value())
+                .map(rating -> withFuse(duty, rating))
+                .orElseGet(() -> notFeasible(duty, Shortfalls.noRating(duty)));
+    }
+
+    private static SizedCircuit withFuse(CircuitDuty duty, Derived ratingA) {
+        ConductorSearch search = ConductorSearch.among(duty, ratingA, Candidates.awg(duty.rules()));
+        Optional<SizedConductor> conductor = search.findThinnest();
+        if (conductor.isEmpty()) {
+            return notFeasible(duty, Shortfalls.noConductor(duty, ratingA, search));
+        }
+        Optional<SizedFuse> fuse = findFuse(duty, ratingA);
+        if (fuse.isEmpty()) {
+            return notFeasible(duty, Shortfalls.noType(duty));
+        }
+        return wired(duty, conductor.get(), fuse.get(), search.governing(conductor.get()));
+    }
+
+    private static SizedCircuit wired(
+            CircuitDuty duty, SizedConductor conductor, SizedFuse fuse, GovernedBy governedBy) {
+        Optional<SizedConductor> metric = ConductorSearch.among(duty, fuse.ratingA(), Candidates.metric(duty.rules()))
+                .findThinnest();
+        return new SizedCircuit.Wired(
+                duty, conductor, metric, fuse, governedBy, CircuitCautions.wired(duty, conductor, fuse));
+    }
+
+    private static SizedCircuit notFeasible(CircuitDuty duty, CircuitShortfall shortfall) {
+        return new SizedCircuit.NotFeasible(duty, shortfall, CircuitCautions.always());
+    }
+
+    private static Optional<SizedFuse> findFuse(CircuitDuty duty, Derived ratingA) {
+        List<SizedFuse.Refusal> refused = new ArrayList<>();
+        for (FuseLink link : FuseLink.all()) {
+            Optional<String> refusal = link.findRefusal(
+                    ratingA.value(),
+                    duty.highestVoltageV().value(),
+                    duty.interruptA().value());
+            if (refusal.isEmpty()) {
+                return Optional.of(new SizedFuse(ratingA, link, refused));
+            }
+            refused.add(new SizedFuse.Refusal(link, refusal.get()));
+        }
+        return Optional.empty();
+    }
+}

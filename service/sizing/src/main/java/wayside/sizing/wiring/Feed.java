@@ -1,0 +1,22 @@
+package wayside.sizing.wiring;
+
+import java.util.Optional;
+import wayside.sizing.brief.Chemistry;
+import wayside.sizing.trace.Derived;
+
+/** What stands behind a circuit's fuse, traced. */
+public sealed interface Feed {
+    /** A branch behind a main fuse. */
+    record Branch() implements Feed {}
+
+    /** @param currentA prospective short-circuit current at the fuse [A] */
+    record ShortCircuit(Derived currentA) implements Feed {}
+
+    /**
+     * Straight from the bank.
+     *
+     * @param capacityAh of the whole bank [Ah]
+     * @param coldCrankingA of the whole bank, when it is known [A]
+     */
+    record Bank(Chemistry chemistry, Derived capacityAh, Optional<Derived> coldCrankingA) implements Feed {}
+}

@@ -1,0 +1,20 @@
+package wayside.sizing.wiring;
+
+import java.util.List;
+import wayside.sizing.trace.Derived;
+
+/**
+ * The fuse of a circuit.
+ *
+ * @param ratingA standard rating [A]
+ * @param link the first kind that passes the checks of rating, voltage and breaking capacity
+ * @param refused the kinds that don't, each with the check that it fails
+ */
+public record SizedFuse(Derived ratingA, FuseLink link, List<Refusal> refused) {
+    public SizedFuse {
+        refused = List.copyOf(refused);
+    }
+
+    /** A kind of fuse that must not be used here, and why. */
+    public record Refusal(FuseLink link, String reason) {}
+}
