@@ -32,6 +32,10 @@ public enum Unit {
     KILOWATT_HOUR_PER_SQUARE_METRE("kWh/m2"),
     WATT_PER_SQUARE_METRE("W/m2"),
     MEGAJOULE_PER_SQUARE_METRE("MJ/m2"),
+    METRE_PER_SECOND("m/s"),
+    KELVIN_PER_WATT_PER_SQUARE_METRE("K m2/W"),
+    /** Energy from each watt of rated power. */
+    WATT_HOUR_PER_WATT("Wh/W"),
     WATT_HOUR_PER_KILOGRAM("Wh/kg"),
     WATT_HOUR_PER_LITRE("Wh/L"),
     WATT_PER_SQUARE_METRE_PANEL("W/m2 of panel"),

@@ -1,0 +1,104 @@
+package wayside.sizing.solar;
+
+import java.util.List;
+import java.util.Locale;
+import wayside.sizing.brief.Ambient;
+import wayside.sizing.trace.Assumption;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/** A month's air: its mean and the swing of a day. */
+record AirFigures(Derived meanC, Derived dailySwingK) {
+    /** Inland coefficient of Hargreaves and Samani. */
+    private static final double INLAND = 0.16;
+
+    private static final double LEAST_SWING_K = 3;
+    private static final double GREATEST_SWING_K = 18;
+    private static final Source LAPSE = Source.standard("Recommendation ITU-R P.1510-1 and P.1511-2", "5 K per km");
+
+    static AirFigures of(MonthAt at, SkySource source, Derived clearness, List<Assumption> choices) {
+        if (at.ambient().isPresent()) {
+            Ambient ambient = at.ambient().get();
+            return new AirFigures(
+                    Derived.given(
+                            at.label() + ": mean air temperature",
+                            ambient.meanC(),
+                            Unit.CELSIUS,
+                            at.path() + "/ambient/meanC"),
+                    Derived.given(
+                            at.label() + ": daily swing of the air",
+                            ambient.dailySwingC(),
+                            Unit.KELVIN,
+                            at.path() + "/ambient/dailySwingC"));
+        }
+        Derived mean = source.cells().isPresent()
+                ? world(at, source.cells().get())
+                : LatitudeBand.of(at.place().latitude(), at.month())
+                        .temperatureC(at.label() + ": mean air temperature");
+        choices.add(choice(at, mean, source.cells().isPresent()));
+        return new AirFigures(mean, swing(at, clearness));
+    }
+
+    private static Assumption choice(MonthAt at, Derived mean, boolean cells) {
+        // rms 1.3 K where checked; a band of latitude holds coasts and mountains.
+        double error = cells ? 2 : 6;
+        return Assumption.choice(
+                at.path() + "/ambient",
+                at.label() + ": air temperature",
+                String.format(
+                        Locale.ROOT,
+                        "%s: mean %.0f C, most likely %.0f to %.0f C",
+                        cells ? SkyBasis.WORLD.code() : SkyBasis.LATITUDE.code(),
+                        mean.value(),
+                        mean.value() - error,
+                        mean.value() + error),
+                "No air temperature was given for the month",
+                cells ? SkySource.WORLD : mean.source());
+    }
+
+    private static Derived world(MonthAt at, CellMonth cells) {
+        Derived seaLevel = Derived.lookedUp(
+                at.label() + ": mean air temperature as at sea level",
+                cells.seaLevelC(),
+                Unit.CELSIUS,
+                "solar/world-climatology",
+                "month " + at.month(),
+                SkySource.WORLD);
+        Derived elevation = at.place().elevationM().isPresent()
+                ? Derived.given(
+                        at.label() + ": elevation",
+                        at.place().elevationM().getAsDouble(),
+                        Unit.METRE,
+                        at.placePath() + "/elevationM")
+                : Derived.assumed(
+                        at.label() + ": elevation",
+                        cells.elevationM(),
+                        Unit.METRE,
+                        at.placePath() + "/elevationM",
+                        "Mean elevation of the land round about; in mountains give the place's own",
+                        SkySource.WORLD);
+        return Derived.computed(
+                at.label() + ": mean air temperature",
+                cells.temperatureC(elevation.value()),
+                Unit.CELSIUS,
+                new Formula("T = T0 - 0.005 z", LAPSE),
+                seaLevel.as("T0"),
+                elevation.as("z"));
+    }
+
+    private static Derived swing(MonthAt at, Derived clearness) {
+        double root = clearness.value() / INLAND;
+        return Derived.computed(
+                at.label() + ": daily swing of the air",
+                Math.max(LEAST_SWING_K, Math.min(GREATEST_SWING_K, root * root)),
+                Unit.KELVIN,
+                new Formula(
+                        "D = (KT / 0.16)^2, held between 3 and 18 K",
+                        Source.standard(
+                                "FAO Irrigation and Drainage Paper 56, after Hargreaves & Samani",
+                                "eq. 50 turned round")),
+                clearness.as("KT"));
+    }
+}

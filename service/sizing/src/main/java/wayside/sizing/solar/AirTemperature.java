@@ -1,0 +1,29 @@
+package wayside.sizing.solar;
+
+/** The air's temperature through a day. */
+public final class AirTemperature {
+    private static final double WARMEST_HOUR = 15;
+    private static final double[] WAVE = new double[HourlySplit.HOURS];
+
+    static {
+        for (int hour = 0; hour < WAVE.length; hour++) {
+            WAVE[hour] = Math.cos(2 * Math.PI * (hour + 0.5 - WARMEST_HOUR) / HourlySplit.HOURS) / 2;
+        }
+    }
+
+    private AirTemperature() {}
+
+    /**
+     * A cosine about the mean, warmest at 15 h: {@code T = Tm + D / 2 cos(15 (t - 15))}.
+     *
+     * <p>Common practice, no source.
+     *
+     * @param meanC mean of the day [C]
+     * @param dailySwingK between lowest and highest [K]
+     * @param hour of solar time, 0 to 23
+     * @return mean of the hour [C]
+     */
+    public static double hourC(double meanC, double dailySwingK, int hour) {
+        return meanC + dailySwingK * WAVE[hour];
+    }
+}

@@ -1,0 +1,29 @@
+package wayside.sizing.solar;
+
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/** A month's sunshine: clearness, its spread, the irradiation it makes and the range it may lie in. */
+record SkyFigures(
+        SkyBasis basis,
+        Derived clearness,
+        Derived spread,
+        Derived horizontalKwhM2,
+        Derived lowKwhM2,
+        Derived highKwhM2) {
+    static final Source CLEARNESS_INDEX =
+            Source.handbook("Duffie & Beckman, Solar Engineering of Thermal Processes, 5th ed.", "section 2.9");
+
+    /** {@code H = KT H0}. */
+    static Derived irradiation(String label, Derived clearness, Derived h0) {
+        return Derived.computed(
+                label,
+                clearness.value() * h0.value(),
+                Unit.KILOWATT_HOUR_PER_SQUARE_METRE,
+                new Formula("H = KT H0", CLEARNESS_INDEX),
+                clearness.as("KT"),
+                h0.as("H0"));
+    }
+}

@@ -1,0 +1,61 @@
+package wayside.sizing.solar;
+
+import java.util.ArrayList;
+import java.util.List;
+import wayside.sizing.trace.Assumption;
+import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Derived;
+
+/**
+ * How sunny and how warm a month is, with where each figure comes from.
+ *
+ * @param basis where the sunshine comes from
+ * @param extraterrestrialKwhM2 H0 of the month's mean day [kWh/m2]; 0 in polar night
+ * @param clearness share of H0 that reaches the ground; 0 without sun
+ * @param clearnessSpread standard deviation of the daily clearness
+ * @param horizontalKwhM2 irradiation of the mean day [kWh/m2]
+ * @param lowKwhM2 what one month in ten falls short of, as far as the source's own error is known [kWh/m2]
+ * @param highKwhM2 what one month in ten exceeds [kWh/m2]
+ * @param meanC air temperature [C]
+ * @param dailySwingK between the day's lowest and highest [K]
+ * @param choices the sources, when they are ours
+ */
+public record SkyMonth(
+        SkyBasis basis,
+        Derived extraterrestrialKwhM2,
+        Derived clearness,
+        Derived clearnessSpread,
+        Derived horizontalKwhM2,
+        Derived lowKwhM2,
+        Derived highKwhM2,
+        Derived meanC,
+        Derived dailySwingK,
+        List<Assumption> choices,
+        List<Caution> cautions) {
+    public SkyMonth {
+        choices = List.copyOf(choices);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** The month's sky and air: what the request says, else the world climatology, else the latitude. */
+    public static SkyMonth of(MonthAt at) {
+        List<Assumption> choices = new ArrayList<>();
+        List<Caution> cautions = new ArrayList<>();
+        SkySource source = SkySource.of(at);
+        Derived h0 = source.extraterrestrial();
+        SkyFigures sky = source.sky(h0, choices, cautions);
+        AirFigures air = AirFigures.of(at, source, sky.clearness(), choices);
+        return new SkyMonth(
+                sky.basis(),
+                h0,
+                sky.clearness(),
+                sky.spread(),
+                sky.horizontalKwhM2(),
+                sky.lowKwhM2(),
+                sky.highKwhM2(),
+                air.meanC(),
+                air.dailySwingK(),
+                choices,
+                cautions);
+    }
+}
