@@ -1,5 +1,5 @@
 /**
- * Conductors and fuses of direct-current circuits, and the voltage window of a string of solar modules.
+ * Conductors and fuses of direct-current circuits.
  *
  * <p>Rule sets are tables behind {@link wayside.sizing.wiring.RuleSet}; {@link wayside.sizing.wiring.RuleSets} knows
  * them by code.
