@@ -183,6 +183,11 @@ public final class ChemistryData {
         return typical("tail-rate");
     }
 
+    /** Highest steady discharging current as a part of the rated capacity [1/h]. */
+    public Derived maximumDischargeRate() {
+        return typical("maximum-discharge-rate");
+    }
+
     public Derived peukertExponent() {
         return typical("peukert-exponent");
     }

@@ -1,0 +1,143 @@
+package wayside.sizing.charging;
+
+import java.util.OptionalDouble;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/**
+ * A charger between the vehicle's alternator and the bank. An alternator's label is not its charge rate: hot it gives a
+ * quarter less, at idle a third to a half, and the vehicle wants its part. The charger is therefore held to a share of
+ * the label: {@code I <= s I_alt V_alt eta / V_c}. Common practice, no source.
+ *
+ * @param chargerCurrentA rated output at the bank [A]
+ * @param limitA the most that the alternator may be asked for, at the bank [A]
+ * @param chargerPowerW at the bank's charging voltage [W]
+ * @param energyPerDayWh into the bank in a day's driving, as far as it takes it [Wh]
+ */
+public record AlternatorCharger(
+        Derived chargerCurrentA, Derived limitA, Derived chargerPowerW, Derived energyPerDayWh) {
+    private static final double ALTERNATOR_A = 120;
+    private static final double ALTERNATOR_V = 13.5;
+    private static final double USABLE_SHARE = 0.5;
+    private static final double EFFICIENCY = 0.92;
+
+    /**
+     * @param need of the bank
+     * @param hoursPerDay driving [h], above 0
+     * @param givenA rated output of the charger, when it is already chosen [A]
+     * @param alternatorA label of the alternator, when it is known [A]
+     * @param path JSON Pointer of the system: {@code /system}
+     */
+    public static AlternatorCharger of(
+            ChargerNeed need, Derived hoursPerDay, OptionalDouble givenA, OptionalDouble alternatorA, String path) {
+        Derived limit = limit(need, alternatorA, path);
+        Derived current = givenA.isPresent()
+                ? Derived.given(
+                        "alternator charger: rated output",
+                        givenA.getAsDouble(),
+                        Unit.AMPERE,
+                        path + "/alternatorChargerA")
+                : chosen(need, hoursPerDay, limit);
+        Derived power = need.powerW("alternator charger: power at the bank", current);
+        Derived taken = need.takenW("alternator charger: power that the bank takes", power);
+        Derived energy = Derived.computed(
+                "alternator charger: energy of a day's driving",
+                taken.value() * hoursPerDay.value(),
+                Unit.WATT_HOUR,
+                Formula.definition("E = P_in h"),
+                taken.as("P_in"),
+                hoursPerDay.as("h"));
+        return new AlternatorCharger(current, limit, power, energy);
+    }
+
+    /** What the vehicle's wiring must bring to the charger [A]. */
+    public Derived inputCurrentA() {
+        Derived voltage = voltage("/system/alternatorRatingA");
+        Derived efficiency = efficiency("/system/alternatorChargerA");
+        return Derived.computed(
+                "alternator charger: current from the alternator",
+                chargerPowerW.value() / (efficiency.value() * voltage.value()),
+                Unit.AMPERE,
+                Formula.definition("I = P / (eta V_alt)"),
+                chargerPowerW.as("P"),
+                efficiency.as("eta"),
+                voltage.as("V_alt"));
+    }
+
+    private static Derived chosen(ChargerNeed need, Derived hoursPerDay, Derived limit) {
+        Derived refill = need.refillWh();
+        double neededA =
+                refill.value() / (hoursPerDay.value() * need.chargingVoltageV().value());
+        double acceptedA = need.acceptedW().value() / need.chargingVoltageV().value();
+        double most = CommonRatings.atMostA(Math.min(limit.value(), acceptedA));
+        return Derived.computed(
+                "alternator charger: rated output",
+                Math.min(CommonRatings.atLeastA(neededA), most),
+                Unit.AMPERE,
+                Formula.commonPractice(
+                        "next common rating above E_in / (h V_c), not above what alternator (I_max) and bank (P_max / V_c) allow"),
+                refill.as("E_in"),
+                hoursPerDay.as("h"),
+                need.chargingVoltageV().as("V_c"),
+                limit.as("I_max"),
+                need.acceptedW().as("P_max"));
+    }
+
+    private static Derived limit(ChargerNeed need, OptionalDouble alternatorA, String path) {
+        Derived rating = alternatorA.isPresent()
+                ? Derived.given(
+                        "alternator: rating", alternatorA.getAsDouble(), Unit.AMPERE, path + "/alternatorRatingA")
+                : Derived.assumed(
+                        "alternator: rating",
+                        ALTERNATOR_A,
+                        Unit.AMPERE,
+                        path + "/alternatorRatingA",
+                        "Usual for a van; read it off the alternator's label",
+                        Source.commonPractice());
+        Derived share = Derived.assumed(
+                "alternator: share that may charge the bank",
+                USABLE_SHARE,
+                Unit.SHARE,
+                path + "/alternatorRatingA",
+                "Hot or at idle it gives far less than its label, and the vehicle needs its part",
+                Source.commonPractice());
+        Derived voltage = voltage(path + "/alternatorRatingA");
+        Derived efficiency = efficiency(path + "/alternatorChargerA");
+        return Derived.computed(
+                "alternator charger: most that the alternator allows",
+                rating.value()
+                        * share.value()
+                        * voltage.value()
+                        * efficiency.value()
+                        / need.chargingVoltageV().value(),
+                Unit.AMPERE,
+                Formula.commonPractice("I_max = s I_alt V_alt eta / V_c"),
+                share.as("s"),
+                rating.as("I_alt"),
+                voltage.as("V_alt"),
+                efficiency.as("eta"),
+                need.chargingVoltageV().as("V_c"));
+    }
+
+    private static Derived voltage(String path) {
+        return Derived.assumed(
+                "alternator: voltage when hot",
+                ALTERNATOR_V,
+                Unit.VOLT,
+                path,
+                "A 12 V vehicle; hot alternators hold 13.6 V or less",
+                Source.commonPractice());
+    }
+
+    private static Derived efficiency(String path) {
+        return Derived.assumed(
+                "alternator charger: efficiency",
+                EFFICIENCY,
+                Unit.SHARE,
+                path,
+                "Converters of this kind give 90 to 95 %",
+                Source.commonPractice());
+    }
+}

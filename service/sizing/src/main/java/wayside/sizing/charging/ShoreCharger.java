@@ -1,0 +1,83 @@
+package wayside.sizing.charging;
+
+import java.util.OptionalDouble;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/**
+ * A charger on shore power: strong enough to put back a day in the hours at the hookup, and an empty bank in a night,
+ * but not stronger than the bank takes. Common practice, no source.
+ *
+ * @param chargerPowerW rated output [W]
+ * @param mainsPowerW drawn from the hookup [W]
+ * @param energyPerDayWh into the bank in a day's hours at the hookup, as far as it takes it [Wh]
+ */
+public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived energyPerDayWh) {
+    private static final double EFFICIENCY = 0.88;
+    private static final double NIGHT_HOURS = 10;
+
+    /**
+     * @param need of the bank
+     * @param hoursPerDay at the hookup [h], above 0
+     * @param givenW rated output of the charger, when it is already chosen [W]
+     * @param path JSON Pointer of the system: {@code /system}
+     */
+    public static ShoreCharger of(ChargerNeed need, Derived hoursPerDay, OptionalDouble givenW, String path) {
+        Derived power = givenW.isPresent()
+                ? Derived.given("shore charger: rated output", givenW.getAsDouble(), Unit.WATT, path + "/shoreChargerW")
+                : chosen(need, hoursPerDay, path);
+        Derived efficiency = Derived.assumed(
+                "shore charger: efficiency",
+                EFFICIENCY,
+                Unit.SHARE,
+                path + "/shoreChargerW",
+                "Mains chargers give 80 to 93 % of what they draw",
+                Source.commonPractice());
+        Derived mains = Derived.computed(
+                "shore charger: power from the mains",
+                power.value() / efficiency.value(),
+                Unit.WATT,
+                Formula.definition("P_mains = P / eta"),
+                power.as("P"),
+                efficiency.as("eta"));
+        Derived taken = need.takenW("shore charger: power that the bank takes", power);
+        Derived energy = Derived.computed(
+                "shore charger: energy of a day's hours at the hookup",
+                taken.value() * hoursPerDay.value(),
+                Unit.WATT_HOUR,
+                Formula.definition("E = P_in h"),
+                taken.as("P_in"),
+                hoursPerDay.as("h"));
+        return new ShoreCharger(power, mains, energy);
+    }
+
+    private static Derived chosen(ChargerNeed need, Derived hoursPerDay, String path) {
+        Derived night = Derived.assumed(
+                "shore charger: hours to fill an empty bank",
+                NIGHT_HOURS,
+                Unit.HOUR,
+                path + "/shoreChargerW",
+                "Full again after a night at a hookup",
+                Source.commonPractice());
+        Derived refill = need.refillWh();
+        double voltage = need.chargingVoltageV().value();
+        double neededW = Math.max(
+                refill.value() / hoursPerDay.value(), need.nominalEnergyWh().value() / night.value());
+        double most = CommonRatings.atMostA(need.acceptedW().value() / voltage);
+        Derived current = Derived.computed(
+                "shore charger: rated output in amperes",
+                Math.min(CommonRatings.atLeastA(neededW / voltage), most),
+                Unit.AMPERE,
+                Formula.commonPractice(
+                        "next common rating above E_in / (h V_c) and E / (n V_c), not above P_max / V_c"),
+                refill.as("E_in"),
+                hoursPerDay.as("h"),
+                need.nominalEnergyWh().as("E"),
+                night.as("n"),
+                need.chargingVoltageV().as("V_c"),
+                need.acceptedW().as("P_max"));
+        return need.powerW("shore charger: rated output", current);
+    }
+}

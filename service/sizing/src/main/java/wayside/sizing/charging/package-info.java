@@ -1,0 +1,2 @@
+/** What fills the battery besides the sun, and how long it takes. */
+package wayside.sizing.charging;
