@@ -1,0 +1,27 @@
+import {h} from '../dom.js';
+import {ground} from './why.js';
+
+/** What the request left open and the service filled in, each with the way to change it. */
+export function assumptionList(assumptions, controlFor, reader) {
+  if (!assumptions || assumptions.length === 0) {
+    return undefined;
+  }
+  return h('section', {class: 'part assumptions'},
+    h('details', {'data-open': 'assumptions'}, h('summary', {}, h('h3', {}, `What was assumed, ${assumptions.length} times`)),
+      h('ul', {}, assumptions.map((assumption) => assumptionView(assumption, controlFor, reader)))));
+}
+
+function assumptionView(assumption, controlFor, reader) {
+  const control = controlFor(assumption.field);
+  return h('li', {},
+    h('p', {}, h('b', {}, `${assumption.label}: `), valueText(assumption, reader)),
+    h('p', {class: 'ground'}, assumption.reason, '. ', ground(assumption), '. ',
+      control
+        ? h('button', {type: 'button', class: 'plain', 'aria-label': `Change: ${assumption.label}`, click: control}, 'Change it')
+        : h('span', {}, 'A program that asks can set ', h('code', {}, assumption.field), '.')));
+}
+
+function valueText({value, unit}, reader) {
+  const number = Number(value);
+  return unit && value !== '' && Number.isFinite(number) ? reader.exactText(number, unit) : value;
+}

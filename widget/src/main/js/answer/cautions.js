@@ -1,0 +1,17 @@
+import {h} from '../dom.js';
+import {ground} from './why.js';
+
+const WORDS = {danger: 'Danger', warning: 'Take care', note: 'Good to know'};
+const ORDER = ['danger', 'warning', 'note'];
+
+/** What a person must know before they build. */
+export function cautionList(cautions) {
+  if (!cautions || cautions.length === 0) {
+    return undefined;
+  }
+  const sorted = [...cautions].sort((one, other) => ORDER.indexOf(one.severity) - ORDER.indexOf(other.severity));
+  return h('section', {class: 'part cautions'}, h('h3', {}, 'Before you build'),
+    h('ul', {}, sorted.map((caution) => h('li', {class: `caution-${caution.severity}`},
+      h('p', {}, h('b', {}, `${WORDS[caution.severity] ?? caution.severity}. `), caution.text),
+      h('p', {class: 'ground'}, ground(caution))))));
+}

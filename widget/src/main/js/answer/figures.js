@@ -1,0 +1,27 @@
+import {h} from '../dom.js';
+import {why} from './why.js';
+
+/**
+ * A ruled column of figures, each with its reason.
+ *
+ * @param lines [{label, pointer, value, unit, need, note}]; a line without a value is left out
+ */
+export function figureList(lines, answer, steps, reader) {
+  const kept = lines.filter(({value, text}) => value !== undefined && value !== null || text);
+  return h('dl', {class: 'figures'}, kept.map((line) => figureLine(line, answer, steps, reader)));
+}
+
+function figureLine(line, answer, steps, reader) {
+  const reason = line.pointer ? why(line.label, answer.steps?.[line.pointer], steps, reader) : undefined;
+  return h('div', {class: 'figure'},
+    h('dt', {}, line.label, line.note ? h('span', {class: 'note'}, line.note) : undefined),
+    h('dd', {class: 'value'}, valueOf(line, reader)),
+    reason ? h('dd', {class: 'reason'}, reason) : undefined);
+}
+
+function valueOf({value, unit, need, text}, reader) {
+  if (text) {
+    return h('b', {}, text);
+  }
+  return need ? reader.needFigure(value, unit) : reader.figure(value, unit);
+}

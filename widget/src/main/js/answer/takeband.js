@@ -1,0 +1,92 @@
+import {h} from '../dom.js';
+import {dayPicture} from '../picture/day.js';
+import {assumptionList} from './assumptions.js';
+import {budgetLines} from './budgetfigures.js';
+import {cautionList} from './cautions.js';
+import {figureList} from './figures.js';
+import {budgetSentence} from './sentence.js';
+import {stepsOf} from './why.js';
+
+const EMPTY = 'Nothing on the list yet. Add what you run and the answer stands here.';
+const OFFLINE = 'The service can’t be reached. What you entered is still here; it is asked again when you change something.';
+
+/** The third band: what it takes. */
+export class TakeBand {
+  constructor(desk) {
+    this.desk = desk;
+    this.sentence = h('p', {class: 'sentence', role: 'status', 'aria-live': 'polite'}, EMPTY);
+    this.trouble = h('div', {class: 'trouble', role: 'alert'});
+    this.body = h('div', {class: 'answer'});
+    this.element = h('section', {class: 'band take', id: 'take', tabindex: -1, 'aria-labelledby': 'take-title'},
+      h('h2', {id: 'take-title'}, 'What it takes'), this.sentence, this.trouble, this.body);
+  }
+
+  showEmpty() {
+    this.say(EMPTY);
+    this.trouble.replaceChildren();
+    this.body.replaceChildren();
+    this.showAsking(false);
+  }
+
+  /** The old answer stays, dimmed, until the new one has come. */
+  showAsking(asking) {
+    this.element.classList.toggle('asking', asking);
+    this.element.setAttribute('aria-busy', String(asking));
+  }
+
+  showOffline() {
+    this.showAsking(false);
+    this.element.classList.add('stale');
+    this.trouble.replaceChildren(h('p', {class: 'offline'}, OFFLINE));
+  }
+
+  /** Words of a problem that no control stands for. */
+  showProblem(title, lines) {
+    this.showAsking(false);
+    this.element.classList.add('stale');
+    this.trouble.replaceChildren(h('p', {class: 'refused'}, title), h('ul', {}, lines.map((line) => h('li', {}, line))));
+  }
+
+  showAnswer(answer, reader) {
+    this.showAsking(false);
+    this.element.classList.remove('stale');
+    this.trouble.replaceChildren();
+    this.say(budgetSentence(answer, reader));
+    const steps = stepsOf(answer);
+    this.replaceBody(
+      figureList(budgetLines(answer, ''), answer, steps, reader),
+      dayPicture(answer.hourlyW, reader),
+      cautionList(answer.cautions),
+      assumptionList(answer.assumptions, (pointer) => this.desk.reachOf(pointer), reader));
+  }
+
+  say(text) {
+    if (this.sentence.textContent !== text) {
+      this.sentence.textContent = text;
+      this.desk.said(text);
+    }
+  }
+
+  /** Puts the new answer in, and leaves open what the reader had open. */
+  replaceBody(...parts) {
+    const opened = [...this.body.querySelectorAll('details[open][data-open]')].map((one) => one.dataset.open);
+    const focused = this.body.getRootNode().activeElement?.closest?.('[data-open]')?.dataset.open;
+    this.body.replaceChildren(...parts.filter(Boolean));
+    opened.forEach((key) => this.open(key));
+    if (focused) {
+      this.find(focused)?.querySelector('summary').focus({preventScroll: true});
+    }
+  }
+
+  open(key) {
+    const found = this.find(key);
+    if (found) {
+      found.open = true;
+      found.dispatchEvent(new Event('toggle'));
+    }
+  }
+
+  find(key) {
+    return this.body.querySelector(`details[data-open="${CSS.escape(key)}"]`);
+  }
+}

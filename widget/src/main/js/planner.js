@@ -1,0 +1,180 @@
+import {TakeBand} from './answer/takeband.js';
+import {Conversation} from './conversation.js';
+import {h} from './dom.js';
+import {Reader} from './reader.js';
+import {controlOf} from './pointer.js';
+import {budgetRequest, sentLoads} from './request.js';
+import {get, ownService} from './service.js';
+import {clearFaults, showFault} from './sheet/field.js';
+import {GoBand} from './sheet/goband.js';
+import {RunBand} from './sheet/runband.js';
+import {footStrip, sheetHead} from './sheet/sheethead.js';
+import {emptyState, starterNamed, stateFrom} from './state.js';
+import {STYLE} from './style/style.js';
+
+/**
+ * The job card: what you run, where you go, what it takes.
+ *
+ * Attributes: service (address of the service), units (metric or us), lang (for numbers and months), theme (light or
+ * dark; the reader's own if absent), start (a word of a starting point's title). Keeps nothing and sends no cookie.
+ */
+export class WaysidePlanner extends HTMLElement {
+  static get observedAttributes() {
+    return ['service', 'units', 'lang'];
+  }
+
+  constructor() {
+    super();
+    this.attachShadow({mode: 'open'});
+    this.state = emptyState();
+    this.last = null;
+    this.conversation = new Conversation({asked: () => this.takeBand.showAsking(true), heard: (operation, result) => this.heard(operation, result)});
+  }
+
+  connectedCallback() {
+    if (!this.runBand) {
+      this.build();
+    }
+    const starter = this.getAttribute('start') ? starterNamed(this.getAttribute('start')) : undefined;
+    if (starter && this.state.loads.length === 0) {
+      this.startFrom(stateFrom(starter));
+    }
+    this.readStarterList();
+  }
+
+  disconnectedCallback() {
+    this.conversation.stop();
+  }
+
+  attributeChangedCallback(name, before, now) {
+    if (!this.runBand || before === now) {
+      return;
+    }
+    if (name === 'service') {
+      this.readStarterList();
+      this.changed();
+    } else {
+      this.redraw();
+    }
+  }
+
+  build() {
+    this.takeBand = new TakeBand(this);
+    this.runBand = new RunBand(this);
+    this.goBand = new GoBand(this);
+    this.strip = footStrip(this.takeBand.element);
+    this.head = sheetHead(this);
+    this.shadowRoot.append(h('style', {}, STYLE),
+      h('div', {class: 'sheet'}, this.head.element,
+        h('div', {class: 'bands'}, h('div', {class: 'asks'}, this.runBand.element, this.goBand.element), this.takeBand.element),
+        this.strip.element));
+    this.redraw();
+  }
+
+  get service() {
+    return this.getAttribute('service') ? new URL(this.getAttribute('service').replace(/\/?$/, '/'), document.baseURI).href : ownService();
+  }
+
+  get units() {
+    return this.getAttribute('units') === 'us' ? 'us' : 'metric';
+  }
+
+  get reader() {
+    return this.ownReader;
+  }
+
+  /** Draws all anew, in the units and the language of now. */
+  redraw() {
+    this.ownReader = new Reader(this.units, this.lang || document.documentElement.lang || 'en');
+    this.head.mark(this.units);
+    this.runBand.draw();
+    this.goBand.draw();
+    if (this.last) {
+      this.show(this.last);
+    }
+  }
+
+  startFrom(state) {
+    this.state = state;
+    this.runBand.draw();
+    this.goBand.draw();
+    this.changed();
+  }
+
+  /** Something was entered: asks once the hand rests. */
+  changed() {
+    if (sentLoads(this.state).length === 0) {
+      this.conversation.stop();
+      clearFaults(this.shadowRoot);
+      this.last = null;
+      this.takeBand.showEmpty();
+      return;
+    }
+    this.conversation.soon(() => this.question());
+  }
+
+  question() {
+    const lang = this.reader.lang;
+    this.asked = sentLoads(this.state);
+    return {service: this.service, steps: [{operation: 'energy-budget', body: () => budgetRequest(this.state, lang)}]};
+  }
+
+  heard(operation, result) {
+    clearFaults(this.shadowRoot);
+    if (result.offline) {
+      this.takeBand.showOffline();
+    } else if (result.problem) {
+      this.refused(result.problem);
+    } else {
+      this.last = {answer: result.answer, asked: this.asked};
+      this.show(this.last);
+    }
+  }
+
+  show({answer, asked}) {
+    this.runBand.read(answer, asked, this.reader);
+    this.takeBand.showAnswer(answer, this.reader);
+  }
+
+  /** Tells each mistake beside its control; what has none is told above the answer. */
+  refused(problem) {
+    const homeless = [];
+    for (const fault of problem.errors ?? []) {
+      const holder = this.holderOf(fault.pointer);
+      if (holder) {
+        showFault(holder, fault.detail);
+      } else {
+        homeless.push(`${fault.pointer}: ${fault.detail}`);
+      }
+    }
+    this.takeBand.showProblem(problem.title, homeless.length > 0 || (problem.errors ?? []).length > 0 ? homeless : [problem.detail ?? '']);
+  }
+
+  holderOf(pointer) {
+    const name = controlOf(pointer, this.asked.map((load) => load.key), this.state.stays.map((stay) => stay.key));
+    return name === undefined ? null : this.shadowRoot.querySelector(`[data-control="${name}"]`);
+  }
+
+  /** A way to the control behind a field of the request, or nothing. */
+  reachOf(pointer) {
+    const holder = this.holderOf(pointer);
+    return holder ? () => {
+      const folded = holder.closest('details');
+      if (folded) {
+        folded.open = true;
+      }
+      holder.querySelector('input, select').focus();
+    } : undefined;
+  }
+
+  said(text) {
+    this.strip.say(text);
+  }
+
+  async readStarterList() {
+    const {answer} = await get(this.service, 'reference/practice/appliances');
+    if (answer) {
+      this.runBand.starters.fill(answer);
+    }
+  }
+}

@@ -1,0 +1,40 @@
+/*
+ * Which control of the sheet a JSON Pointer of the service speaks of. Controls are named "loads.<key>.<field>",
+ * "stays.<key>.<field>" and "wishes.<field>".
+ */
+const LOAD_FIELDS = {powerW: 'power', currentA: 'power', dutyCycle: 'dutyCyclePercent'};
+const WISH_FIELDS = {
+  '/system/panel/tiltDegrees': 'tiltDegrees',
+  '/system/panel/shadedShare': 'shadedPercent',
+  '/system/inverter/hoursPerDay': 'inverterHoursPerDay',
+  '/inverter/hoursPerDay': 'inverterHoursPerDay',
+  '/busVoltageV': 'busVoltageV',
+  '/target/chanceOfRunningFlat': 'chancePercent',
+  '/target/autonomyDays': 'autonomyDays',
+};
+
+/** The name of the control, or undefined when no control stands for the field. */
+export function controlOf(pointer, loadKeys, stayKeys) {
+  const parts = pointer.split('/').slice(1);
+  return loadControl(parts, loadKeys) ?? stayControl(parts, stayKeys) ?? wishControl(pointer, parts);
+}
+
+function loadControl([head, index, field, , end], keys) {
+  if (head !== 'loads' || keys[index] === undefined) {
+    return undefined;
+  }
+  const name = field === 'windows' ? (end === 'to' ? 'windowTo' : 'windowFrom') : LOAD_FIELDS[field] ?? field ?? 'name';
+  return `loads.${keys[index]}.${name}`;
+}
+
+function stayControl([trip, stays, index, field, inner], keys) {
+  if (trip !== 'trip' || stays !== 'stays' || keys[index] === undefined) {
+    return undefined;
+  }
+  return `stays.${keys[index]}.${field === 'place' ? inner ?? 'latitude' : field ?? 'nights'}`;
+}
+
+function wishControl(pointer, [head, field]) {
+  const name = WISH_FIELDS[pointer] ?? (head === 'system' ? field : undefined);
+  return name === undefined ? undefined : `wishes.${name}`;
+}

@@ -1,0 +1,21 @@
+/** Spots to start from, [name, latitude, longitude] in degrees: the middle of a region, to the half degree. */
+export const REGIONS = [
+  ['Alps', 46.5, 8],
+  ['Andalusia', 37, -5],
+  ['Atlantic Canada', 45.5, -63],
+  ['Baltic coast', 54, 14],
+  ['Brittany', 48, -3],
+  ['Cape of South Africa', -33.5, 20],
+  ['Colorado Plateau', 37, -111],
+  ['Great Lakes', 44, -85],
+  ['Gulf Coast', 30, -90],
+  ['Lapland', 67.5, 25],
+  ['Mojave Desert', 35, -116],
+  ['New South Wales', -33, 149],
+  ['Pacific Northwest', 47.5, -122],
+  ['Patagonia', -46, -71],
+  ['Scottish Highlands', 57, -5],
+  ['Sicily', 37.5, 14],
+  ['South Island of New Zealand', -44, 170],
+  ['Southern Norway', 60, 8],
+];

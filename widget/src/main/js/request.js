@@ -1,0 +1,96 @@
+import {typedNumber} from './numbers.js';
+import {isBlank} from './state.js';
+
+/** What of the state goes to energy-budget. */
+export function budgetRequest(state, lang) {
+  const {busVoltageV, inverterHoursPerDay} = state.wishes;
+  return stripped({
+    loads: loads(state, lang),
+    busVoltageV: typedNumber(busVoltageV, lang),
+    inverter: some({hoursPerDay: typedNumber(inverterHoursPerDay, lang)}),
+  });
+}
+
+/** What of the state goes to recommendation. */
+export function recommendationRequest(state, lang) {
+  return stripped({
+    loads: loads(state, lang),
+    trip: {stays: state.stays.map((stay) => stayRequest(stay, lang))},
+    system: systemWishes(state.wishes, lang),
+    target: target(state.wishes, lang),
+  });
+}
+
+export function sentLoads(state) {
+  return state.loads.filter((load) => !isBlank(load));
+}
+
+function loads(state, lang) {
+  return sentLoads(state).map((load) => loadRequest(load, state.wishes.busVoltageV, lang));
+}
+
+function loadRequest(load, busVoltageV, lang) {
+  const number = (text) => typedNumber(text, lang);
+  const power = number(load.power);
+  const volts = number(load.voltageV) ?? (load.supply === 'dc' ? number(busVoltageV) : undefined);
+  return stripped({
+    name: load.name,
+    supply: load.supply,
+    quantity: number(load.quantity),
+    powerW: load.entry === 'W' ? power : undefined,
+    currentA: load.entry === 'A' ? power : undefined,
+    voltageV: load.entry === 'A' ? volts : undefined,
+    hoursPerDay: number(load.hoursPerDay),
+    dutyCycle: load.ambientDuty.length > 0 ? undefined : shareOf(number(load.dutyCyclePercent)),
+    ambientDuty: load.ambientDuty.length > 0 ? load.ambientDuty : undefined,
+    windows: load.windowFrom || load.windowTo ? [stripped({from: load.windowFrom, to: load.windowTo})] : undefined,
+    surgeFactor: number(load.surgeFactor),
+    essential: load.essential,
+  });
+}
+
+function stayRequest(stay, lang) {
+  const number = (text) => typedNumber(text, lang);
+  return stripped({
+    place: stripped({latitude: number(stay.latitude), longitude: number(stay.longitude)}),
+    month: number(stay.month),
+    nights: number(stay.nights),
+    drivingHoursPerDay: number(stay.drivingHoursPerDay),
+    hookupHoursPerDay: number(stay.hookupHoursPerDay),
+  });
+}
+
+function systemWishes(wishes, lang) {
+  const number = (text) => typedNumber(text, lang);
+  return stripped({
+    busVoltageV: number(wishes.busVoltageV),
+    chemistry: wishes.chemistry || undefined,
+    nominalEnergyWh: number(wishes.nominalEnergyWh),
+    solarPowerW: number(wishes.solarPowerW),
+    panel: some({tiltDegrees: number(wishes.tiltDegrees), shadedShare: shareOf(number(wishes.shadedPercent))}),
+    alternatorChargerA: number(wishes.alternatorChargerA),
+    shoreChargerW: number(wishes.shoreChargerW),
+    inverter: some({hoursPerDay: number(wishes.inverterHoursPerDay)}),
+  });
+}
+
+function target(wishes, lang) {
+  return some(
+    wishes.surety === 'chance'
+      ? {chanceOfRunningFlat: shareOf(typedNumber(wishes.chancePercent, lang))}
+      : {autonomyDays: typedNumber(wishes.autonomyDays, lang)});
+}
+
+function shareOf(percent) {
+  return typeof percent === 'number' ? Number((percent / 100).toPrecision(12)) : percent;
+}
+
+function some(fields) {
+  const kept = stripped(fields);
+  return Object.keys(kept).length === 0 ? undefined : kept;
+}
+
+/** Leaves out what was left open, so that the service fills it in and says so. */
+function stripped(fields) {
+  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined && value !== ''));
+}

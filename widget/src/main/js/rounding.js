@@ -1,0 +1,69 @@
+import {significant, toStep, upToStep} from './numbers.js';
+import {shown} from './units.js';
+
+/* How finely the trade speaks of each unit: [below this size, this step]. */
+const STEPS = {
+  Wh: [[20, 1], [200, 5], [Infinity, 10]],
+  kWh: [[10, 0.1], [Infinity, 1]],
+  Ah: [[20, 1], [100, 5], [Infinity, 10]],
+  W: [[20, 1], [100, 5], [Infinity, 10]],
+  A: [[10, 0.1], [Infinity, 1]],
+  V: [[100, 0.1], [Infinity, 1]],
+  kg: [[10, 0.1], [Infinity, 1]],
+  lb: [[10, 0.1], [Infinity, 1]],
+  L: [[10, 0.1], [Infinity, 1]],
+  'cu ft': [[10, 0.1], [Infinity, 1]],
+  m: [[10, 0.1], [Infinity, 1]],
+  ft: [[10, 0.1], [Infinity, 1]],
+  'm²': [[Infinity, 0.1]],
+  'sq ft': [[Infinity, 1]],
+  h: [[10, 0.1], [Infinity, 1]],
+  days: [[10, 0.1], [Infinity, 1]],
+  '°C': [[Infinity, 1]],
+  '°F': [[Infinity, 1]],
+  '%': [[10, 0.1], [Infinity, 1]],
+};
+
+const KILO_FROM = 1000;
+
+/** A figure as the trade would say it: {number, symbol}, in the reader's units. */
+export function rounded(value, unit, system) {
+  return stepped(value, unit, system, toStep);
+}
+
+/** The same for something that must be at least so large: rounds up. */
+export function atLeast(value, unit, system) {
+  return stepped(value, unit, system, upToStep);
+}
+
+function stepped(value, unit, system, round) {
+  const {value: own, symbol} = kilo(shown(value, unit, system));
+  const steps = STEPS[symbol];
+  if (!steps) {
+    return {number: significant(own, 3), symbol};
+  }
+  const [, step] = steps.find(([below]) => Math.abs(own) < below);
+  return {number: round(own, step), symbol};
+}
+
+function kilo({value, symbol}) {
+  return symbol === 'Wh' && Math.abs(value) >= KILO_FROM ? {value: value / KILO_FROM, symbol: 'kWh'} : {value, symbol};
+}
+
+/** A figure of a derivation: four digits, its own unit, shares in percent. */
+export function exact(value, unit, system) {
+  if (unit === 'share') {
+    return {number: significant(value * 100, 4), symbol: '%'};
+  }
+  const {value: own, symbol} = shown(value, unit, system);
+  return {number: significant(own, 4), symbol};
+}
+
+/** A chance as people count: "3 of 100", "4 of 1,000". */
+export function chanceInWords(share, lang = 'en') {
+  if (share < 0.0005) {
+    return `fewer than 1 of ${(1000).toLocaleString(lang)}`;
+  }
+  const of = share < 0.0095 ? 1000 : 100;
+  return `${Math.round(share * of).toLocaleString(lang)} of ${of.toLocaleString(lang)}`;
+}

@@ -1,0 +1,104 @@
+import {h} from '../dom.js';
+import {STARTERS} from '../starters.js';
+import {freeName, newLoad, stateFrom} from '../state.js';
+import {loadRow} from './loadrow.js';
+import {starterList} from './starterlist.js';
+
+/** The first band: what you run. */
+export class RunBand {
+  constructor(desk) {
+    this.desk = desk;
+    this.list = h('ul', {class: 'loads'});
+    this.empty = this.startingPoints();
+    this.heads = h('div', {class: 'load heads', 'aria-hidden': 'true'},
+      h('span', {class: 'quantity'}), h('span', {class: 'name'}), h('span', {class: 'draws'}, 'draws'), h('span', {class: 'hours'}, 'for'),
+      h('span', {}, 'supply'), h('span', {class: 'reading'}, 'a day'));
+    this.starters = starterList((appliance) => this.add(appliance));
+    this.element = h('section', {class: 'band run', 'aria-labelledby': 'run-title'},
+      h('h2', {id: 'run-title'}, 'What you run'), this.empty, this.heads, this.list,
+      h('div', {class: 'adding'}, this.starters.element,
+        h('button', {type: 'button', class: 'add own', click: () => this.add({})}, 'Add a line of your own')));
+  }
+
+  startingPoints() {
+    return h('div', {class: 'starters'},
+      h('p', {}, 'Start from one of these and change what differs. They are invented.'),
+      STARTERS.map((starter) => h('button', {type: 'button', class: 'starter', click: () => this.start(starter)},
+        h('b', {}, starter.title), h('span', {}, starter.text))));
+  }
+
+  start(starter) {
+    this.desk.startFrom(stateFrom(starter));
+    this.list.querySelector('.name input').focus();
+  }
+
+  /** Draws every line anew: after a start, a removal or a change of kind. */
+  draw() {
+    const {loads} = this.desk.state;
+    this.list.replaceChildren(...loads.map((load) => this.row(load)));
+    this.mark();
+  }
+
+  mark() {
+    const none = this.desk.state.loads.length === 0;
+    this.empty.hidden = !none;
+    this.heads.hidden = none;
+  }
+
+  row(load) {
+    return loadRow(load, {
+      changed: () => this.desk.changed(),
+      remove: () => this.remove(load),
+      relist: () => this.redraw(load, '.pick select'),
+      fixDuty: () => {
+        load.ambientDuty = [];
+        this.redraw(load, '.more input');
+        this.desk.changed();
+      },
+    });
+  }
+
+  redraw(load, focus) {
+    const old = this.rowOf(load);
+    const row = this.row(load);
+    row.querySelector('details').open = old.querySelector('details').open || load.entry === 'A';
+    old.replaceWith(row);
+    row.querySelector(focus).focus();
+  }
+
+  rowOf(load) {
+    return this.list.querySelector(`[data-key="${load.key}"]`);
+  }
+
+  add(given) {
+    const {loads} = this.desk.state;
+    const load = newLoad(given.name ? {...given, name: freeName(given.name, loads)} : given);
+    loads.push(load);
+    this.list.append(this.row(load));
+    this.mark();
+    this.rowOf(load).querySelector('.name input').focus();
+    this.desk.changed();
+  }
+
+  remove(load) {
+    const {loads} = this.desk.state;
+    const index = loads.indexOf(load);
+    loads.splice(index, 1);
+    this.rowOf(load).remove();
+    this.mark();
+    const next = loads[Math.min(index, loads.length - 1)];
+    (next ? this.rowOf(next).querySelector('.name input') : this.empty.querySelector('button')).focus();
+    this.desk.changed();
+  }
+
+  /** Writes the service's reading behind each line: watt-hours and amp-hours a day. */
+  read(budget, sent, reader) {
+    for (const {load, share} of sent.map((line, index) => ({load: line, share: budget.loads[index]}))) {
+      const holder = this.rowOf(load)?.querySelector('.reading');
+      if (holder && share) {
+        const ampHours = share.dailyWh / budget.busVoltageV;
+        holder.replaceChildren(h('span', {}, reader.figure(share.dailyWh, 'Wh')), h('span', {class: 'second'}, reader.text(ampHours, 'Ah')));
+      }
+    }
+  }
+}

@@ -1,0 +1,19 @@
+export const PICTURE = `
+.picture { padding-top: 1.5em; max-width: 34em }
+.picture svg { display: block; width: 100%; height: auto; margin: .5em 0 .25em; overflow: visible }
+figcaption b { display: block }
+.behind > summary { font-size: var(--small) }
+.picture text { font-size: 11px; fill: var(--ink); font-variant-numeric: tabular-nums }
+.picture .axis { fill: var(--quiet) }
+.picture .end { text-anchor: end }
+.picture .middle { text-anchor: middle }
+.hair { stroke: var(--rule); stroke-width: 1 }
+.zero { stroke: var(--ink); stroke-width: 1 }
+.hatch .ground { fill: color-mix(in srgb, var(--hue) 45%, var(--paper)) }
+.hatch .line { stroke: var(--line); stroke-width: 1; fill: none }
+.sun { --hue: var(--sun); --line: var(--sun-line) }
+.engine { --hue: var(--engine); --line: var(--engine-line) }
+.mains { --hue: var(--mains); --line: var(--mains-line) }
+.use, .loss { --hue: var(--use); --line: var(--use-line) }
+.bar { stroke: var(--line); stroke-width: 1 }
+`;

@@ -1,0 +1,5 @@
+import {WaysidePlanner} from './planner.js';
+
+if (!customElements.get('wayside-planner')) {
+  customElements.define('wayside-planner', WaysidePlanner);
+}
