@@ -13,6 +13,7 @@ import java.util.Optional;
 /** The steps that lead to a set of results, each after the steps that it uses. */
 public final class Derivation {
     private final IdentityHashMap<Derived, String> ids = new IdentityHashMap<>();
+    private final Map<Derived, String> leaves = new HashMap<>();
     private final Map<String, Integer> uses = new HashMap<>();
     private final List<Step> steps = new ArrayList<>();
     private final Map<String, Assumption> assumptions = new LinkedHashMap<>();
@@ -45,7 +46,22 @@ public final class Derivation {
         if (known != null) {
             return known;
         }
-        List<Step.StepInput> inputs = value instanceof Computed computed ? visitInputs(computed) : List.of();
+        return value instanceof Computed computed ? add(computed, visitInputs(computed)) : visitLeaf(value);
+    }
+
+    /** The same row of a table, or the same field of the request, is one step however often it was read. */
+    private String visitLeaf(Derived value) {
+        String known = leaves.get(value);
+        if (known != null) {
+            ids.put(value, known);
+            return known;
+        }
+        String id = add(value, List.of());
+        leaves.put(value, id);
+        return id;
+    }
+
+    private String add(Derived value, List<Step.StepInput> inputs) {
         String id = newId(value.label());
         ids.put(value, id);
         steps.add(step(id, value, inputs));

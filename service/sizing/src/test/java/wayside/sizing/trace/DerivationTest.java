@@ -28,6 +28,20 @@ class DerivationTest {
     }
 
     @Test
+    void aTableRowReadTwiceIsOneStep() {
+        Derived first = row();
+        Derived second = row();
+        Derived sum = Derived.computed("sum", 12, Unit.OHM, Formula.definition("R + R"), first.as("R"), second.as("R"));
+        Derivation derivation = Derivation.of(List.of(sum));
+        assertThat(derivation.steps()).extracting(Step::id).containsExactly("resistance", "sum");
+        assertThat(derivation.findStepId(second)).contains("resistance");
+    }
+
+    private static Derived row() {
+        return Derived.lookedUp("resistance", 6, Unit.OHM, "folder/table", "row", Source.commonPractice());
+    }
+
+    @Test
     void sameLabelsGetDifferentIds() {
         Derived other = Derived.given("lamp: power", 7, Unit.WATT, "/loads/1/powerW");
         Derived named = Derived.given("lamp: power 2", 9, Unit.WATT, "/loads/2/powerW");
