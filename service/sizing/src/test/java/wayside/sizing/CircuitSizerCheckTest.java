@@ -12,6 +12,7 @@ import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.CircuitCurrent;
 import wayside.sizing.brief.CircuitFeed;
 import wayside.sizing.brief.CircuitRun;
+import wayside.sizing.trace.Caution;
 import wayside.sizing.wiring.GovernedBy;
 import wayside.sizing.wiring.SizedCircuit;
 
@@ -92,6 +93,21 @@ class CircuitSizerCheckTest {
         assertThat(fridge.duty().designCurrentA().value()).isCloseTo(6.25, within(1e-12));
         assertThat(fridge.fuse().ratingA().value()).isEqualTo(7.5);
         assertThat(fridge.governedBy()).isEqualTo(GovernedBy.VOLTAGE_DROP);
+    }
+
+    // 60 A, all that 10 AWG of 105 C may carry, over 0.78 m: 2 x 0.78 m x 60 A x 4.46 Ohm/km = 0.417 V, 3.5 % of 12 V,
+    // where the constant for cool copper gives 2.9 %.
+    // Source: NFPA 70-2023, chapter 9 Table 8, 10 AWG stranded 1.24 Ohm per 1,000 ft at 75 C.
+    @Test
+    void saysWhenWarmCopperLosesMoreThanTheRuleReckons() {
+        CircuitRun run = run("hob", 60, 0.78, 12, 3);
+        assertThat(awg(run)).isEqualTo("10 AWG");
+        assertThat(CircuitSizer.size(List.of(run)).cautions())
+                .extracting(Caution::code)
+                .contains("warm-copper");
+        assertThat(CircuitSizer.size(List.of(CircuitRun.of("fridge", 5, 4))).cautions())
+                .extracting(Caution::code)
+                .doesNotContain("warm-copper");
     }
 
     private static double interruptA(CircuitFeed feed) {

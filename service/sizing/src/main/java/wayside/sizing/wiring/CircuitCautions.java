@@ -51,6 +51,7 @@ final class CircuitCautions {
         List<Caution> cautions = new ArrayList<>(always());
         addFeed(cautions, duty);
         addConductor(cautions, duty, conductor);
+        WarmDrop.findCaution(duty, conductor).ifPresent(cautions::add);
         if (duty.highestVoltageV().value() > ARC_VOLTAGE_V) {
             cautions.add(new Caution(
                     "direct-current-arc",

@@ -6,11 +6,9 @@ import wayside.sizing.trace.Unit;
 
 /** One candidate under a circuit's duty: its ampacity, its fuse limit, its resistance, its drop. */
 final class ConductorTrial {
-    private static final Formula TOGETHER = Formula.definition("A_n = n A");
+    private static final Formula TOGETHER = Formula.definition("A_p = p A");
     private static final Formula BUNDLE =
             Formula.commonPractice("n_b = n + 2 (p - 1): conductors in parallel count as lying together");
-    private static final Formula SELF_HEATING = Formula.definition(
-            "T = T_a + (T_c - T_a) (I / (p A))^2, at most T_c: the rise goes with the square of the current");
     private static final Derived AT_20_C =
             Derived.computed("temperature of the resistance table", 20, Unit.CELSIUS, Formula.definition("T_0 = 20 C"));
 
@@ -35,13 +33,14 @@ final class ConductorTrial {
                 Unit.COUNT,
                 Formula.definition("p = conductors side by side each way"));
         Derived one = rules.ampacityA(size.ratedAs(), surroundings(count));
-        Derived resistance = resistance(one, count);
+        Derived all = together("ampacity", one, count);
+        Derived resistance = resistance(all);
         VoltageDrop drop = VoltageDrop.of(duty, resistance, count);
         return new SizedConductor(
                 size,
                 count,
                 area(size),
-                together("ampacity", one, count),
+                all,
                 together("largest fuse", rules.fuseLimitA(size.ratedAs(), one), count),
                 together("largest fuse permitted", rules.permittedFuseA(size.ratedAs(), one), count),
                 resistance,
@@ -71,7 +70,7 @@ final class ConductorTrial {
                         count.value() * one.value(),
                         Unit.AMPERE,
                         TOGETHER,
-                        count.as("n"),
+                        count.as("p"),
                         one.as("A"));
     }
 
@@ -81,27 +80,10 @@ final class ConductorTrial {
                 : duty.rules().areaMm2(size.ratedAs());
     }
 
-    private Derived resistance(Derived ampacityOfOne, Derived count) {
-        Derived copper = copperTemperature(ampacityOfOne, count);
+    private Derived resistance(Derived ampacityA) {
+        Derived copper = CopperTemperature.of(duty, ampacityA);
         return candidate.size() instanceof ConductorSize.Metric metric
                 ? CopperResistance.at(metric.title() + ": resistance", metric.resistance20OhmPerKm(), AT_20_C, copper)
                 : duty.rules().resistanceOhmPerKm(candidate.size().ratedAs(), copper);
-    }
-
-    private Derived copperTemperature(Derived ampacityOfOne, Derived count) {
-        Derived ambient = duty.surroundings().ambientC();
-        Derived insulation = duty.surroundings().insulationC();
-        double share = duty.currentA().value() / (count.value() * ampacityOfOne.value());
-        double rise = Math.max(0, insulation.value() - ambient.value()) * (share < 1 ? share * share : 1);
-        return Derived.computed(
-                duty.label("temperature of the copper"),
-                ambient.value() + rise,
-                Unit.CELSIUS,
-                SELF_HEATING,
-                ambient.as("T_a"),
-                insulation.as("T_c"),
-                duty.currentA().as("I"),
-                count.as("p"),
-                ampacityOfOne.as("A"));
     }
 }

@@ -17,10 +17,11 @@ final class DutyReading {
     private static final Formula SHORT_TIME = Formula.definition("I_d = I");
     private static final Formula ROUND_TRIP = Formula.definition("L_2 = 2 L");
 
-    /** 14.4 V on a 12 V bus: what chargers hold while they fill. Common practice, no source. */
-    private static final double CHARGING_SHARE = 1.2;
+    /** What chargers hold on a 12 V bus while they fill. Common practice, no source. */
+    private static final double CHARGING_V_AT_12 = 14.4;
 
-    private static final Formula HIGHEST = Formula.commonPractice("V_max = 1.2 V: 14.4 V on a 12 V system");
+    private static final Formula HIGHEST =
+            Formula.commonPractice("V_max = V 14.4 / 12: chargers hold 14.4 V on a 12 V bus");
 
     private final CircuitTask task;
     private final RuleSet rules;
@@ -93,7 +94,7 @@ final class DutyReading {
     private Derived highestVoltage() {
         return Derived.computed(
                 label("highest voltage"),
-                CHARGING_SHARE * task.voltageV().value(),
+                task.voltageV().value() * CHARGING_V_AT_12 / 12,
                 Unit.VOLT,
                 HIGHEST,
                 task.voltageV().as("V"));
