@@ -29,14 +29,14 @@ public final class CircuitSizer {
             circuits.add(of(runs.get(i), "/circuits/" + i));
         }
         List<Derived> figures = new ArrayList<>();
-        List<Assumption> choices = new ArrayList<>();
+        Set<Assumption> choices = new LinkedHashSet<>();
         Set<Caution> cautions = new LinkedHashSet<>();
         for (SizedCircuit circuit : circuits) {
             figures.addAll(circuit.figures());
             choices.addAll(circuit.duty().choices());
             cautions.addAll(circuit.cautions());
         }
-        return new Answer<>(List.copyOf(circuits), figures, choices, List.copyOf(cautions));
+        return new Answer<>(List.copyOf(circuits), figures, List.copyOf(choices), List.copyOf(cautions));
     }
 
     /**

@@ -63,7 +63,7 @@ final class DutyReading {
     private RuleSet defaultRules() {
         choices.add(Assumption.choice(
                 task.path() + "/rules",
-                label("rule set"),
+                "rule set for conductors",
                 RuleSets.DEFAULT.code(),
                 "The set that camper builders borrow most; state which one your local code follows",
                 Source.commonPractice()));
@@ -84,7 +84,7 @@ final class DutyReading {
     private boolean continuousByDefault() {
         choices.add(Assumption.choice(
                 task.path() + "/continuous",
-                label("continuous"),
+                "current flows for three hours or more",
                 "true",
                 "Most loads of a camper can run for three hours or more",
                 Source.commonPractice()));
@@ -117,7 +117,7 @@ final class DutyReading {
     private boolean elsewhereByDefault() {
         choices.add(Assumption.choice(
                 task.path() + "/engineSpace",
-                label("through the engine space"),
+                "cable runs through the engine space",
                 "false",
                 "In the living space or the load bed",
                 Source.commonPractice()));
