@@ -18,7 +18,7 @@ record LatitudeBand(ReferenceTable table, ReferenceTable.Row row) {
      */
     static LatitudeBand of(double latitude, int month) {
         int from = Math.min(HIGHEST, BAND_DEGREES * (int) (Math.abs(latitude) / BAND_DEGREES));
-        int north = latitude < 0 ? (month + 5) % SolarCalendar.MONTHS + 1 : month;
+        int north = SolarCalendar.northernMonth(latitude, month);
         ReferenceTable table = ReferenceTables.table(TABLE);
         String key = from + "-" + (from + BAND_DEGREES) + " month " + north;
         return new LatitudeBand(table, table.row(key));

@@ -44,4 +44,14 @@ public final class SolarCalendar {
     public static int meanDayOfYear(int month) {
         return dayOfYear(month, MEAN_DAY_OF_MONTH[month - 1]);
     }
+
+    /**
+     * The month of the northern year with the same season: the same one in the north, six later in the south.
+     *
+     * @param latitude [deg], south negative
+     * @param month 1 to 12
+     */
+    public static int northernMonth(double latitude, int month) {
+        return latitude < 0 ? (month + MONTHS / 2 - 1) % MONTHS + 1 : month;
+    }
 }

@@ -41,6 +41,25 @@ public final class SunGeometry {
     }
 
     /**
+     * Equation of time: by how much the sun is ahead of the clock.
+     *
+     * <p>{@code E = 0.0000075 + 0.001868 cos B - 0.032077 sin B - 0.014615 cos 2B - 0.040849 sin 2B} [rad].
+     *
+     * <p>Source: J. W. Spencer, Search 2 (1971) 172, with the first constant as its author later corrected it.
+     *
+     * @param n day of the year, 1 to 366
+     * @return [rad], positive when the sun is early
+     */
+    public static double equationOfTime(int n) {
+        double b = TWO_PI * (n - 1) / 365;
+        return 0.0000075
+                + 0.001868 * Math.cos(b)
+                - 0.032077 * Math.sin(b)
+                - 0.014615 * Math.cos(2 * b)
+                - 0.040849 * Math.sin(2 * b);
+    }
+
+    /**
      * Half the length of the day as an angle: {@code cos ws = -tan phi tan delta}, clipped to 0 in polar night and to pi in
      * polar day.
      *
