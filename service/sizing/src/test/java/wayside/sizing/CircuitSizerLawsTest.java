@@ -14,6 +14,8 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
 import wayside.sizing.brief.CircuitRun;
+import wayside.sizing.wiring.Gauge;
+import wayside.sizing.wiring.GovernedBy;
 import wayside.sizing.wiring.SizedCircuit;
 import wayside.sizing.wiring.SizedConductor;
 
@@ -90,6 +92,17 @@ class CircuitSizerLawsTest {
                     / conductor.parallelCount().value();
             assertThat(conductor.voltageDropV().value())
                     .isCloseTo(CircuitRuns.currentA(run) * ohm, within(1e-9 * (1 + ohm * 400)));
+        });
+    }
+
+    @Property
+    void theLeastSizeGovernsOnlyTheLeastSize(@ForAll("runs") CircuitRun run) {
+        find(run).ifPresent(wired -> {
+            Gauge thinnest = wired.duty().rules().thinnest();
+            assertThat(wired.conductor().size().ratedAs().isAtLeast(thinnest)).isTrue();
+            if (wired.governedBy() == GovernedBy.MINIMUM_SIZE) {
+                assertThat(wired.conductor().size().ratedAs()).isEqualTo(thinnest);
+            }
         });
     }
 

@@ -32,7 +32,8 @@ final class AbycE11Rules implements RuleSet {
             .map(c -> new AmpacityTable.Column(c, TABLE_5, "copper_" + c + "C_A"))
             .toArray(AmpacityTable.Column[]::new));
     private static final ReferenceTable AREAS = ReferenceTables.table("sae-j1127-j1128/minimum-area");
-    private static final ReferenceTable BUNDLING = ReferenceTables.table("abyc-e11/bundling");
+    private static final SteppedTable BUNDLING =
+            new SteppedTable("bundling factor", ReferenceTables.table("abyc-e11/bundling"), "conductors_to", "factor");
     private static final ReferenceTable ENGINE_SPACE = ReferenceTables.table("cfr33-183/engine-space");
     private static final ReferenceTable DROP_CLASSES = ReferenceTables.table("abyc-e11/voltage-drop-classes");
 
@@ -116,8 +117,11 @@ final class AbycE11Rules implements RuleSet {
     public Derived ampacityA(Gauge gauge, Surroundings where) {
         int insulationC = AMPACITY.classOf(where.insulationC().value());
         Derived printed = AMPACITY.find(gauge, insulationC).orElseThrow();
-        return CorrectedAmpacity.of(
-                gauge, printed, ambientFactor(insulationC, where), BundlingFactor.of(BUNDLING, where.bundledCount()));
+        return CorrectedAmpacity.of(gauge, printed, ambientFactor(insulationC, where), bundlingFactor(where));
+    }
+
+    private static Derived bundlingFactor(Surroundings where) {
+        return BUNDLING.find(where.bundledCount().value()).orElseThrow();
     }
 
     /** The printed factor of engine spaces where it was read, and where it is no hotter than the table means. */

@@ -1,8 +1,6 @@
 package wayside.sizing.wiring;
 
 import java.util.Map;
-import java.util.Optional;
-import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Formula;
@@ -19,9 +17,11 @@ import wayside.sizing.trace.Unit;
  * <p>Source: NFPA 70-2023, Table 310.15(B)(1)(1); NFPA 70-2020, Table 690.31(A)(a).
  */
 final class AmbientFactor {
-    private static final ReferenceTable TO_90 = ReferenceTables.table("nfpa70-2023/table-310-15-b-1-1");
-    private static final ReferenceTable AT_105 = ReferenceTables.table("nfpa70-2020/table-690-31-a-a");
-    private static final Map<Integer, ReferenceTable> PRINTED = Map.of(60, TO_90, 75, TO_90, 90, TO_90, 105, AT_105);
+    private static final Map<Integer, SteppedTable> PRINTED = Map.of(
+            60, column("nfpa70-2023/table-310-15-b-1-1", 60),
+            75, column("nfpa70-2023/table-310-15-b-1-1", 75),
+            90, column("nfpa70-2023/table-310-15-b-1-1", 90),
+            105, column("nfpa70-2020/table-690-31-a-a", 105));
     private static final Formula HEAT_BALANCE = new Formula(
             "f = sqrt((Tc - Ta) / (Tc - 30)), at most 1",
             Source.standard(
@@ -38,18 +38,18 @@ final class AmbientFactor {
      * @return 0 to 1.29; 0 when it is too hot for the class
      */
     static Derived of(int insulationClassC, Derived ambientC) {
-        ReferenceTable printed = PRINTED.get(insulationClassC);
-        return printed == null ? heatBalance(insulationClassC, ambientC) : printed(printed, insulationClassC, ambientC);
+        SteppedTable printed = PRINTED.get(insulationClassC);
+        return printed == null
+                ? heatBalance(insulationClassC, ambientC)
+                : printed.find(ambientC.value()).orElseGet(() -> tooHot(insulationClassC, ambientC));
     }
 
-    private static Derived printed(ReferenceTable table, int insulationClassC, Derived ambientC) {
-        String column = "factor_" + insulationClassC + "C";
-        Optional<ReferenceTable.Row> band = table.rows().stream()
-                .filter(row -> row.number("ambient_to_C") >= ambientC.value())
-                .findFirst()
-                .filter(row -> row.findNumber(column).isPresent());
-        return band.map(row -> table.cell(label(insulationClassC), row, column, Unit.COUNT))
-                .orElseGet(() -> tooHot(insulationClassC, ambientC));
+    private static SteppedTable column(String table, int insulationClassC) {
+        return new SteppedTable(
+                label(insulationClassC),
+                ReferenceTables.table(table),
+                "ambient_to_C",
+                "factor_" + insulationClassC + "C");
     }
 
     private static Derived heatBalance(int insulationClassC, Derived ambientC) {

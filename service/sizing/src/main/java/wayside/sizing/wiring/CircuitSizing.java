@@ -27,24 +27,27 @@ public final class CircuitSizing {
     }
 
     private static SizedCircuit withFuse(CircuitDuty duty, Derived ratingA) {
-        ConductorSearch search = ConductorSearch.among(duty, ratingA, Candidates.awg(duty.rules()));
-        Optional<SizedConductor> conductor = search.findThinnest();
-        if (conductor.isEmpty()) {
+        ConductorSearch search = new ConductorSearch(duty, ratingA, Candidates.awg(duty.rules()));
+        Optional<ConductorSearch.Found> found = search.findThinnest();
+        if (found.isEmpty()) {
             return notFeasible(duty, Shortfalls.noConductor(duty, ratingA, search));
         }
-        Optional<SizedFuse> fuse = findFuse(duty, ratingA);
-        if (fuse.isEmpty()) {
-            return notFeasible(duty, Shortfalls.noType(duty));
-        }
-        return wired(duty, conductor.get(), fuse.get(), search.governing(conductor.get()));
+        return findFuse(duty, ratingA)
+                .map(fuse -> wired(duty, found.get(), fuse))
+                .orElseGet(() -> notFeasible(duty, Shortfalls.noType(duty)));
     }
 
-    private static SizedCircuit wired(
-            CircuitDuty duty, SizedConductor conductor, SizedFuse fuse, GovernedBy governedBy) {
-        Optional<SizedConductor> metric = ConductorSearch.among(duty, fuse.ratingA(), Candidates.metric(duty.rules()))
-                .findThinnest();
+    private static SizedCircuit wired(CircuitDuty duty, ConductorSearch.Found found, SizedFuse fuse) {
+        Optional<SizedConductor> metric = new ConductorSearch(duty, fuse.ratingA(), Candidates.metric(duty.rules()))
+                .findThinnest()
+                .map(ConductorSearch.Found::conductor);
         return new SizedCircuit.Wired(
-                duty, conductor, metric, fuse, governedBy, CircuitCautions.wired(duty, conductor, fuse));
+                duty,
+                found.conductor(),
+                metric,
+                fuse,
+                found.governedBy(),
+                CircuitCautions.wired(duty, found.conductor(), fuse));
     }
 
     private static SizedCircuit notFeasible(CircuitDuty duty, CircuitShortfall shortfall) {

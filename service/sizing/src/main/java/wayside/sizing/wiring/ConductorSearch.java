@@ -1,86 +1,68 @@
 package wayside.sizing.wiring;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import wayside.sizing.trace.Derived;
 
-/** Tries candidates from thin to thick until one meets every demand, and says which demand was the last to be met. */
+/** Tries candidates from thin to thick until one meets every demand, and says which demand the one before didn't meet. */
 final class ConductorSearch {
     private final CircuitDuty duty;
     private final Derived fuseRatingA;
-    private final List<SizedConductor> trials;
+    private final List<Candidates.Candidate> candidates;
 
-    private ConductorSearch(CircuitDuty duty, Derived fuseRatingA, List<Candidates.Candidate> candidates) {
+    /** @param candidates in the order they are tried, not empty */
+    ConductorSearch(CircuitDuty duty, Derived fuseRatingA, List<Candidates.Candidate> candidates) {
         this.duty = duty;
         this.fuseRatingA = fuseRatingA;
-        this.trials = candidates.stream()
-                .map(candidate -> ConductorTrial.of(duty, candidate))
-                .toList();
+        this.candidates = candidates;
     }
 
-    static ConductorSearch among(CircuitDuty duty, Derived fuseRatingA, List<Candidates.Candidate> candidates) {
-        return new ConductorSearch(duty, fuseRatingA, candidates);
-    }
+    /** A conductor and what decided it. */
+    record Found(SizedConductor conductor, GovernedBy governedBy) {}
 
     /** The first that meets every demand; empty when none does. */
-    Optional<SizedConductor> findThinnest() {
-        return trials.stream()
-                .filter(this::isThickEnough)
-                .filter(this::isProtected)
-                .filter(this::isWithinDrop)
-                .findFirst();
-    }
-
-    /** The demand that a thinner one than the chosen would not meet; in doubt the first of the enum. */
-    GovernedBy governing(SizedConductor chosen) {
-        int place = trials.indexOf(chosen);
-        if (place == first(this::carries)) {
-            return GovernedBy.AMPACITY;
-        }
-        if (place == first(this::isProtected)) {
-            return GovernedBy.FUSE;
-        }
-        return place == first(this::isWithinDrop) ? GovernedBy.VOLTAGE_DROP : GovernedBy.MINIMUM_SIZE;
-    }
-
-    /** The trial that carries most, for a shortfall in ampacity. */
-    SizedConductor strongest() {
-        return trials.stream()
-                .reduce((a, b) -> b.fuseLimitA().value() > a.fuseLimitA().value() ? b : a)
-                .orElseThrow();
-    }
-
-    /** The trial that loses least, for a shortfall in voltage. */
-    SizedConductor stiffest() {
-        return trials.stream()
-                .reduce((a, b) -> b.voltageDropV().value() < a.voltageDropV().value() ? b : a)
-                .orElseThrow();
-    }
-
-    private int first(Predicate<SizedConductor> meets) {
-        for (int i = 0; i < trials.size(); i++) {
-            if (meets.test(trials.get(i))) {
-                return i;
+    Optional<Found> findThinnest() {
+        GovernedBy unmet = GovernedBy.MINIMUM_SIZE;
+        for (Candidates.Candidate candidate : candidates) {
+            ConductorTrial trial = new ConductorTrial(duty, candidate);
+            Optional<GovernedBy> failed = findUnmet(trial);
+            if (failed.isEmpty()) {
+                return Optional.of(new Found(trial.conductor(), unmet));
             }
+            unmet = failed.get();
         }
-        return trials.size();
+        return Optional.empty();
     }
 
-    private boolean carries(SizedConductor trial) {
-        return trial.ampacityA().value() >= duty.designCurrentA().value();
+    private Optional<GovernedBy> findUnmet(ConductorTrial trial) {
+        if (!trial.carriesTheCurrent()) {
+            return Optional.of(GovernedBy.AMPACITY);
+        }
+        if (!trial.isProtectedBy(fuseRatingA)) {
+            return Optional.of(GovernedBy.FUSE);
+        }
+        if (!trial.isWithinDrop()) {
+            return Optional.of(GovernedBy.VOLTAGE_DROP);
+        }
+        return trial.isThickEnough() ? Optional.empty() : Optional.of(GovernedBy.MINIMUM_SIZE);
     }
 
-    private boolean isProtected(SizedConductor trial) {
-        return trial.fuseLimitA().value() >= fuseRatingA.value();
+    /** The one that may have the largest fuse, for a shortfall in ampacity. */
+    SizedConductor strongest() {
+        return best(Comparator.comparingDouble(trial -> trial.fuseLimitA().value()));
     }
 
-    private boolean isWithinDrop(SizedConductor trial) {
-        return trial.voltageDropPercent().value()
-                <= duty.voltageDropLimitPercent().value();
+    /** The one that loses least, for a shortfall in voltage. */
+    SizedConductor stiffest() {
+        return best(Comparator.comparingDouble(trial -> -trial.dropPercent()));
     }
 
-    private boolean isThickEnough(SizedConductor trial) {
-        return trial.size().ratedAs().isAtLeast(duty.rules().thinnest());
+    private SizedConductor best(Comparator<ConductorTrial> order) {
+        return candidates.stream()
+                .map(candidate -> new ConductorTrial(duty, candidate))
+                .max(order)
+                .orElseThrow()
+                .conductor();
     }
 }

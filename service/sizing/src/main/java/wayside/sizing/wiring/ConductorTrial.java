@@ -1,10 +1,11 @@
 package wayside.sizing.wiring;
 
+import java.util.function.Function;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Unit;
 
-/** One candidate under a circuit's duty: its ampacity, its fuse limit, its resistance, its drop. */
+/** One candidate under a circuit's duty. What it carries is worked out at once, what it loses only when asked for. */
 final class ConductorTrial {
     private static final Formula TOGETHER = Formula.definition("A_p = p A");
     private static final Formula BUNDLE =
@@ -14,56 +15,80 @@ final class ConductorTrial {
 
     private final CircuitDuty duty;
     private final Candidates.Candidate candidate;
+    private final Derived ampacityOfOneA;
+    private final Derived ampacityA;
 
-    private ConductorTrial(CircuitDuty duty, Candidates.Candidate candidate) {
+    ConductorTrial(CircuitDuty duty, Candidates.Candidate candidate) {
         this.duty = duty;
         this.candidate = candidate;
+        this.ampacityOfOneA = duty.rules().ampacityA(gauge(), surroundings());
+        this.ampacityA = together("ampacity", gauge -> ampacityOfOneA);
     }
 
-    static SizedConductor of(CircuitDuty duty, Candidates.Candidate candidate) {
-        return new ConductorTrial(duty, candidate).conductor();
+    boolean isThickEnough() {
+        return gauge().isAtLeast(duty.rules().thinnest());
     }
 
-    private SizedConductor conductor() {
-        RuleSet rules = duty.rules();
-        ConductorSize size = candidate.size();
-        Derived count = Derived.computed(
-                duty.label("conductors in parallel"),
-                candidate.parallelCount(),
-                Unit.COUNT,
-                Formula.definition("p = conductors side by side each way"));
-        Derived one = rules.ampacityA(size.ratedAs(), surroundings(count));
-        Derived all = together("ampacity", one, count);
-        Derived resistance = resistance(all);
-        VoltageDrop drop = VoltageDrop.of(duty, resistance, count);
+    boolean carriesTheCurrent() {
+        return ampacityA.value() >= duty.designCurrentA().value();
+    }
+
+    boolean isProtectedBy(Derived fuseRatingA) {
+        return fuseLimitA().value() >= fuseRatingA.value();
+    }
+
+    boolean isWithinDrop() {
+        return dropPercent() <= duty.voltageDropLimitPercent().value();
+    }
+
+    double dropPercent() {
+        return drop(resistance()).dropPercent().value();
+    }
+
+    /** Of the conductors together [A]. */
+    Derived fuseLimitA() {
+        return together("largest fuse", gauge -> duty.rules().fuseLimitA(gauge, ampacityOfOneA));
+    }
+
+    SizedConductor conductor() {
+        Derived resistance = resistance();
+        VoltageDrop drop = drop(resistance);
         return new SizedConductor(
-                size,
-                count,
-                area(size),
-                all,
-                together("largest fuse", rules.fuseLimitA(size.ratedAs(), one), count),
-                together("largest fuse permitted", rules.permittedFuseA(size.ratedAs(), one), count),
+                candidate.size(),
+                candidate.parallelCount(),
+                area(),
+                ampacityA,
+                fuseLimitA(),
+                together("largest fuse permitted", gauge -> duty.rules().permittedFuseA(gauge, ampacityOfOneA)),
                 resistance,
                 drop.dropV(),
                 drop.dropPercent());
     }
 
-    private Surroundings surroundings(Derived count) {
-        Derived bundled = duty.surroundings().bundledCount();
-        return candidate.parallelCount() == 1
-                ? duty.surroundings()
-                : duty.surroundings()
-                        .bundled(Derived.computed(
-                                duty.label("conductors that run together"),
-                                bundled.value() + 2 * (count.value() - 1),
-                                Unit.COUNT,
-                                BUNDLE,
-                                bundled.as("n"),
-                                count.as("p")));
+    private Gauge gauge() {
+        return candidate.size().ratedAs();
     }
 
-    private Derived together(String what, Derived one, Derived count) {
-        return candidate.parallelCount() == 1
+    private Surroundings surroundings() {
+        if (candidate.isSingle()) {
+            return duty.surroundings();
+        }
+        Derived bundled = duty.surroundings().bundledCount();
+        Derived count = candidate.parallelCount();
+        return duty.surroundings()
+                .bundled(Derived.computed(
+                        duty.label("conductors that run together"),
+                        bundled.value() + 2 * (count.value() - 1),
+                        Unit.COUNT,
+                        BUNDLE,
+                        bundled.as("n"),
+                        count.as("p")));
+    }
+
+    private Derived together(String what, Function<Gauge, Derived> ofOne) {
+        Derived one = ofOne.apply(gauge());
+        Derived count = candidate.parallelCount();
+        return candidate.isSingle()
                 ? one
                 : Derived.computed(
                         duty.label(what + " of the conductors together"),
@@ -74,16 +99,20 @@ final class ConductorTrial {
                         one.as("A"));
     }
 
-    private Derived area(ConductorSize size) {
-        return size instanceof ConductorSize.Metric metric
+    private Derived area() {
+        return candidate.size() instanceof ConductorSize.Metric metric
                 ? metric.areaMm2()
-                : duty.rules().areaMm2(size.ratedAs());
+                : duty.rules().areaMm2(gauge());
     }
 
-    private Derived resistance(Derived ampacityA) {
+    private VoltageDrop drop(Derived resistance) {
+        return VoltageDrop.of(duty, resistance, candidate.parallelCount());
+    }
+
+    private Derived resistance() {
         Derived copper = CopperTemperature.of(duty, ampacityA);
         return candidate.size() instanceof ConductorSize.Metric metric
                 ? CopperResistance.at(metric.title() + ": resistance", metric.resistance20OhmPerKm(), AT_20_C, copper)
-                : duty.rules().resistanceOhmPerKm(candidate.size().ratedAs(), copper);
+                : duty.rules().resistanceOhmPerKm(gauge(), copper);
     }
 }

@@ -30,7 +30,8 @@ final class NecRules implements RuleSet {
             new AmpacityTable.Column(90, TABLE_310_16, "copper_90C_A"),
             new AmpacityTable.Column(105, TABLE_690_31, "copper_105C_A"),
             new AmpacityTable.Column(125, TABLE_690_31, "copper_125C_A"));
-    private static final ReferenceTable BUNDLING = ReferenceTables.table("nfpa70-2023/table-310-15-c-1");
+    private static final SteppedTable BUNDLING = new SteppedTable(
+            "bundling factor", ReferenceTables.table("nfpa70-2023/table-310-15-c-1"), "conductors_to", "factor");
     private static final ReferenceTable SMALL = ReferenceTables.table("nfpa70-2023/section-240-4-d");
     private static final ReferenceTable TABLE_8 = ReferenceTables.table("nfpa70-2023/chapter-9-table-8");
     private static final double KM_PER_KFT = 0.3048;
@@ -99,7 +100,7 @@ final class NecRules implements RuleSet {
                         gauge,
                         printed,
                         AmbientFactor.of(insulationC, where.ambientC()),
-                        BundlingFactor.of(BUNDLING, where.bundledCount())))
+                        BUNDLING.find(where.bundledCount().value()).orElseThrow()))
                 .orElseGet(() -> noFigure(gauge));
     }
 
