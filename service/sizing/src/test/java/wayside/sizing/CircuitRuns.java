@@ -47,6 +47,22 @@ final class CircuitRuns {
                 run.feed());
     }
 
+    static CircuitRun under(CircuitRun run, String rules) {
+        return new CircuitRun(
+                run.name(),
+                run.current(),
+                run.continuous(),
+                run.lengthM(),
+                run.voltageV(),
+                run.voltageDropLimitPercent(),
+                run.insulationC(),
+                run.ambientC(),
+                run.bundledConductors(),
+                run.engineSpace(),
+                Optional.of(rules),
+                run.feed());
+    }
+
     static double currentA(CircuitRun run) {
         return ((CircuitCurrent.Amps) run.current()).currentA();
     }

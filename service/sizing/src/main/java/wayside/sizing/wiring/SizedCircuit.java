@@ -69,6 +69,7 @@ public sealed interface SizedCircuit {
         }
     }
 
+    /** What the tables were entered with stands here too: a looked-up factor has no inputs that would lead to it. */
     private static List<Derived> asked(CircuitDuty duty) {
         return List.of(
                 duty.designCurrentA(),
@@ -76,6 +77,9 @@ public sealed interface SizedCircuit {
                 duty.voltageV(),
                 duty.highestVoltageV(),
                 duty.voltageDropLimitPercent(),
+                duty.surroundings().insulationC(),
+                duty.surroundings().ambientC(),
+                duty.surroundings().bundledCount(),
                 duty.interruptA());
     }
 }
