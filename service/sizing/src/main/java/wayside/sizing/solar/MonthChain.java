@@ -1,5 +1,8 @@
 package wayside.sizing.solar;
 
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Source;
+
 /**
  * A month's mean day on a plane, from the month's clearness alone: nine days of the clearness distribution, equally likely, on
  * three dates; each day's diffuse share by Erbs, its hours by the scaled r_t and r_d, each hour onto the plane.
@@ -13,6 +16,13 @@ final class MonthChain {
 
     private static final int DATES = 3;
 
+    private static final Formula ON_PLANE = new Formula(
+            "G = H R(KT, s, b, A, rho): nine days of the month's distribution, hour by hour onto the plane",
+            Source.paper(
+                    "Reindl, Beckman & Duffie, Solar Energy 45 (1990)",
+                    "HDKR; days by Bendt and others 1981, diffuse by Erbs and others 1982, hours by"
+                            + " Collares-Pereira & Rabl 1979"));
+
     private final Plane plane;
     private final double albedo;
     private final double riseKPerWm2;
@@ -23,13 +33,27 @@ final class MonthChain {
     private double entering;
     private double enteringTimesCellC;
 
+    /** What a month's model days make of its light on a plane. */
+    static MonthLight light(MonthAt at, SkyMonth sky, ArrayModel array, Plane plane) {
+        DailyClearness days = DailyClearness.scaled(
+                sky.clearness().value(), sky.clearnessSpread().value());
+        MonthChain chain = new MonthChain(
+                plane,
+                array.albedo().value(),
+                array.riseKPerWm2().value(),
+                sky.meanC().value(),
+                sky.dailySwingK().value());
+        chain.run(at.place().latitude(), at.month(), days);
+        return new MonthLight(chain.planeRatio(), chain.opticalShare(), chain.cellC(), ON_PLANE);
+    }
+
     /**
      * A chain for a plane in a month's air.
      *
      * @param albedo of the ground, 0 to 1
      * @param riseKPerWm2 of the cells above the air
      */
-    MonthChain(Plane plane, double albedo, double riseKPerWm2, double meanC, double dailySwingK) {
+    private MonthChain(Plane plane, double albedo, double riseKPerWm2, double meanC, double dailySwingK) {
         this.plane = plane;
         this.albedo = albedo;
         this.riseKPerWm2 = riseKPerWm2;
@@ -38,7 +62,7 @@ final class MonthChain {
     }
 
     /** Adds up the days of a month. */
-    MonthChain run(double latitudeDegrees, int month, DailyClearness clearness) {
+    private void run(double latitudeDegrees, int month, DailyClearness clearness) {
         int days = SolarCalendar.daysIn(month);
         for (int date = 0; date < DATES; date++) {
             int day = 1 + (2 * date + 1) * days / (2 * DATES);
@@ -47,7 +71,6 @@ final class MonthChain {
                 addDay(solarDay, clearness.quantile((kind + 0.5) / KINDS_OF_DAY));
             }
         }
-        return this;
     }
 
     private void addDay(SolarDay day, double clearness) {
@@ -72,7 +95,7 @@ final class MonthChain {
     }
 
     /** Irradiation on the plane over irradiation on the horizontal; exactly one when flat. */
-    double planeRatio() {
+    private double planeRatio() {
         if (plane.isHorizontal()) {
             return 1;
         }
@@ -80,12 +103,12 @@ final class MonthChain {
     }
 
     /** Share of the light on the plane that enters the glass. */
-    double opticalShare() {
+    private double opticalShare() {
         return onPlane > 0 ? entering / onPlane : IncidenceModifier.ofSky(Math.toDegrees(plane.tilt()));
     }
 
     /** Mean cell temperature, each hour counting by the light that enters [C]; the air's without sun. */
-    double cellC() {
+    private double cellC() {
         return entering > 0 ? enteringTimesCellC / entering : meanC;
     }
 }

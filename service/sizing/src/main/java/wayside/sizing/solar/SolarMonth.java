@@ -22,9 +22,6 @@ import wayside.sizing.trace.Unit;
  */
 public record SolarMonth(
         SkyMonth sky, ArrayModel array, Derived planeKwhM2, Derived cellTemperatureC, Derived yieldWhPerW) {
-    private static final Source PLANE = Source.paper(
-            "Reindl, Beckman & Duffie, Solar Energy 45 (1990)",
-            "HDKR; days by Bendt and others 1981, diffuse by Erbs and others 1982, hours by Collares-Pereira & Rabl 1979");
     private static final Source OPTICS = Source.paper(
             "De Soto, Klein & Beckman, Solar Energy 80 (2006)",
             "Fresnel and Bouguer; sky and ground by Brandemuehl & Beckman 1980");
@@ -48,10 +45,18 @@ public record SolarMonth(
     /** A month at a place under an array. */
     public static SolarMonth of(MonthAt at, ArrayModel array) {
         SkyMonth sky = SkyMonth.of(at);
-        MonthChain chain = chain(at, sky, array);
-        Derived plane = plane(at, sky, array, chain);
-        Derived cell = cell(at, sky, array, chain, plane);
-        return new SolarMonth(sky, array, plane, cell, ofRatedWatt(at, array, chain, plane, cell));
+        return of(
+                at,
+                sky,
+                array,
+                MonthChain.light(at, sky, array, array.position().plane()));
+    }
+
+    /** A month under a known sky whose hours have made something known of its light. */
+    public static SolarMonth of(MonthAt at, SkyMonth sky, ArrayModel array, MonthLight light) {
+        Derived plane = plane(at, sky, array, light);
+        Derived cell = cell(at, sky, array, light, plane);
+        return new SolarMonth(sky, array, plane, cell, ofRatedWatt(at, array, light, plane, cell));
     }
 
     public Derived horizontalKwhM2() {
@@ -84,19 +89,7 @@ public record SolarMonth(
                 yieldWhPerW.as("y"));
     }
 
-    private static MonthChain chain(MonthAt at, SkyMonth sky, ArrayModel array) {
-        DailyClearness days = DailyClearness.scaled(
-                sky.clearness().value(), sky.clearnessSpread().value());
-        return new MonthChain(
-                        array.position().plane(),
-                        array.albedo().value(),
-                        array.riseKPerWm2().value(),
-                        sky.meanC().value(),
-                        sky.dailySwingK().value())
-                .run(at.place().latitude(), at.month(), days);
-    }
-
-    private static Derived plane(MonthAt at, SkyMonth sky, ArrayModel array, MonthChain chain) {
+    private static Derived plane(MonthAt at, SkyMonth sky, ArrayModel array, MonthLight light) {
         PanelPosition position = array.position();
         if (position.plane().isHorizontal()) {
             return Derived.computed(
@@ -109,11 +102,9 @@ public record SolarMonth(
         }
         return Derived.computed(
                 at.label() + ": irradiation on the panel, mean day",
-                sky.horizontalKwhM2().value() * chain.planeRatio(),
+                sky.horizontalKwhM2().value() * light.planeRatio(),
                 Unit.KILOWATT_HOUR_PER_SQUARE_METRE,
-                new Formula(
-                        "G = H R(KT, s, b, A, rho): nine days of the month's distribution, hour by hour onto the plane",
-                        PLANE),
+                light.onPlane(),
                 planeInputs(sky, array));
     }
 
@@ -128,10 +119,10 @@ public record SolarMonth(
         };
     }
 
-    private static Derived cell(MonthAt at, SkyMonth sky, ArrayModel array, MonthChain chain, Derived plane) {
+    private static Derived cell(MonthAt at, SkyMonth sky, ArrayModel array, MonthLight light, Derived plane) {
         return Derived.computed(
                 at.label() + ": cell temperature in the sun",
-                chain.cellC(),
+                light.cellC(),
                 Unit.CELSIUS,
                 new Formula("Tc = Ta + r G of each hour, weighted by the hour's light; Ta swings by D about Tm", CELLS),
                 sky.meanC().as("Tm"),
@@ -140,10 +131,10 @@ public record SolarMonth(
                 plane.as("G"));
     }
 
-    private static Derived ofRatedWatt(MonthAt at, ArrayModel array, MonthChain chain, Derived plane, Derived cell) {
+    private static Derived ofRatedWatt(MonthAt at, ArrayModel array, MonthLight light, Derived plane, Derived cell) {
         Derived optics = Derived.computed(
                 at.label() + ": share of the light that enters the glass",
-                chain.opticalShare(),
+                light.opticalShare(),
                 Unit.SHARE,
                 new Formula(
                         "k = incidence-angle modifier of each hour's sun, sky and ground, weighted by light", OPTICS),
