@@ -3,6 +3,7 @@ package wayside.sizing.wiring;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wayside.sizing.reference.ReferenceTable;
@@ -26,7 +27,7 @@ final class AbycE11Rules implements RuleSet {
     private static final Source SOURCE = new Source(
             Basis.STANDARD,
             "ABYC E-11 AC and DC Electrical Systems on Boats; ampacities of 33 CFR 183.425",
-            java.util.Optional.empty());
+            Optional.empty());
     private static final String TABLE_5 = "cfr33-183/table-5";
     private static final AmpacityTable AMPACITY = new AmpacityTable(Stream.of(60, 75, 80, 90, 105, 125, 200)
             .map(c -> new AmpacityTable.Column(c, TABLE_5, "copper_" + c + "C_A"))
