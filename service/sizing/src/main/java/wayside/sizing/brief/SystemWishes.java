@@ -15,6 +15,9 @@ import java.util.OptionalDouble;
  * @param shoreChargerW rated output of the shore charger [W]
  * @param inverter what is known of the inverter
  * @param standbyW constant draw of monitors, outlets and electronics [W]
+ * @param alternatorRatingA on the label of the vehicle's alternator [A]
+ * @param rules code of the rule set for conductors; the default set if absent
+ * @param circuitLengthsM of the main circuits
  */
 public record SystemWishes(
         OptionalDouble busVoltageV,
@@ -25,7 +28,10 @@ public record SystemWishes(
         OptionalDouble alternatorChargerA,
         OptionalDouble shoreChargerW,
         InverterSpec inverter,
-        OptionalDouble standbyW) {
+        OptionalDouble standbyW,
+        OptionalDouble alternatorRatingA,
+        Optional<String> rules,
+        CircuitLengths circuitLengthsM) {
     public static final SystemWishes OPEN = new SystemWishes(
             OptionalDouble.empty(),
             Optional.empty(),
@@ -36,4 +42,30 @@ public record SystemWishes(
             OptionalDouble.empty(),
             InverterSpec.OPEN,
             OptionalDouble.empty());
+
+    /** Wishes that say nothing of the vehicle's alternator and cables. */
+    public SystemWishes(
+            OptionalDouble busVoltageV,
+            Optional<Chemistry> chemistry,
+            OptionalDouble nominalEnergyWh,
+            OptionalDouble solarPowerW,
+            Optional<PanelMount> panel,
+            OptionalDouble alternatorChargerA,
+            OptionalDouble shoreChargerW,
+            InverterSpec inverter,
+            OptionalDouble standbyW) {
+        this(
+                busVoltageV,
+                chemistry,
+                nominalEnergyWh,
+                solarPowerW,
+                panel,
+                alternatorChargerA,
+                shoreChargerW,
+                inverter,
+                standbyW,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                CircuitLengths.OPEN);
+    }
 }

@@ -14,10 +14,9 @@ import wayside.sizing.trace.Unit;
  * @param chargerCurrentA rated output at the bank [A]
  * @param limitA the most that the alternator may be asked for, at the bank [A]
  * @param chargerPowerW at the bank's charging voltage [W]
- * @param energyPerDayWh into the bank in a day's driving, as far as it takes it [Wh]
+ * @param takenPowerW of that, what the bank takes [W]
  */
-public record AlternatorCharger(
-        Derived chargerCurrentA, Derived limitA, Derived chargerPowerW, Derived energyPerDayWh) {
+public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived chargerPowerW, Derived takenPowerW) {
     private static final double ALTERNATOR_A = 120;
     private static final double ALTERNATOR_V = 13.5;
     private static final double USABLE_SHARE = 0.5;
@@ -42,14 +41,22 @@ public record AlternatorCharger(
                 : chosen(need, hoursPerDay, limit);
         Derived power = need.powerW("alternator charger: power at the bank", current);
         Derived taken = need.takenW("alternator charger: power that the bank takes", power);
-        Derived energy = Derived.computed(
+        return new AlternatorCharger(current, limit, power, taken);
+    }
+
+    /**
+     * Into the bank in a day's driving [Wh].
+     *
+     * @param hoursPerDay driving [h]
+     */
+    public Derived energyPerDayWh(Derived hoursPerDay) {
+        return Derived.computed(
                 "alternator charger: energy of a day's driving",
-                taken.value() * hoursPerDay.value(),
+                takenPowerW.value() * hoursPerDay.value(),
                 Unit.WATT_HOUR,
                 Formula.definition("E = P_in h"),
-                taken.as("P_in"),
+                takenPowerW.as("P_in"),
                 hoursPerDay.as("h"));
-        return new AlternatorCharger(current, limit, power, energy);
     }
 
     /** What the vehicle's wiring must bring to the charger [A]. */

@@ -12,9 +12,9 @@ import wayside.sizing.trace.Unit;
  *
  * @param chargerPowerW rated output [W]
  * @param mainsPowerW drawn from the hookup [W]
- * @param energyPerDayWh into the bank in a day's hours at the hookup, as far as it takes it [Wh]
+ * @param takenPowerW of the rated output, what the bank takes [W]
  */
-public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived energyPerDayWh) {
+public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived takenPowerW) {
     private static final double EFFICIENCY = 0.88;
     private static final double NIGHT_HOURS = 10;
 
@@ -43,14 +43,22 @@ public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived e
                 power.as("P"),
                 efficiency.as("eta"));
         Derived taken = need.takenW("shore charger: power that the bank takes", power);
-        Derived energy = Derived.computed(
+        return new ShoreCharger(power, mains, taken);
+    }
+
+    /**
+     * Into the bank in a day's hours at the hookup [Wh].
+     *
+     * @param hoursPerDay plugged in [h]
+     */
+    public Derived energyPerDayWh(Derived hoursPerDay) {
+        return Derived.computed(
                 "shore charger: energy of a day's hours at the hookup",
-                taken.value() * hoursPerDay.value(),
+                takenPowerW.value() * hoursPerDay.value(),
                 Unit.WATT_HOUR,
                 Formula.definition("E = P_in h"),
-                taken.as("P_in"),
+                takenPowerW.as("P_in"),
                 hoursPerDay.as("h"));
-        return new ShoreCharger(power, mains, energy);
     }
 
     private static Derived chosen(ChargerNeed need, Derived hoursPerDay, String path) {

@@ -12,6 +12,7 @@ import wayside.sizing.trace.Unit;
  * @param data of its chemistry
  * @param busVoltageV nominal voltage of the system [V]
  * @param bankVoltageV cells in series times the cell's nominal voltage [V]
+ * @param lowestVoltageV under load: currents are highest there [V]
  * @param nominalEnergyWh rated [Wh]
  * @param nominalCapacityAh rated, at the bank's own voltage [Ah]
  * @param usableEnergyWh of a new bank at room temperature [Wh]
@@ -24,6 +25,7 @@ public record BatteryBank(
         ChemistryData data,
         Derived busVoltageV,
         Derived bankVoltageV,
+        Derived lowestVoltageV,
         Derived nominalEnergyWh,
         Derived nominalCapacityAh,
         Derived usableEnergyWh,
@@ -59,6 +61,7 @@ public record BatteryBank(
                 data,
                 need.busVoltageV(),
                 voltage,
+                lowestVoltage(data, need.busVoltageV()),
                 nominalEnergyWh,
                 quotient(
                         data,
@@ -84,6 +87,16 @@ public record BatteryBank(
                 "V = n V_cell",
                 cells.as("n"),
                 data.cellVoltageV().as("V_cell"));
+    }
+
+    private static Derived lowestVoltage(ChemistryData data, Derived busVoltageV) {
+        return product(
+                data,
+                "lowest voltage under load",
+                Unit.VOLT,
+                "V_low = n V_cell",
+                data.cellsInSeries(busVoltageV.value()).as("n"),
+                data.lowestCellVoltageV().as("V_cell"));
     }
 
     /** The figures in reading order. */

@@ -140,6 +140,11 @@ public final class ChemistryData {
         return typical("cell-voltage");
     }
 
+    /** Lowest voltage of one cell under load: currents are highest there [V]. */
+    public Derived lowestCellVoltageV() {
+        return typical("lowest-cell-voltage");
+    }
+
     /** Voltage of one cell at the end of the bulk charge [V]. */
     public Range chargeCellVoltageV() {
         return range("charge-cell-voltage");

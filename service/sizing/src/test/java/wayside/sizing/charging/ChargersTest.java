@@ -80,7 +80,8 @@ class ChargersTest {
                 OptionalDouble.of(chargerA),
                 OptionalDouble.empty(),
                 "/system");
-        assertThat(charger.energyPerDayWh().value())
+        assertThat(charger.energyPerDayWh(Derived.given("driving", hours, Unit.HOUR, "/test"))
+                        .value())
                 .isLessThanOrEqualTo(need.acceptedW().value() * hours + 1e-6);
     }
 }

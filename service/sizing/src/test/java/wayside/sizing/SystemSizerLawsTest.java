@@ -1,0 +1,145 @@
+package wayside.sizing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.Chemistry;
+import wayside.sizing.brief.InverterSpec;
+import wayside.sizing.brief.Load;
+import wayside.sizing.brief.Place;
+import wayside.sizing.brief.Stay;
+import wayside.sizing.brief.SystemBrief;
+import wayside.sizing.brief.Target;
+import wayside.sizing.brief.Trip;
+
+/** Laws that a whole system obeys, whatever is asked. */
+class SystemSizerLawsTest {
+    private static final int TRIES = 60;
+
+    private static Recommendation size(
+            Chemistry chemistry, double days, double sunHours, double ambientC, Load... loads) {
+        return SystemSizer.size(Briefs.brief(
+                        Briefs.wishes(chemistry, 12, 0, 0, InverterSpec.OPEN),
+                        days,
+                        Briefs.stay(sunHours, ambientC),
+                        loads))
+                .result();
+    }
+
+    private static double bankWh(Recommendation system) {
+        return system.battery().bank().nominalEnergyWh().value();
+    }
+
+    private static double arrayW(Recommendation system) {
+        return system.array().map(array -> array.powerW().value()).orElse(0.0);
+    }
+
+    @Property(tries = TRIES)
+    void moreLoadNeverNeedsASmallerSystem(
+            @ForAll Chemistry chemistry,
+            @ForAll @DoubleRange(min = 5, max = 300) double watts,
+            @ForAll @DoubleRange(min = 1, max = 12) double hours,
+            @ForAll @DoubleRange(min = 1, max = 300) double more) {
+        Recommendation less = size(chemistry, 2, 4, 15, Load.dc("base", watts, hours));
+        Recommendation greater = size(chemistry, 2, 4, 15, Load.dc("base", watts, hours), Load.dc("more", more, hours));
+        assertThat(bankWh(greater)).isGreaterThanOrEqualTo(bankWh(less));
+        assertThat(arrayW(greater)).isGreaterThanOrEqualTo(arrayW(less));
+    }
+
+    @Property(tries = TRIES)
+    void aColderMonthNeverNeedsASmallerLeadAcidBank(
+            @ForAll @DoubleRange(min = -20, max = 35) double ambientC,
+            @ForAll @DoubleRange(min = 0, max = 20) double colder) {
+        Load load = Load.dc("load", 60, 10);
+        for (Chemistry chemistry : new Chemistry[] {Chemistry.AGM, Chemistry.GEL, Chemistry.FLOODED}) {
+            assertThat(bankWh(size(chemistry, 2, 4, ambientC - colder, load)))
+                    .isGreaterThanOrEqualTo(bankWh(size(chemistry, 2, 4, ambientC, load)));
+        }
+    }
+
+    @Property(tries = TRIES)
+    void longerAutonomyNeverNeedsASmallerBank(
+            @ForAll Chemistry chemistry,
+            @ForAll @DoubleRange(min = 0.5, max = 6) double days,
+            @ForAll @DoubleRange(min = 0, max = 4) double longer) {
+        Load load = Load.dc("load", 60, 10);
+        assertThat(bankWh(size(chemistry, days + longer, 4, 15, load)))
+                .isGreaterThanOrEqualTo(bankWh(size(chemistry, days, 4, 15, load)));
+    }
+
+    @Property(tries = TRIES)
+    void aDarkerSkyNeverNeedsASmallerArray(
+            @ForAll @DoubleRange(min = 1, max = 7) double sunHours,
+            @ForAll @DoubleRange(min = 0.2, max = 1) double part) {
+        Load load = Load.dc("load", 60, 10);
+        assertThat(arrayW(size(Chemistry.LFP, 2, sunHours * part, 15, load)))
+                .isGreaterThanOrEqualTo(arrayW(size(Chemistry.LFP, 2, sunHours, 15, load)));
+    }
+
+    @Property(tries = TRIES)
+    void oneMoreStayNeverNeedsASmallerSystem(
+            @ForAll @IntRange(min = 1, max = 12) int month,
+            @ForAll @IntRange(min = 1, max = 12) int other,
+            @ForAll @DoubleRange(min = -60, max = 60) double latitude) {
+        Stay one = Stay.of(Place.of(latitude, 10), month, 7).at(new Ambient(15, 8));
+        Stay two = Stay.of(Place.of(latitude, 10), other, 7).at(new Ambient(5, 8));
+        Load load = Load.dc("load", 60, 10);
+        Recommendation shorter =
+                SystemSizer.size(SystemBrief.of(Trip.of(one), load)).result();
+        Recommendation longer =
+                SystemSizer.size(SystemBrief.of(Trip.of(one, two), load)).result();
+        assertThat(bankWh(longer)).isGreaterThanOrEqualTo(bankWh(shorter));
+        assertThat(longer.arrayNeed().worst().arrayW().value())
+                .isGreaterThanOrEqualTo(shorter.arrayNeed().worst().arrayW().value());
+    }
+
+    @Property(tries = TRIES)
+    void drivingNeverNeedsALargerArray(@ForAll @DoubleRange(min = 0, max = 8) double hours) {
+        Load load = Load.dc("load", 100, 10);
+        Stay still = Briefs.stay(3, 15);
+        SystemBrief without = SystemBrief.of(Trip.of(still), load);
+        SystemBrief with = SystemBrief.of(Trip.of(still.driving(hours)), load);
+        assertThat(arrayW(SystemSizer.size(with).result()))
+                .isLessThanOrEqualTo(arrayW(SystemSizer.size(without).result()));
+    }
+
+    @Property(tries = TRIES)
+    void theSystemThatWasSizedPassesItsOwnJudgement(
+            @ForAll Chemistry chemistry,
+            @ForAll @DoubleRange(min = 10, max = 150) double watts,
+            @ForAll @DoubleRange(min = -5, max = 30) double ambientC) {
+        Load load = Load.dc("load", watts, 8);
+        Recommendation sized = size(chemistry, 2, 4, ambientC, load);
+        Recommendation judged = SystemSizer.size(Briefs.brief(
+                        Briefs.wishes(chemistry, 12, bankWh(sized), arrayW(sized), InverterSpec.OPEN),
+                        2,
+                        Briefs.stay(4, ambientC),
+                        load))
+                .result();
+        assertThat(judged.shortfalls()).isEmpty();
+    }
+
+    @Property(tries = TRIES)
+    void noQuestionBreaksTheDoor(
+            @ForAll Chemistry chemistry,
+            @ForAll @DoubleRange(min = -90, max = 90) double latitude,
+            @ForAll @IntRange(min = 1, max = 12) int month,
+            @ForAll @DoubleRange(min = 0.01, max = 1e6) double watts,
+            @ForAll @DoubleRange(min = 0, max = 24) double hours,
+            @ForAll @DoubleRange(min = 0, max = 24) double driving) {
+        Stay stay = Stay.of(Place.of(latitude, 20), month, 3).driving(driving).hookedUp(24 - driving);
+        SystemBrief brief = new SystemBrief(
+                List.of(Load.ac("load", watts, hours)),
+                Trip.of(stay),
+                Briefs.wishes(chemistry, 24, 0, 0, InverterSpec.OPEN),
+                Target.OPEN);
+        Answer<Recommendation> answer = SystemSizer.size(brief);
+        assertThat(answer.derivation().steps()).isNotEmpty();
+        assertThat(answer.cautions()).isNotEmpty();
+    }
+}

@@ -1,0 +1,190 @@
+package wayside.sizing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.Chemistry;
+import wayside.sizing.brief.InverterSpec;
+import wayside.sizing.brief.Load;
+import wayside.sizing.brief.Place;
+import wayside.sizing.brief.RunningPower;
+import wayside.sizing.brief.Stay;
+import wayside.sizing.brief.Supply;
+import wayside.sizing.brief.Surge;
+import wayside.sizing.brief.SystemBrief;
+import wayside.sizing.brief.Trip;
+import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Severity;
+import wayside.sizing.wiring.SizedCircuit;
+
+/** What the door says in the corners of the question. */
+class SystemSizerTest {
+    private static final Load FRIDGE = Load.dc("fridge", 50, 24).withDuty(0.33);
+
+    private static Answer<Recommendation> lfp(InverterSpec inverter, Load... loads) {
+        return SystemSizer.size(
+                Briefs.brief(Briefs.wishes(Chemistry.LFP, 12, 0, 0, inverter), 2, Briefs.stay(5, 20), loads));
+    }
+
+    private static List<String> codes(Answer<Recommendation> answer) {
+        return answer.cautions().stream().map(Caution::code).toList();
+    }
+
+    private static List<String> shortfalls(Answer<Recommendation> answer) {
+        return answer.result().shortfalls().stream().map(Shortfall::code).toList();
+    }
+
+    @Test
+    void recommendsNoInverterWithoutAlternatingLoads() {
+        Answer<Recommendation> answer = lfp(InverterSpec.OPEN, FRIDGE);
+        assertThat(answer.result().inverter()).isEmpty();
+        assertThat(answer.result().circuits()).extracting(c -> c.duty().name()).doesNotContain("inverter");
+        assertThat(codes(answer)).doesNotContain("mains");
+    }
+
+    @Test
+    void everyFigureIsInTheDerivation() {
+        Answer<Recommendation> answer = SystemSizer.size(RealList.in(7));
+        assertThat(answer.figures())
+                .allSatisfy(figure ->
+                        assertThat(answer.derivation().findStepId(figure)).isPresent());
+        Recommendation system = answer.result();
+        List<Derived> figures = answer.figures();
+        assertThat(figures)
+                .contains(
+                        system.battery().bank().nominalEnergyWh(),
+                        system.array().orElseThrow().controllerCurrentA(),
+                        system.inverter().orElseThrow().batteryCurrentA(),
+                        system.chargers().alternatorHoursToFull().orElseThrow());
+    }
+
+    @Test
+    void theMainFuseBreaksTheShortCircuitOfALithiumBank() {
+        SizedCircuit main = SystemSizer.size(RealList.in(7)).result().circuits().get(0);
+        assertThat(main.duty().name()).isEqualTo("battery main");
+        assertThat(main.duty().interruptA().value()).isGreaterThanOrEqualTo(20000);
+        assertThat(((SizedCircuit.Wired) main).fuse().link().breakingA().value())
+                .isGreaterThanOrEqualTo(20000);
+    }
+
+    @Test
+    void polarNightWithoutOtherSourcesIsAShortfall() {
+        SystemBrief brief = SystemBrief.of(Trip.of(Stay.of(Place.of(78, 15), 12, 7)), FRIDGE);
+        Answer<Recommendation> answer = SystemSizer.size(brief);
+        assertThat(shortfalls(answer)).containsExactly("no-sun");
+        assertThat(answer.result().array()).isEmpty();
+    }
+
+    @Test
+    void polarNightAtAHookupIsNone() {
+        SystemBrief brief =
+                SystemBrief.of(Trip.of(Stay.of(Place.of(78, 15), 12, 7).hookedUp(24)), FRIDGE);
+        Answer<Recommendation> answer = SystemSizer.size(brief);
+        assertThat(answer.result().feasible()).isTrue();
+        assertThat(answer.result().chargers().shore()).isPresent();
+    }
+
+    @Test
+    void anInverterThatCannotStartTheLoadIsAShortfall() {
+        InverterSpec small = new InverterSpec(
+                OptionalDouble.of(500),
+                OptionalDouble.of(600),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+        assertThat(shortfalls(lfp(small, Load.ac("freezer", 150, 8).withSurge(new Surge.Factor(5)))))
+                .containsExactly("inverter-surge-too-small");
+        assertThat(shortfalls(lfp(small, Load.ac("kettle", 1500, 0.1)))).containsExactly("inverter-too-small");
+    }
+
+    @Test
+    void loadsThatFitOneByOneOnlyGetACaution() {
+        InverterSpec given = new InverterSpec(
+                OptionalDouble.of(2000),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+        Answer<Recommendation> answer = lfp(given, Load.ac("hob", 1800, 0.3), Load.ac("kettle", 1500, 0.1));
+        assertThat(answer.result().feasible()).isTrue();
+        assertThat(codes(answer)).contains("not-all-at-once");
+    }
+
+    @Test
+    void tooMuchCurrentAtTwelveVoltsPointsToAHigherBus() {
+        Answer<Recommendation> answer = lfp(InverterSpec.OPEN, Load.ac("oven", 9000, 1));
+        assertThat(answer.result().feasible()).isFalse();
+        assertThat(answer.result().shortfalls().get(0).text()).contains("24 V");
+    }
+
+    @Test
+    void frostMakesColdChargingADanger() {
+        SystemBrief brief = SystemBrief.of(
+                Trip.of(Stay.of(Place.of(46, 8), 1, 7).at(new Ambient(-3, 8)).driving(2)), FRIDGE);
+        assertThat(SystemSizer.size(brief).cautions())
+                .filteredOn(caution -> caution.code().equals("cold-charging"))
+                .extracting(Caution::severity)
+                .containsExactly(Severity.DANGER);
+    }
+
+    @Test
+    void leadAcidIsVented() {
+        Answer<Recommendation> answer = SystemSizer.size(Briefs.brief(
+                Briefs.wishes(Chemistry.FLOODED, 12, 0, 0, InverterSpec.OPEN), 2, Briefs.stay(5, 20), FRIDGE));
+        assertThat(codes(answer)).contains("lead-acid-ventilation").doesNotContain("cold-charging");
+        assertThat(answer.result().ventilationCm2()).isPresent();
+    }
+
+    @Test
+    void usualMixUpsAreNamed() {
+        Load byAmps = new Load(
+                "pump",
+                Supply.DC,
+                1,
+                new RunningPower.Amps(2, 120),
+                OptionalDouble.of(1),
+                OptionalDouble.empty(),
+                List.of(),
+                Optional.empty(),
+                true,
+                List.of());
+        Answer<Recommendation> answer = lfp(
+                InverterSpec.OPEN,
+                Load.dc("fridge", 60, 24),
+                Load.ac("microwave", 800, 0.2),
+                Load.dc("CPAP", 30, 8),
+                byAmps);
+        assertThat(codes(answer))
+                .contains("label-around-the-clock", "cooking-watts", "must-not-fail", "units-mixed-up");
+        assertThat(codes(lfp(InverterSpec.OPEN, FRIDGE, Load.ac("microwave", 1200, 0.2))))
+                .doesNotContain("label-around-the-clock", "cooking-watts", "must-not-fail", "units-mixed-up");
+    }
+
+    @Test
+    void aSmallListFitsOneUnitAndALargeOneDoesNot() {
+        assertThat(lfp(InverterSpec.OPEN, FRIDGE).result().powerUnit().fits()).isTrue();
+        PowerUnit large = lfp(InverterSpec.OPEN, Load.dc("winch", 400, 0.1), FRIDGE)
+                .result()
+                .powerUnit();
+        assertThat(large.fits()).isFalse();
+        assertThat(large.reasons().get(0)).contains("25 A");
+    }
+
+    @Test
+    void theDesignMonthIsTheOneWithTheHighestLoadByYield() {
+        SystemBrief brief = SystemBrief.of(Trip.of(Briefs.stay(6, 20), Briefs.stay(2, 20), Briefs.stay(4, 20)), FRIDGE);
+        assertThat(SystemSizer.size(brief).result().arrayNeed().worst().stay().index())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void anArrayBeyondTheRoofIsSaidOutLoud() {
+        SystemBrief brief = SystemBrief.of(Trip.of(Stay.of(Place.of(52, 0), 12, 7)), RealList.loads());
+        assertThat(codes(SystemSizer.size(brief))).contains("array-larger-than-roof");
+    }
+}
