@@ -2,7 +2,7 @@ import {post} from './service.js';
 
 const QUIET_MILLIS = 250;
 
-/** Asks once the hand rests, and listens only to the answer of the last question. */
+/** Asks once the hand rests, and listens only to the answers of the last question. */
 export class Conversation {
   constructor(listener) {
     this.listener = listener;
@@ -21,14 +21,21 @@ export class Conversation {
     this.asking.abort();
   }
 
-  /** Asks the questions one after the other, each made from the answer before; a null question ends it. */
-  async now({service, steps}) {
+  /**
+   * Asks a first thing and, when it is answered, what follows from it, one after the other.
+   *
+   * @param question {service, first: {name, operation, body}, then: answer => [the same again]}
+   */
+  async now({service, first, then}) {
     this.stop();
     const mine = new AbortController();
     this.asking = mine;
     this.listener.asked();
     try {
-      await this.walk(service, steps, mine.signal);
+      const {answer} = await this.ask(service, first, mine.signal);
+      for (const next of answer ? then(answer) : []) {
+        await this.ask(service, next, mine.signal);
+      }
     } catch (failure) {
       if (failure.name !== 'AbortError') {
         throw failure;
@@ -36,18 +43,10 @@ export class Conversation {
     }
   }
 
-  async walk(service, steps, signal) {
-    let before = null;
-    for (const {operation, body} of steps) {
-      const result = await post(service, operation, body(before), signal);
-      if (signal.aborted) {
-        return;
-      }
-      this.listener.heard(operation, result);
-      if (!result.answer) {
-        return;
-      }
-      before = result.answer;
-    }
+  async ask(service, {name, operation, body}, signal) {
+    const result = await post(service, operation, body, signal);
+    signal.throwIfAborted();
+    this.listener.heard(name, result);
+    return result;
   }
 }

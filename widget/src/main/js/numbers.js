@@ -3,11 +3,11 @@
  * Empty text is undefined. Text that is no number comes back as it is, so that the service can say what it accepts.
  */
 export function typedNumber(text, lang = 'en') {
-  const trimmed = String(text ?? '').trim().replace(/[\s\u00a0\u202f]/g, '');
+  const trimmed = String(text ?? '').trim();
   if (trimmed === '') {
     return undefined;
   }
-  const value = Number(plain(trimmed, decimalMark(lang)));
+  const value = Number(plain(trimmed.replace(/\s/g, ''), decimalMark(lang)));
   return Number.isFinite(value) ? value : trimmed;
 }
 

@@ -3,7 +3,7 @@ import {Conversation} from './conversation.js';
 import {h} from './dom.js';
 import {Reader} from './reader.js';
 import {controlOf} from './pointer.js';
-import {budgetRequest, sentLoads} from './request.js';
+import {enduranceRequest, recommendationRequest, sentLoads, yearRequest} from './request.js';
 import {get, ownService} from './service.js';
 import {clearFaults, showFault} from './sheet/field.js';
 import {GoBand} from './sheet/goband.js';
@@ -27,8 +27,10 @@ export class WaysidePlanner extends HTMLElement {
     super();
     this.attachShadow({mode: 'open'});
     this.state = emptyState();
-    this.last = null;
-    this.conversation = new Conversation({asked: () => this.takeBand.showAsking(true), heard: (operation, result) => this.heard(operation, result)});
+    this.answers = {};
+    this.sent = [];
+    this.fresh = new Set();
+    this.conversation = new Conversation({asked: () => this.takeBand.showAsking(true), heard: (name, result) => this.heard(name, result)});
   }
 
   connectedCallback() {
@@ -54,7 +56,7 @@ export class WaysidePlanner extends HTMLElement {
       this.readStarterList();
       this.changed();
     } else {
-      this.redraw();
+      this.restyle();
     }
   }
 
@@ -68,7 +70,8 @@ export class WaysidePlanner extends HTMLElement {
       h('div', {class: 'sheet'}, this.head.element,
         h('div', {class: 'bands'}, h('div', {class: 'asks'}, this.runBand.element, this.goBand.element), this.takeBand.element),
         this.strip.element));
-    this.redraw();
+    this.runBand.draw();
+    this.restyle();
   }
 
   get service() {
@@ -83,14 +86,13 @@ export class WaysidePlanner extends HTMLElement {
     return this.ownReader;
   }
 
-  /** Draws all anew, in the units and the language of now. */
-  redraw() {
+  /** Speaks in the units and the language of now. */
+  restyle() {
     this.ownReader = new Reader(this.units, this.lang || document.documentElement.lang || 'en');
     this.head.mark(this.units);
-    this.runBand.draw();
     this.goBand.draw();
-    if (this.last) {
-      this.show(this.last);
+    if (this.answers.recommendation) {
+      this.show();
     }
   }
 
@@ -106,7 +108,7 @@ export class WaysidePlanner extends HTMLElement {
     if (sentLoads(this.state).length === 0) {
       this.conversation.stop();
       clearFaults(this.shadowRoot);
-      this.last = null;
+      this.answers = {};
       this.takeBand.showEmpty();
       return;
     }
@@ -114,26 +116,51 @@ export class WaysidePlanner extends HTMLElement {
   }
 
   question() {
-    const lang = this.reader.lang;
-    this.asked = sentLoads(this.state);
-    return {service: this.service, steps: [{operation: 'energy-budget', body: () => budgetRequest(this.state, lang)}]};
+    const sent = sentLoads(this.state);
+    const asked = recommendationRequest(this.state, this.reader.lang);
+    this.sent = sent;
+    this.fresh = new Set();
+    return {
+      service: this.service,
+      first: {name: 'recommendation', operation: 'recommendation', body: asked},
+      then: (answer) => followUps(asked, answer),
+    };
   }
 
-  heard(operation, result) {
+  heard(name, result) {
+    if (name !== 'recommendation') {
+      this.heardMore(name, result);
+      return;
+    }
     clearFaults(this.shadowRoot);
     if (result.offline) {
       this.takeBand.showOffline();
     } else if (result.problem) {
       this.refused(result.problem);
     } else {
-      this.last = {answer: result.answer, asked: this.asked};
-      this.show(this.last);
+      this.keep(name, result.answer);
     }
   }
 
-  show({answer, asked}) {
-    this.runBand.read(answer, asked, this.reader);
-    this.takeBand.showAnswer(answer, this.reader);
+  /** A later answer that fails takes its picture away; the system stands without it. */
+  heardMore(name, {answer}) {
+    this.keep(name, answer);
+  }
+
+  keep(name, answer) {
+    this.fresh.add(name);
+    this.answers = {...this.answers, [name]: answer};
+    this.show();
+  }
+
+  show() {
+    this.runBand.read(this.answers.recommendation.energyBudget, this.sent, this.reader);
+    this.takeBand.showAnswer(this.answers, {
+      trip: this.state.stays.map(({month}) => Number(month)),
+      tilted: Number(this.state.wishes.tiltDegrees) > 0,
+      reachOf: (pointer) => this.reachOf(pointer),
+      isOld: (which) => !this.fresh.has(which),
+    }, this.reader);
   }
 
   /** Tells each mistake beside its control; what has none is told above the answer. */
@@ -142,7 +169,7 @@ export class WaysidePlanner extends HTMLElement {
     for (const fault of problem.errors ?? []) {
       const holder = this.holderOf(fault.pointer);
       if (holder) {
-        showFault(holder, fault.detail);
+        showFault(holder, wordsOf(fault, holder));
       } else {
         homeless.push(`${fault.pointer}: ${fault.detail}`);
       }
@@ -151,7 +178,7 @@ export class WaysidePlanner extends HTMLElement {
   }
 
   holderOf(pointer) {
-    const name = controlOf(pointer, this.asked.map((load) => load.key), this.state.stays.map((stay) => stay.key));
+    const name = controlOf(pointer, this.sent.map((load) => load.key), this.state.stays.map((stay) => stay.key));
     return name === undefined ? null : this.shadowRoot.querySelector(`[data-control="${name}"]`);
   }
 
@@ -177,4 +204,17 @@ export class WaysidePlanner extends HTMLElement {
       this.runBand.starters.fill(answer);
     }
   }
+}
+
+/** The service counts shares from 0 to 1; a control in percent says so. */
+function wordsOf({detail}, holder) {
+  return holder.dataset.control.endsWith('Percent') ? `${detail} (There, 1 is 100 %.)` : detail;
+}
+
+function followUps(asked, answer) {
+  if (!answer.battery) {
+    return [];
+  }
+  const endurance = {name: 'endurance', operation: 'endurance', body: enduranceRequest(asked, answer)};
+  return answer.solar ? [endurance, {name: 'year', operation: 'solar-yield', body: yearRequest(asked, answer)}] : [endurance];
 }

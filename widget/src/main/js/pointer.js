@@ -7,8 +7,6 @@ const WISH_FIELDS = {
   '/system/panel/tiltDegrees': 'tiltDegrees',
   '/system/panel/shadedShare': 'shadedPercent',
   '/system/inverter/hoursPerDay': 'inverterHoursPerDay',
-  '/inverter/hoursPerDay': 'inverterHoursPerDay',
-  '/busVoltageV': 'busVoltageV',
   '/target/chanceOfRunningFlat': 'chancePercent',
   '/target/autonomyDays': 'autonomyDays',
 };

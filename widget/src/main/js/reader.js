@@ -8,8 +8,8 @@ export class Reader {
     this.lang = lang;
   }
 
-  number(value) {
-    return value.toLocaleString(this.lang, {maximumSignificantDigits: 6});
+  number(value, decimals = 0) {
+    return value.toLocaleString(this.lang, {minimumFractionDigits: decimals, maximumFractionDigits: 6});
   }
 
   text(value, unit) {
@@ -22,6 +22,17 @@ export class Reader {
 
   exactText(value, unit) {
     return this.joined(exact(value, unit, this.units));
+  }
+
+  /** A range as elements. */
+  span(low, high, unit) {
+    const [number, symbol] = this.spanText(low, high, unit).split('\u00a0');
+    return [h('b', {}, number), h('small', {}, `\u00a0${symbol}`)];
+  }
+
+  spanText(low, high, unit) {
+    const ends = [low, high].map((value) => rounded(value, unit, this.units));
+    return `${this.number(ends[0].number, ends[0].decimals)}–${this.number(ends[1].number, ends[1].decimals)}\u00a0${ends[1].symbol}`;
   }
 
   monthName(month, width = 'long') {
@@ -37,11 +48,11 @@ export class Reader {
     return this.marked(atLeast(value, unit, this.units));
   }
 
-  marked({number, symbol}) {
-    return [h('b', {}, this.number(number)), h('small', {}, `\u00a0${symbol}`)];
+  marked({number, symbol, decimals}) {
+    return [h('b', {}, this.number(number, decimals)), h('small', {}, `\u00a0${symbol}`)];
   }
 
-  joined({number, symbol}) {
-    return `${this.number(number)}${symbol === '' || symbol === '°' ? symbol : `\u00a0${symbol}`}`;
+  joined({number, symbol, decimals}) {
+    return `${this.number(number, decimals)}${symbol === '' || symbol === '°' ? symbol : `\u00a0${symbol}`}`;
   }
 }

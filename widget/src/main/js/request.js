@@ -1,22 +1,12 @@
 import {typedNumber} from './numbers.js';
 import {isBlank} from './state.js';
 
-/** What of the state goes to energy-budget. */
-export function budgetRequest(state, lang) {
-  const {busVoltageV, inverterHoursPerDay} = state.wishes;
-  return stripped({
-    loads: loads(state, lang),
-    busVoltageV: typedNumber(busVoltageV, lang),
-    inverter: some({hoursPerDay: typedNumber(inverterHoursPerDay, lang)}),
-  });
-}
-
 /** What of the state goes to recommendation. */
 export function recommendationRequest(state, lang) {
   return stripped({
     loads: loads(state, lang),
     trip: {stays: state.stays.map((stay) => stayRequest(stay, lang))},
-    system: systemWishes(state.wishes, lang),
+    system: systemWishes(state, lang),
     target: target(state.wishes, lang),
   });
 }
@@ -60,17 +50,28 @@ function stayRequest(stay, lang) {
   });
 }
 
-function systemWishes(wishes, lang) {
+function systemWishes({wishes, stays}, lang) {
   const number = (text) => typedNumber(text, lang);
   return stripped({
     busVoltageV: number(wishes.busVoltageV),
     chemistry: wishes.chemistry || undefined,
     nominalEnergyWh: number(wishes.nominalEnergyWh),
     solarPowerW: number(wishes.solarPowerW),
-    panel: some({tiltDegrees: number(wishes.tiltDegrees), shadedShare: shareOf(number(wishes.shadedPercent))}),
+    panel: panel(wishes, number(stays[0].latitude), lang),
     alternatorChargerA: number(wishes.alternatorChargerA),
     shoreChargerW: number(wishes.shoreChargerW),
     inverter: some({hoursPerDay: number(wishes.inverterHoursPerDay)}),
+    standbyW: number(wishes.standbyW),
+  });
+}
+
+/** A tilted panel is taken to face the noon sun of the first stop. */
+function panel(wishes, latitude, lang) {
+  const tiltDegrees = typedNumber(wishes.tiltDegrees, lang);
+  return stripped({
+    tiltDegrees,
+    azimuthDegrees: tiltDegrees > 0 ? (latitude < 0 ? 0 : 180) : undefined,
+    shadedShare: shareOf(typedNumber(wishes.shadedPercent, lang)),
   });
 }
 
@@ -93,4 +94,28 @@ function some(fields) {
 /** Leaves out what was left open, so that the service fills it in and says so. */
 function stripped(fields) {
   return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined && value !== ''));
+}
+
+/** What goes to endurance: the system that was recommended, on the same trip. */
+export function enduranceRequest(asked, recommendation) {
+  return stripped({loads: asked.loads, trip: asked.trip, system: builtSystem(asked, recommendation)});
+}
+
+/** What goes to solar-yield: the recommended panels at the first stop, all twelve months. */
+export function yearRequest(asked, recommendation) {
+  return stripped({place: asked.trip.stays[0].place, panel: asked.system.panel, solarPowerW: recommendation.solar.powerW});
+}
+
+function builtSystem(asked, {battery, solar, alternator, shore, inverter}) {
+  return stripped({
+    busVoltageV: battery.busVoltageV,
+    chemistry: battery.chemistry,
+    nominalEnergyWh: battery.nominalEnergyWh,
+    solarPowerW: solar?.powerW,
+    panel: asked.system.panel,
+    alternatorChargerA: alternator?.chargerCurrentA,
+    shoreChargerW: shore?.chargerPowerW,
+    inverter: inverter ? stripped({...asked.system.inverter, continuousW: inverter.continuousW, surgeW: inverter.surgeW, idleW: inverter.idleW}) : undefined,
+    standbyW: asked.system.standbyW,
+  });
 }

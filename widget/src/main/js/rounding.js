@@ -8,7 +8,7 @@ const STEPS = {
   Ah: [[20, 1], [100, 5], [Infinity, 10]],
   W: [[20, 1], [100, 5], [Infinity, 10]],
   A: [[10, 0.1], [Infinity, 1]],
-  V: [[100, 0.1], [Infinity, 1]],
+  V: [[20, 0.1], [Infinity, 1]],
   kg: [[10, 0.1], [Infinity, 1]],
   lb: [[10, 0.1], [Infinity, 1]],
   L: [[10, 0.1], [Infinity, 1]],
@@ -26,7 +26,7 @@ const STEPS = {
 
 const KILO_FROM = 1000;
 
-/** A figure as the trade would say it: {number, symbol}, in the reader's units. */
+/** A figure as the trade would say it: {number, symbol, decimals}, in the reader's units. */
 export function rounded(value, unit, system) {
   return stepped(value, unit, system, toStep);
 }
@@ -40,10 +40,10 @@ function stepped(value, unit, system, round) {
   const {value: own, symbol} = kilo(shown(value, unit, system));
   const steps = STEPS[symbol];
   if (!steps) {
-    return {number: significant(own, 3), symbol};
+    return {number: significant(own, 3), symbol, decimals: 0};
   }
   const [, step] = steps.find(([below]) => Math.abs(own) < below);
-  return {number: round(own, step), symbol};
+  return {number: round(own, step), symbol, decimals: step < 1 ? 1 : 0};
 }
 
 function kilo({value, symbol}) {

@@ -27,7 +27,7 @@ export const STARTERS = [
       PHONES,
       LAPTOP,
       HEATER,
-      {name: 'Induction hob, one ring', supply: 'ac', powerW: 1800, hoursPerDay: 0.4, dutyCycle: 0.7, essential: false},
+      {name: 'Induction hob', supply: 'ac', powerW: 1800, hoursPerDay: 0.4, dutyCycle: 0.7, essential: false},
       PUMP,
     ],
     stays: [{latitude: 46.5, longitude: 8, month: 1, nights: 7, drivingHoursPerDay: 1}],

@@ -4,10 +4,10 @@ import {why} from './why.js';
 /**
  * A ruled column of figures, each with its reason.
  *
- * @param lines [{label, pointer, value, unit, need, note}]; a line without a value is left out
+ * @param lines [{label, pointer, value, unit, need, note, shown}]; a line with nothing to show is left out
  */
 export function figureList(lines, answer, steps, reader) {
-  const kept = lines.filter(({value, text}) => value !== undefined && value !== null || text);
+  const kept = lines.filter(({value, shown}) => shown || (value !== undefined && value !== null));
   return h('dl', {class: 'figures'}, kept.map((line) => figureLine(line, answer, steps, reader)));
 }
 
@@ -19,9 +19,9 @@ function figureLine(line, answer, steps, reader) {
     reason ? h('dd', {class: 'reason'}, reason) : undefined);
 }
 
-function valueOf({value, unit, need, text}, reader) {
-  if (text) {
-    return h('b', {}, text);
+function valueOf({value, unit, need, shown}, reader) {
+  if (shown) {
+    return shown;
   }
   return need ? reader.needFigure(value, unit) : reader.figure(value, unit);
 }

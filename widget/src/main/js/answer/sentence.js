@@ -6,30 +6,27 @@ export function chemistryName(code) {
   return CHEMISTRY[code] ?? code;
 }
 
-/** What a day takes, in one sentence. */
-export function budgetSentence(budget, reader) {
-  return `You use about ${reader.text(budget.dailyTotalWh, 'Wh')} a day, ${reader.text(budget.dailyTotalAh, 'Ah')} at ${budget.busVoltageV} V.`;
-}
-
 /** The sized system, in one sentence. */
-export function systemSentence(answer, tilted, reader) {
-  if (answer.feasible === false) {
-    return `Nothing carries this yet: ${lowerFirst(answer.shortfalls[0].text)}`;
+export function systemSentence({recommendation, endurance}, {tilted, isOld}, reader) {
+  const {feasible, shortfalls, battery, solar} = recommendation;
+  if (feasible === false) {
+    return `Nothing carries this yet: ${lowerFirst(shortfalls[0].text)}`;
   }
-  return `${article(answer.battery, reader)} battery${panels(answer.solar, tilted, reader)}${risk(answer, reader)}.`;
+  const chance = recommendation.chanceOfRunningFlat ?? (isOld('endurance') ? undefined : endurance?.chanceOfRunningFlat);
+  return `${bank(battery, reader)}${panels(solar, tilted, reader)}${risk(chance, battery, reader)}.`;
 }
 
-function article({nominalCapacityAh, chemistry}, reader) {
-  return `A ${reader.needText(nominalCapacityAh, 'Ah')} ${chemistryName(chemistry)}`;
+function bank({nominalCapacityAh, chemistry}, reader) {
+  return `A ${reader.needText(nominalCapacityAh, 'Ah')} ${chemistryName(chemistry)} battery`;
 }
 
 function panels(solar, tilted, reader) {
   return solar ? ` and ${reader.needText(solar.powerW, 'W')} of ${tilted ? 'tilted' : 'flat'} panel carry you` : ' carries you';
 }
 
-function risk({chanceOfRunningFlat, battery}, reader) {
-  if (chanceOfRunningFlat) {
-    return `; you run flat on about ${chanceInWords(chanceOfRunningFlat.value, reader.lang)} such trips`;
+function risk(chance, battery, reader) {
+  if (chance) {
+    return `; you run flat on about ${chanceInWords(chance.value, reader.lang)} such trips`;
   }
   return battery.autonomyDays ? `; a full bank lasts ${reader.text(battery.autonomyDays, 'd')} with no charging at all` : '';
 }

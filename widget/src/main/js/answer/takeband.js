@@ -1,11 +1,6 @@
 import {h} from '../dom.js';
-import {dayPicture} from '../picture/day.js';
-import {assumptionList} from './assumptions.js';
-import {budgetLines} from './budgetfigures.js';
-import {cautionList} from './cautions.js';
-import {figureList} from './figures.js';
-import {budgetSentence} from './sentence.js';
-import {stepsOf} from './why.js';
+import {answerParts} from './parts.js';
+import {systemSentence} from './sentence.js';
 
 const EMPTY = 'Nothing on the list yet. Add what you run and the answer stands here.';
 const OFFLINE = 'The service can’t be reached. What you entered is still here; it is asked again when you change something.';
@@ -47,17 +42,12 @@ export class TakeBand {
     this.trouble.replaceChildren(h('p', {class: 'refused'}, title), h('ul', {}, lines.map((line) => h('li', {}, line))));
   }
 
-  showAnswer(answer, reader) {
+  showAnswer(answers, sheet, reader) {
     this.showAsking(false);
     this.element.classList.remove('stale');
     this.trouble.replaceChildren();
-    this.say(budgetSentence(answer, reader));
-    const steps = stepsOf(answer);
-    this.replaceBody(
-      figureList(budgetLines(answer, ''), answer, steps, reader),
-      dayPicture(answer.hourlyW, reader),
-      cautionList(answer.cautions),
-      assumptionList(answer.assumptions, (pointer) => this.desk.reachOf(pointer), reader));
+    this.say(systemSentence(answers, sheet, reader));
+    this.replaceBody(...answerParts(answers, sheet, reader));
   }
 
   say(text) {

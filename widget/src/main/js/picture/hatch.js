@@ -7,6 +7,7 @@ const PATHS = {
   mains: 'M4 0V8',
   use: '',
   loss: 'M0 0 8 8M0 8 8 0',
+  store: 'M2 2h1M6 6h1',
 };
 
 /** A pattern of one kind; fill with its url. */

@@ -16,9 +16,16 @@ export class GoBand {
   }
 
   draw() {
-    const {stays, wishes} = this.desk.state;
+    const {stays} = this.desk.state;
     this.stays.replaceChildren(...stays.map((stay, index) => stayFields(stay, index, stays.length, this)));
-    this.wishes.replaceChildren(...wishFields(wishes, this.desk, () => this.draw()));
+    this.drawWishes();
+  }
+
+  drawWishes() {
+    this.wishes.replaceChildren(...wishFields(this.desk.state.wishes, this.desk, () => {
+      this.drawWishes();
+      this.wishes.querySelector('select').focus();
+    }));
   }
 
   changed() {

@@ -1,4 +1,5 @@
 import {h, unseen} from '../dom.js';
+import {windowHours} from '../windows.js';
 import {field, tick} from './field.js';
 
 const SUPPLIES = [['dc', 'DC'], ['ac', 'AC']];
@@ -7,12 +8,10 @@ const ENTRIES = [['W', 'W'], ['A', 'A']];
 /** One line of the list: how many, what, how much, how long, and the day's energy as the service reads it. */
 export function loadRow(load, desk) {
   const controls = rowControls(load, desk);
-  const row = h('li', {class: 'load', 'data-key': load.key},
+  return h('li', {class: 'load', 'data-key': load.key},
     controls.quantity, controls.name, controls.power, controls.entry, controls.hours, controls.supply,
     h('span', {class: 'reading'}), more(load, desk),
     h('button', {type: 'button', class: 'plain remove', click: () => desk.remove(load)}, 'remove', unseen(` ${load.name || 'this line'}`)));
-  row.classList.toggle('amps', load.entry === 'A');
-  return row;
 }
 
 function rowControls(load, desk) {
@@ -22,7 +21,7 @@ function rowControls(load, desk) {
     name: field({...spec('name'), label: 'What', hideLabel: true, kind: 'text', placeholder: 'What you run', class: 'name'}),
     power: field({...spec('power'), label: 'Draws while it runs', hideLabel: true, class: 'power'}),
     entry: field({...spec('entry', desk.relist), label: 'Watts or amps', hideLabel: true, options: ENTRIES, class: 'pick'}),
-    hours: field({...spec('hoursPerDay'), label: 'Hours a day', hideLabel: true, unit: 'h a day', class: 'hours'}),
+    hours: field({...spec('hoursPerDay'), label: 'Hours a day', hideLabel: true, placeholder: windowHours(load.windowFrom, load.windowTo), unit: 'h a day', class: 'hours'}),
     supply: field({...spec('supply'), label: 'Supply', hideLabel: true, options: SUPPLIES, class: 'pick'}),
   };
 }

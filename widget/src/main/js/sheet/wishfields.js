@@ -44,5 +44,6 @@ function owned(spec) {
       field({...spec('solarPowerW'), label: 'Panels, rated', unit: 'W', placeholder: 'size it'}),
       field({...spec('alternatorChargerA'), label: 'Charger off the engine', unit: 'A', placeholder: 'size it'}),
       field({...spec('shoreChargerW'), label: 'Shore charger', unit: 'W', placeholder: 'size it'}),
+      field({...spec('standbyW'), label: 'Monitors and electronics', unit: 'W', placeholder: 'assume'}),
       field({...spec('inverterHoursPerDay'), label: 'Inverter switched on', unit: 'h a day', placeholder: '24'})));
 }

@@ -2,13 +2,14 @@ export const ANSWER = `
 .sentence { font-size: var(--large); line-height: 1.35; text-wrap: pretty; padding-bottom: .75em; max-width: 32em }
 .answer, .sentence { transition: opacity .15s }
 .asking .answer, .asking .sentence, .stale .answer, .stale .sentence { opacity: .55 }
+.old { opacity: .55 }
 .trouble:not(:empty) { border-inline-start: 3px solid var(--ink); padding: .25em 0 .25em .75em; margin-bottom: 1em }
 .trouble .refused { color: var(--danger) }
 .figure { display: grid; grid-template-columns: minmax(0, 1fr) auto 2.5em; gap: 0 1em; align-items: baseline; border-top: 1px solid var(--rule); padding: .4em 0 }
 .figures .figure:last-child { border-bottom: 1px solid var(--rule) }
 .note { display: block; line-height: 1.3 }
 .value { text-align: end; font-variant-numeric: tabular-nums; white-space: nowrap }
-.value small { display: inline-block; min-width: 2.25em; text-align: start }
+.value small { display: inline-block; min-width: 2.6em; text-align: start }
 .reason { display: contents }
 .why > summary { text-align: end }
 .why { display: contents }
@@ -22,7 +23,7 @@ export const ANSWER = `
 .part { padding-top: 1em }
 .part summary h3 { display: inline; padding: 0; font-weight: 400 }
 .cautions li, .assumptions li { border-top: 1px solid var(--rule); padding: .5em 0; max-width: 44em }
-.caution-danger { border-inline-start: 3px solid var(--danger); padding-inline-start: .75em }
+.cautions .caution-danger { border-inline-start: 3px solid var(--danger); padding-inline-start: .75em }
 .caution-danger b { color: var(--danger) }
 .assumptions ul { padding-top: .5em }
 table { border-collapse: collapse; font-size: var(--small); font-variant-numeric: tabular-nums; min-width: 100% }

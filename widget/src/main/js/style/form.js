@@ -18,14 +18,14 @@ input:focus-visible, select:focus-visible { outline-offset: 0 }
 .field.tick { display: flex; flex-wrap: wrap; gap: .5em; align-items: center; padding-top: 1.25em }
 .field.tick label { color: inherit }
 .tick input { width: 1.1em; height: 1.1em; margin: 0; accent-color: var(--accent) }
-.plain { border: 0; padding: .125em 0; background: none; color: var(--accent); text-decoration: underline; text-decoration-thickness: 1px; text-underline-offset: .2em; cursor: pointer }
+.plain { border: 0; padding: .125em 0; min-height: 24px; background: none; color: var(--accent); text-decoration: underline; text-decoration-thickness: 1px; text-underline-offset: .2em; cursor: pointer }
 .add { border: 1px solid var(--accent); padding: .35em .9em; background: none; color: var(--accent); cursor: pointer }
 .add:hover, .starter:hover { background: color-mix(in srgb, var(--accent) 8%, transparent) }
-.here { align-self: end; padding-bottom: .3em }
+.here { padding-top: .25em; font-size: var(--small) }
 .stay + .stay { border-top: 1px solid var(--rule); margin-top: 1em; padding-top: .5em }
 .stay > .plain { margin-top: .5em; font-size: var(--small) }
 .go > .add { margin-top: 1em }
-summary { cursor: pointer; color: var(--accent); width: fit-content; text-decoration: underline; text-decoration-thickness: 1px; text-underline-offset: .2em; list-style: none }
+summary { cursor: pointer; min-height: 24px; color: var(--accent); width: fit-content; text-decoration: underline; text-decoration-thickness: 1px; text-underline-offset: .2em; list-style: none }
 summary::-webkit-details-marker { display: none }
 .more > summary { font-size: var(--small) }
 .wishes .more { margin-top: 1em }

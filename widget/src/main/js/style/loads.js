@@ -11,6 +11,7 @@ export const LOADS = `
 .load .remove { grid-row: 3; grid-column: 2 / 4; justify-self: start; font-size: var(--small) }
 .load .reading { grid-row: 3; grid-column: 4 / 6; text-align: end; font-variant-numeric: tabular-nums; white-space: nowrap }
 .load .more[open] { grid-row: 4; grid-column: 1 / -1 }
+.load .more > summary, .load .remove { color: var(--quiet) }
 .load .second::before { content: " · " }
 .heads { display: none }
 .loads:empty { display: none }

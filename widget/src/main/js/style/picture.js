@@ -15,5 +15,13 @@ figcaption b { display: block }
 .engine { --hue: var(--engine); --line: var(--engine-line) }
 .mains { --hue: var(--mains); --line: var(--mains-line) }
 .use, .loss { --hue: var(--use); --line: var(--use-line) }
+.store { --hue: var(--quiet); --line: var(--quiet) }
+.trip { font-weight: 650 }
+.need { stroke: var(--ink); stroke-width: 2; stroke-dasharray: 5 3 }
+.floor { stroke: var(--danger); stroke-width: 1.5 }
+.picture .danger { fill: var(--danger) }
+.picture .halo { paint-order: stroke; stroke: var(--paper); stroke-width: 4px; stroke-linejoin: round }
+.spread { fill: color-mix(in srgb, var(--use) 40%, var(--paper)); stroke: var(--use-line); stroke-width: .75 }
+.median { fill: none; stroke: var(--ink); stroke-width: 1.75; stroke-linejoin: round }
 .bar { stroke: var(--line); stroke-width: 1 }
 `;

@@ -1,0 +1,45 @@
+import {h} from '../dom.js';
+import {table} from '../picture/frame.js';
+import {chanceInWords} from '../rounding.js';
+import {chemistryName} from './sentence.js';
+
+/** The same need met by each chemistry. */
+export function chemistryTable(byChemistry, reader) {
+  if (!byChemistry || byChemistry.length === 0) {
+    return undefined;
+  }
+  const rows = byChemistry.map((one) => [
+    chemistryName(one.chemistry), reader.needText(one.nominalCapacityAh, 'Ah'), reader.needText(one.nominalEnergyWh, 'Wh'),
+    one.massKg ? reader.spanText(one.massKg.low, one.massKg.high, 'kg') : '', reader.text(one.lowestChargeC, 'C'),
+  ]);
+  return h('section', {class: 'part'}, h('h3', {}, 'The same with another battery'),
+    h('div', {class: 'scroll', tabindex: 0, role: 'region', 'aria-label': 'The same with another battery'},
+      table(['Battery', 'Rated', 'Energy', 'Weighs', 'Charges from'], rows)));
+}
+
+/** What a rule of thumb would have said, and whether a self-contained unit would do. */
+export function besides(answer, reader) {
+  const parts = [thumb(answer.ruleOfThumb, reader), unit(answer.powerUnit), helps(answer.whatHelps, reader)].filter(Boolean);
+  return parts.length > 0 ? h('section', {class: 'part besides'}, parts) : undefined;
+}
+
+function thumb(rule, reader) {
+  if (!rule) {
+    return undefined;
+  }
+  const chance = rule.chanceOfRunningFlat;
+  const share = typeof chance === 'number' ? chance : chance?.value;
+  return [h('h3', {}, 'What a rule of thumb says'),
+    h('p', {}, `${reader.needText(rule.nominalEnergyWh, 'Wh')} of battery and ${reader.needText(rule.solarPowerW, 'W')} of panel for ${reader.text(rule.autonomyDays, 'd')} from a full bank`,
+      share === undefined ? '.' : `: that runs flat on about ${chanceInWords(share, reader.lang)} such trips.`)];
+}
+
+function unit(powerUnit) {
+  return powerUnit && [h('h3', {}, 'One self-contained unit instead?'),
+    h('ul', {}, powerUnit.reasons.map((reason) => h('li', {}, reason)))];
+}
+
+function helps(list, reader) {
+  return list && list.length > 0 && [h('h3', {}, 'What would help most'),
+    h('ol', {}, list.map((one) => h('li', {}, one.text ?? one.change, `: ${chanceInWords(one.chanceOfRunningFlat, reader.lang)} such trips`)))];
+}

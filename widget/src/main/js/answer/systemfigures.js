@@ -1,0 +1,79 @@
+import {chemistryName} from './sentence.js';
+
+/** The figures of the sized system, in the groups that a parts counter would use: [{title, lines}]. */
+export function systemGroups(answer, reader) {
+  return [
+    {title: 'Battery', lines: batteryLines(answer.battery, reader)},
+    {title: 'Sun', lines: solarLines(answer.solar)},
+    {title: 'Engine and shore', lines: [...engineLines(answer.alternator), ...shoreLines(answer.shore)]},
+    {title: 'Inverter', lines: inverterLines(answer.inverter)},
+  ].filter(({lines}) => lines.length > 0);
+}
+
+function batteryLines(battery, reader) {
+  if (!battery) {
+    return [];
+  }
+  const at = line('/battery', battery);
+  return [
+    at('Rated', 'nominalCapacityAh', 'Ah', `${chemistryName(battery.chemistry)} at ${battery.bankVoltageV ?? battery.busVoltageV} V, at least`, true),
+    at('Rated energy', 'nominalEnergyWh', 'Wh', 'at least', true),
+    at('You can use', 'usableEnergyWh', 'Wh', `${reader.exactText(battery.usableShare, 'share')} of the rating`),
+    at('On the coldest nights', 'coldUsableEnergyWh', 'Wh'),
+    at('Lasts with no charging', 'autonomyDays', 'd'),
+    span('Weighs', battery.massKg, 'kg', reader),
+    span('Takes up', battery.volumeL, 'L', reader),
+    at('Takes no charge below', 'lowestChargeC', 'C'),
+  ];
+}
+
+function solarLines(solar) {
+  if (!solar) {
+    return [];
+  }
+  const at = line('/solar', solar);
+  return [
+    at('Panels, rated', 'powerW', 'W', 'at least', true),
+    at('They cover', 'areaM2', 'm2'),
+    at('Controller', 'controllerCurrentA', 'A', `${(solar.controllerType ?? '').toUpperCase()}, at least`, true),
+    at('Controller withstands', 'controllerMaximumVoltageV', 'V', 'on the coldest morning, at least', true),
+  ];
+}
+
+function engineLines(alternator) {
+  if (!alternator) {
+    return [];
+  }
+  const at = line('/alternator', alternator);
+  return [
+    at('Charger off the engine', 'chargerCurrentA', 'A'),
+    at('It brings', 'energyPerDayWh', 'Wh', 'a day, by your hours of driving'),
+    at('Full from empty by driving', 'hoursToFull', 'h'),
+  ];
+}
+
+function shoreLines(shore) {
+  const at = shore ? line('/shore', shore) : undefined;
+  return at ? [at('Shore charger', 'chargerPowerW', 'W'), at('Full from empty on shore', 'hoursToFull', 'h')] : [];
+}
+
+function inverterLines(inverter) {
+  if (!inverter) {
+    return [];
+  }
+  const at = line('/inverter', inverter);
+  return [
+    at('Continuous', 'continuousW', 'W', 'at least', true),
+    at('For a moment, at a start', 'surgeW', 'W', 'at least', true),
+    at('Draws from the battery', 'batteryCurrentA', 'A', 'at full load'),
+    at('Draws idle', 'idleW', 'W', 'switched on with nothing running'),
+  ];
+}
+
+function line(pointer, part) {
+  return (label, field, unit, note, need) => ({label, pointer: `${pointer}/${field}`, value: part[field], unit, note, need});
+}
+
+function span(label, estimate, unit, reader) {
+  return estimate ? {label, shown: reader.span(estimate.low, estimate.high, unit)} : {label};
+}
