@@ -3,7 +3,7 @@ import {Conversation} from './conversation.js';
 import {h} from './dom.js';
 import {Reader} from './reader.js';
 import {controlOf} from './pointer.js';
-import {enduranceRequest, recommendationRequest, sentLoads, yearRequest} from './request.js';
+import {budgetRequest, enduranceRequest, recommendationRequest, sentLoads, yearRequest} from './request.js';
 import {get, ownService} from './service.js';
 import {clearFaults, showFault} from './sheet/field.js';
 import {GoBand} from './sheet/goband.js';
@@ -91,7 +91,7 @@ export class WaysidePlanner extends HTMLElement {
     this.ownReader = new Reader(this.units, this.lang || document.documentElement.lang || 'en');
     this.head.mark(this.units);
     this.goBand.draw();
-    if (this.answers.recommendation) {
+    if (this.sent.length > 0 && (this.answers.recommendation || this.answers.budget)) {
       this.show();
     }
   }
@@ -123,13 +123,14 @@ export class WaysidePlanner extends HTMLElement {
     return {
       service: this.service,
       first: {name: 'recommendation', operation: 'recommendation', body: asked},
+      instead: {name: 'budget', operation: 'energy-budget', body: budgetRequest(asked)},
       then: (answer) => followUps(asked, answer),
     };
   }
 
   heard(name, result) {
-    if (name !== 'recommendation') {
-      this.heardMore(name, result);
+    if (name === 'endurance' || name === 'year') {
+      this.keep(name, result.answer);
       return;
     }
     clearFaults(this.shadowRoot);
@@ -142,11 +143,7 @@ export class WaysidePlanner extends HTMLElement {
     }
   }
 
-  /** A later answer that fails takes its picture away; the system stands without it. */
-  heardMore(name, {answer}) {
-    this.keep(name, answer);
-  }
-
+  /** Without an answer its picture goes; the system stands without it. */
   keep(name, answer) {
     this.fresh.add(name);
     this.answers = {...this.answers, [name]: answer};
@@ -154,7 +151,7 @@ export class WaysidePlanner extends HTMLElement {
   }
 
   show() {
-    this.runBand.read(this.answers.recommendation.energyBudget, this.sent, this.reader);
+    this.runBand.read(this.answers.recommendation?.energyBudget ?? this.answers.budget, this.sent, this.reader);
     this.takeBand.showAnswer(this.answers, {
       trip: this.state.stays.map(({month}) => Number(month)),
       tilted: Number(this.state.wishes.tiltDegrees) > 0,

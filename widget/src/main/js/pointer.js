@@ -7,6 +7,9 @@ const WISH_FIELDS = {
   '/system/panel/tiltDegrees': 'tiltDegrees',
   '/system/panel/shadedShare': 'shadedPercent',
   '/system/inverter/hoursPerDay': 'inverterHoursPerDay',
+  '/inverter/hoursPerDay': 'inverterHoursPerDay',
+  '/busVoltageV': 'busVoltageV',
+  '/standbyW': 'standbyW',
   '/target/chanceOfRunningFlat': 'chancePercent',
   '/target/autonomyDays': 'autonomyDays',
 };

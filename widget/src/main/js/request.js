@@ -1,6 +1,12 @@
 import {typedNumber} from './numbers.js';
 import {isBlank} from './state.js';
 
+/** What of the state goes to energy-budget. */
+export function budgetRequest(asked) {
+  const {busVoltageV, inverter, standbyW} = asked.system;
+  return stripped({loads: asked.loads, busVoltageV, inverter, standbyW});
+}
+
 /** What of the state goes to recommendation. */
 export function recommendationRequest(state, lang) {
   return stripped({

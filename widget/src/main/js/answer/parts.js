@@ -35,6 +35,16 @@ export function answerParts(answers, sheet, reader) {
   ].flat();
 }
 
+/** The same where the service only adds up the day. */
+export function budgetParts({budget}, sheet, reader) {
+  return [
+    group('Your day', budgetLines(budget, ''), budget, stepsOf(budget), reader),
+    dayPicture(budget.hourlyW, reader),
+    cautionList(budget.cautions),
+    assumptionList(budget.assumptions, sheet.reachOf, reader),
+  ];
+}
+
 function group(title, lines, answer, steps, reader) {
   return h('section', {class: 'group'}, h('h3', {}, title), figureList(lines, answer, steps, reader));
 }

@@ -24,7 +24,7 @@ export function balancePicture(parts, reader) {
     name: 'balance', title: 'Energy in and out over the trip', summary, height: 196,
     marks: [heads(), stack(kept.in, 'in', y, reader), stack(kept.out, 'out', y, reader),
       svg('line', {class: 'zero', x1: STACKS.in.x - 6, x2: STACKS.out.x + STACK_WIDTH + 6, y1: BOTTOM, y2: BOTTOM})],
-    columns: ['', 'In', 'Out'],
+    columns: ['Part', 'In', 'Out'],
     rows: [...kept.in.map(row('in')), ...kept.out.map(row('out'))],
   });
 }

@@ -13,6 +13,7 @@ export const ANSWER = `
 .reason { display: contents }
 .why > summary { text-align: end }
 .why { display: contents }
+.why .ground { font-size: 1em }
 .why::details-content { grid-column: 1 / -1 }
 .steps { padding: .5em 0 .5em .75em; border-inline-start: 1px solid var(--entry); margin: .25em 0 .5em }
 .step p { padding-bottom: .15em }
