@@ -1,0 +1,45 @@
+package wayside.sizing;
+
+import java.util.List;
+import java.util.Optional;
+import wayside.sizing.charging.ChargePoint;
+import wayside.sizing.trace.Derived;
+
+/**
+ * A recharge, or the reason why it never ends.
+ *
+ * @param shortfalls empty when it ends
+ * @param powerW left for the bank by all sources [W]
+ * @param acceptedW the most that the bank takes [W]
+ * @param hours that it takes [h]
+ * @param plainDivisionHours what energy divided by power would say [h]
+ * @param curve evenly spaced moments
+ * @param shares what each source brings
+ */
+public record Recharge(
+        List<Shortfall> shortfalls,
+        Derived powerW,
+        Derived acceptedW,
+        Optional<Derived> hours,
+        Optional<Derived> plainDivisionHours,
+        List<ChargePoint> curve,
+        List<Share> shares) {
+    public Recharge {
+        shortfalls = List.copyOf(shortfalls);
+        curve = List.copyOf(curve);
+        shares = List.copyOf(shares);
+    }
+
+    public boolean feasible() {
+        return shortfalls.isEmpty();
+    }
+
+    /**
+     * A source's part.
+     *
+     * @param source {@code solar}, {@code alternator} or {@code shore}
+     * @param powerW offered at the terminals [W]
+     * @param energyWh over the recharge [Wh]
+     */
+    public record Share(String source, Derived powerW, Derived energyWh) {}
+}
