@@ -53,6 +53,7 @@ record BudgetTotals(
                 losses,
                 total,
                 ampereHours(total),
+                busVoltageV,
                 lowest,
                 dcPeak(lowest),
                 acPeak(lowest),

@@ -17,6 +17,7 @@ import wayside.sizing.trace.Derived;
  * @param dailyLossWh standby and inverter together [Wh]
  * @param dailyTotalWh out of the battery [Wh]
  * @param dailyTotalAh the same at the nominal bus voltage [Ah]
+ * @param busVoltageV nominal [V]
  * @param lowestVoltageV at which currents are taken [V]
  * @param dcPeakA of the DC loads and standby [A]
  * @param acPeakA into the inverter, all AC loads running [A]; 0 without AC loads
@@ -32,6 +33,7 @@ public record EnergyBudget(
         Derived dailyLossWh,
         Derived dailyTotalWh,
         Derived dailyTotalAh,
+        Derived busVoltageV,
         Derived lowestVoltageV,
         Derived dcPeakA,
         Derived acPeakA,

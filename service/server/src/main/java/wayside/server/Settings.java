@@ -1,0 +1,80 @@
+package wayside.server;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How the service is to run.
+ *
+ * @param host address to listen on; empty for all
+ * @param port to listen on; 0 for any that is free
+ * @param allowedOrigins pages of these origins may call the service; {@code *} for any
+ * @param maxBodyBytes largest request body
+ * @param threads most threads that answer requests
+ * @param heavyAtOnce most heavy calculations at once
+ * @param heavyWaitMs longest wait for a place among them
+ * @param idleTimeoutMs a connection silent for so long is closed
+ * @param minDataRateBytes slowest sending of a body [bytes/s]; 0 for no limit
+ * @param stopTimeoutMs how long requests at work may take when the service stops
+ * @param echo whether {@code POST /echo} answers, for measuring
+ */
+public record Settings(
+        String host,
+        int port,
+        List<String> allowedOrigins,
+        int maxBodyBytes,
+        int threads,
+        int heavyAtOnce,
+        int heavyWaitMs,
+        int idleTimeoutMs,
+        int minDataRateBytes,
+        int stopTimeoutMs,
+        boolean echo) {
+    public Settings {
+        allowedOrigins = List.copyOf(allowedOrigins);
+    }
+
+    /** Every setting at its default. */
+    public static Settings defaults() {
+        return from(Map.of());
+    }
+
+    /**
+     * Reads the environment.
+     *
+     * @throws IllegalArgumentException naming every setting that cannot be used
+     */
+    public static Settings from(Map<String, String> environment) {
+        SettingsReader reader = new SettingsReader(environment);
+        Settings settings = new Settings(
+                reader.text(Setting.HOST),
+                reader.whole(Setting.PORT, 0, 65_535),
+                reader.list(Setting.ALLOWED_ORIGINS),
+                reader.whole(Setting.MAX_BODY_BYTES, 1_000, 64 << 20),
+                reader.whole(Setting.THREADS, 4, 10_000),
+                reader.whole(Setting.HEAVY_AT_ONCE, 1, 10_000),
+                reader.whole(Setting.HEAVY_WAIT_MS, 0, 60_000),
+                reader.whole(Setting.IDLE_TIMEOUT_MS, 100, 3_600_000),
+                reader.whole(Setting.MIN_DATA_RATE_BYTES, 0, 1 << 20),
+                reader.whole(Setting.STOP_TIMEOUT_MS, 0, 3_600_000),
+                reader.yes(Setting.ECHO));
+        reader.refuseFaults();
+        return settings;
+    }
+
+    /** The same on another port. */
+    public Settings onPort(int newPort) {
+        return new Settings(
+                host,
+                newPort,
+                allowedOrigins,
+                maxBodyBytes,
+                threads,
+                heavyAtOnce,
+                heavyWaitMs,
+                idleTimeoutMs,
+                minDataRateBytes,
+                stopTimeoutMs,
+                echo);
+    }
+}

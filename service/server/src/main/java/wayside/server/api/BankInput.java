@@ -1,0 +1,25 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import org.jspecify.annotations.Nullable;
+
+/** The bank that a main circuit comes straight from. */
+@Schema(
+        name = "FeedingBank",
+        description = "The bank that this circuit comes straight from, nothing but its fuse between; decides the"
+                + " interrupt rating.")
+public record BankInput(
+        @Schema(description = "Of the bank.") ChemistryCode chemistry,
+
+        @Schema(description = "Of the whole bank at its own voltage [Ah].", example = "200")
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax(Limits.CURRENT_A)
+        Double capacityAh,
+
+        @Schema(description = "Of the whole bank, printed on starting batteries [A].")
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax(Limits.CURRENT_A)
+        @Nullable
+        Double coldCrankingA) {}

@@ -1,0 +1,55 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import org.jspecify.annotations.Nullable;
+import wayside.server.api.rule.OneOfNumbers;
+
+/** A system as it stands, or as it is proposed. */
+@Schema(name = "BuiltSystem", description = "A system as it stands, or as it is proposed.")
+public record BuiltSystemInput(
+        @Schema(description = "Nominal voltage of the battery bus [V]; 12 when left open.", example = "12")
+        @OneOfNumbers({12, 24, 48})
+        @Nullable
+        Double busVoltageV,
+
+        @Schema(description = "Of the bank; lfp when left open.") @Nullable
+        ChemistryCode chemistry,
+
+        @Schema(description = "Rated energy of the bank [Wh].", example = "2560")
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax(Limits.ENERGY_WH)
+        Double nominalEnergyWh,
+
+        @Schema(description = "Rated power of the array [W]; none when left open.", example = "400")
+        @DecimalMin("0")
+        @DecimalMax(Limits.POWER_W)
+        @Nullable
+        Double solarPowerW,
+
+        @Valid @Nullable PanelInput panel,
+
+        @Schema(
+                description = "Rated output of the charger between alternator and bank, at bus voltage [A]; none when"
+                        + " left open.",
+                example = "30")
+        @DecimalMin("0")
+        @DecimalMax("2000")
+        @Nullable
+        Double alternatorChargerA,
+
+        @Schema(description = "Rated output of the shore charger [W]; none when left open.", example = "400")
+        @DecimalMin("0")
+        @DecimalMax(Limits.POWER_W)
+        @Nullable
+        Double shoreChargerW,
+
+        @Valid @Nullable InverterInput inverter,
+
+        @Schema(description = "Constant draw of monitors, outlets and electronics [W].")
+        @DecimalMin("0")
+        @DecimalMax("10000")
+        @Nullable
+        Double standbyW) {}

@@ -1,0 +1,21 @@
+package wayside.server.api;
+
+/** Storage chemistries. */
+public enum ChemistryCode implements Coded {
+    LFP("lfp"),
+    AGM("agm"),
+    GEL("gel"),
+    FLOODED("flooded"),
+    NMC("nmc");
+
+    private final String code;
+
+    ChemistryCode(String code) {
+        this.code = code;
+    }
+
+    @Override
+    public String code() {
+        return code;
+    }
+}

@@ -1,0 +1,95 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.Size;
+import org.jspecify.annotations.Nullable;
+import wayside.server.api.rule.AtMostOneOf;
+import wayside.server.api.rule.ExactlyOneOf;
+import wayside.server.api.rule.Named;
+
+/** A cable to size. */
+@Schema(
+        name = "Circuit",
+        description =
+                "A cable to size. Its length is always one way; the answer says the round trip" + " that it used.")
+@ExactlyOneOf({"currentA", "powerW"})
+@AtMostOneOf({"prospectiveShortCircuitA", "bank"})
+public record CircuitInput(
+        @Schema(description = "As the customer calls it; unique in its list.", example = "fridge")
+        @Size(min = 1, max = Limits.NAME_LENGTH)
+        String name,
+
+        @Schema(description = "What it carries [A].", example = "10")
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax(Limits.CURRENT_A)
+        @Nullable
+        Double currentA,
+
+        @Schema(description = "What it carries [W], at the circuit's voltage, instead of the current.")
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax(Limits.POWER_W)
+        @Nullable
+        Double powerW,
+
+        @Schema(description = "Whether it carries that for three hours or more; true when left open.") @Nullable
+        Boolean continuous,
+
+        @Schema(description = "One way, from the source to the load [m].", example = "4")
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax(Limits.LENGTH_M)
+        Double lengthM,
+
+        @Schema(description = "Nominal voltage [V]; 12 when left open.", example = "12")
+        @DecimalMin("1")
+        @DecimalMax(Limits.VOLTAGE_V)
+        @Nullable
+        Double voltageV,
+
+        @Schema(description = "Of the nominal voltage, both ways [%].", example = "3")
+        @DecimalMin("0.1")
+        @DecimalMax("50")
+        @Nullable
+        Double voltageDropLimitPercent,
+
+        @Schema(description = "Temperature class of the insulation [C].", example = "105")
+        @DecimalMin("60")
+        @DecimalMax("250")
+        @Nullable
+        Double insulationC,
+
+        @Schema(description = "Around the cable [C].", example = "30")
+        @DecimalMin(Limits.TEMPERATURE_LOW_C)
+        @DecimalMax("150")
+        @Nullable
+        Double ambientC,
+
+        @Schema(description = "Current-carrying conductors that run together, this pair included.", example = "2")
+        @Min(1)
+        @Max(100)
+        @Nullable
+        Integer bundledConductors,
+
+        @Schema(description = "Whether it runs through the engine space; false when left open.") @Nullable
+        Boolean engineSpace,
+
+        @Schema(description = "Rule set; abyc-e11 when left open.") @Nullable
+        RuleSetCode rules,
+
+        @Schema(description = "Current of a short circuit at the fuse [A], where it is known.")
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax("1000000")
+        @Nullable
+        Double prospectiveShortCircuitA,
+
+        @Schema(
+                description = "The bank, for a circuit that comes straight from it. A branch behind a main fuse leaves"
+                        + " this open.")
+        @Valid
+        @Nullable
+        BankInput bank)
+        implements Named {}

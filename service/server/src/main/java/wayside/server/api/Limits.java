@@ -1,0 +1,21 @@
+package wayside.server.api;
+
+/** The widest figures that the contract takes, as annotations want them. Generous: they keep out slips, not ideas. */
+final class Limits {
+    static final String POWER_W = "1000000";
+    static final String CURRENT_A = "100000";
+    static final String ENERGY_WH = "10000000";
+    static final String VOLTAGE_V = "1000";
+    static final String LENGTH_M = "1000";
+    static final String TEMPERATURE_LOW_C = "-60";
+    static final String TEMPERATURE_HIGH_C = "80";
+
+    static final int NAME_LENGTH = 80;
+    static final int LOADS = 200;
+    static final int CIRCUITS = 200;
+    static final int STAYS = 60;
+    static final int NIGHTS = 366;
+    static final int QUANTITY = 1000;
+
+    private Limits() {}
+}

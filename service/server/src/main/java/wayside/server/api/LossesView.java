@@ -1,0 +1,14 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+
+/** Where energy goes that no load gets. */
+@Schema(name = "Losses", description = "Where energy goes that no load gets [Wh per day].")
+public record LossesView(
+        @Schema(description = "Monitors, outlets and electronics.")
+        Double standbyWh,
+
+        @Schema(description = "The inverter standing by.") Double inverterIdleWh,
+
+        @Schema(description = "Turning direct into alternating current.")
+        Double inverterConversionWh) {}

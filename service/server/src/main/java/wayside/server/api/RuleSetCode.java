@@ -1,0 +1,18 @@
+package wayside.server.api;
+
+/** Rule sets for conductors. */
+public enum RuleSetCode implements Coded {
+    ABYC_E11("abyc-e11"),
+    NEC("nec");
+
+    private final String code;
+
+    RuleSetCode(String code) {
+        this.code = code;
+    }
+
+    @Override
+    public String code() {
+        return code;
+    }
+}

@@ -1,0 +1,58 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import org.jspecify.annotations.Nullable;
+import wayside.server.api.rule.OneOfNumbers;
+
+/** What the customer already decided or owns. */
+@Schema(
+        name = "SystemWishes",
+        description = "What the customer already decided or owns. A figure that is given stays"
+                + " as given; one that is left open is sized.")
+public record SystemWishesInput(
+        @Schema(description = "Nominal voltage of the battery bus [V]; 12 when left open.", example = "12")
+        @OneOfNumbers({12, 24, 48})
+        @Nullable
+        Double busVoltageV,
+
+        @Schema(description = "Of the bank; lfp when left open.") @Nullable
+        ChemistryCode chemistry,
+
+        @Schema(description = "Rated energy of a bank already owned [Wh].")
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax(Limits.ENERGY_WH)
+        @Nullable
+        Double nominalEnergyWh,
+
+        @Schema(description = "Rated power of an array already owned, or of all that fits on the roof [W]; 0 for none.")
+        @DecimalMin("0")
+        @DecimalMax(Limits.POWER_W)
+        @Nullable
+        Double solarPowerW,
+
+        @Valid @Nullable PanelInput panel,
+
+        @Schema(
+                description =
+                        "Rated output of the charger between alternator and bank, at bus voltage [A]; 0 for none.")
+        @DecimalMin("0")
+        @DecimalMax("2000")
+        @Nullable
+        Double alternatorChargerA,
+
+        @Schema(description = "Rated output of the shore charger [W]; 0 for none.")
+        @DecimalMin("0")
+        @DecimalMax(Limits.POWER_W)
+        @Nullable
+        Double shoreChargerW,
+
+        @Valid @Nullable InverterInput inverter,
+
+        @Schema(description = "Constant draw of monitors, outlets and electronics [W].")
+        @DecimalMin("0")
+        @DecimalMax("10000")
+        @Nullable
+        Double standbyW) {}

@@ -1,0 +1,26 @@
+package wayside.server.contract;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the contract says of an endpoint.
+ *
+ * @param method of HTTP
+ * @param path with its parameters in braces
+ * @param id of the operation, unique: {@code energy-budget}
+ * @param summary a few words
+ * @param description a sentence or two
+ * @param request class of the body, if there is one
+ * @param response class of the answer
+ * @param parameters names of what stands in braces
+ */
+public record Endpoint(
+        String method,
+        String path,
+        String id,
+        String summary,
+        String description,
+        @Nullable Class<?> request,
+        Class<?> response,
+        List<String> parameters) {}

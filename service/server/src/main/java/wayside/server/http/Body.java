@@ -1,0 +1,56 @@
+package wayside.server.http;
+
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import wayside.server.problem.Problem;
+import wayside.server.problem.ProblemException;
+import wayside.server.problem.ProblemKind;
+
+/** The body of a request: its type and its size are checked before a byte of it is looked at. */
+final class Body {
+    private Body() {}
+
+    /** @throws ProblemException for a type that is not JSON, or more bytes than the limit */
+    static byte[] read(Context context, int limitBytes) throws IOException {
+        requireJson(context.contentType());
+        if (context.req().getContentLengthLong() > limitBytes) {
+            throw tooLarge(limitBytes);
+        }
+        InputStream stream = context.req().getInputStream();
+        byte[] body = stream.readNBytes(limitBytes + 1);
+        if (body.length > limitBytes) {
+            throw tooLarge(limitBytes);
+        }
+        return body;
+    }
+
+    private static void requireJson(@Nullable String contentType) {
+        String[] parts = contentType == null ? new String[] {""} : contentType.split(";", 2);
+        String type = parts[0].strip().toLowerCase(Locale.ROOT);
+        String parameters = parts.length > 1 ? parts[1].toLowerCase(Locale.ROOT).replaceAll("[\\s\"]", "") : "";
+        boolean otherCharset = parameters.contains("charset=") && !parameters.contains("charset=utf-8");
+        if (!type.equals(Json.TYPE) || otherCharset) {
+            String received = contentType == null ? "nothing" : shortened(contentType);
+            throw new ProblemException(
+                    Problem.of(
+                            ProblemKind.UNSUPPORTED_MEDIA_TYPE,
+                            "Content-Type is " + received + "; send application/json in UTF-8."),
+                    Map.of("Accept", Json.TYPE));
+        }
+    }
+
+    private static String shortened(String text) {
+        return text.length() > 80 ? text.substring(0, 80) + "…" : text;
+    }
+
+    private static ProblemException tooLarge(int limitBytes) {
+        // What is left of the body is not read: the connection cannot be used again.
+        return new ProblemException(
+                Problem.of(ProblemKind.TOO_LARGE, "The body has more than " + limitBytes + " bytes."),
+                Map.of("Connection", "close"));
+    }
+}

@@ -1,0 +1,47 @@
+package wayside.server.http;
+
+import io.javalin.http.Context;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Lets pages of other origins call the service (the Fetch standard's CORS protocol). There are no cookies and no
+ * credentials, so any origin may be let in without lending it anything.
+ */
+final class Cors {
+    private static final String ANY = "*";
+
+    private final List<String> allowedOrigins;
+
+    Cors(List<String> allowedOrigins) {
+        this.allowedOrigins = List.copyOf(allowedOrigins);
+    }
+
+    /** Marks the answer as readable by the calling page, if it may call. */
+    void mark(Context context) {
+        boolean any = allowedOrigins.contains(ANY);
+        if (!any) {
+            context.res().addHeader("Vary", "Origin");
+        }
+        String origin = context.header("Origin");
+        if (origin != null && (any || allowedOrigins.contains(origin))) {
+            context.header("Access-Control-Allow-Origin", any ? ANY : origin);
+            context.header("Access-Control-Expose-Headers", "Retry-After, ETag");
+        }
+    }
+
+    /** Answers OPTIONS: what the address takes, and the preflight question of a browser. */
+    void options(Context context, String allow) {
+        context.status(204).header("Allow", allow);
+        if (isPreflight(context.header("Access-Control-Request-Method"))
+                && context.res().getHeader("Access-Control-Allow-Origin") != null) {
+            context.header("Access-Control-Allow-Methods", allow);
+            context.header("Access-Control-Allow-Headers", "Content-Type, Accept");
+            context.header("Access-Control-Max-Age", "86400");
+        }
+    }
+
+    private static boolean isPreflight(@Nullable String requestedMethod) {
+        return requestedMethod != null;
+    }
+}

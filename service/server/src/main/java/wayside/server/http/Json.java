@@ -1,0 +1,38 @@
+package wayside.server.http;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectWriter;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import wayside.server.problem.Problem;
+
+/** Writes records as JSON, with one mapper for all. */
+final class Json {
+    static final String TYPE = "application/json";
+    static final String PROBLEM_TYPE = "application/problem+json";
+
+    private static final ObjectMapper MAPPER = JsonMapper.builder()
+            .defaultPropertyInclusion(
+                    JsonInclude.Value.construct(JsonInclude.Include.NON_NULL, JsonInclude.Include.ALWAYS))
+            .build();
+    private static final ObjectWriter PROBLEMS = writer(Problem.class);
+
+    private Json() {}
+
+    static ObjectWriter writer(Class<?> type) {
+        return MAPPER.writerFor(type);
+    }
+
+    static byte[] bytes(ObjectWriter writer, Object value) {
+        try {
+            return writer.writeValueAsBytes(value);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("A record of the contract must be writable", e);
+        }
+    }
+
+    static byte[] bytes(Problem problem) {
+        return bytes(PROBLEMS, problem);
+    }
+}

@@ -1,0 +1,41 @@
+package wayside.server.http;
+
+import java.util.List;
+import java.util.function.Function;
+import wayside.server.contract.Endpoint;
+
+/**
+ * A calculation of the contract: read a request, ask the core, write the answer.
+ *
+ * @param <Q> request record
+ * @param <A> response record
+ * @param heavy whether it may take the cores for long, and so has its own limit of requests at once
+ */
+record Operation<Q extends Record, A extends Record>(
+        Endpoint endpoint, Class<Q> request, Class<A> response, Function<Q, A> calculation, boolean heavy) {
+
+    /**
+     * An operation posted to {@code /v1/<id>}.
+     *
+     * @param read from the request to the core's brief
+     * @param answer the door of the core
+     * @param write from the door's answer to the response
+     */
+    static <Q extends Record, B, R, A extends Record> Operation<Q, A> of(
+            String id,
+            String summary,
+            String description,
+            Class<Q> request,
+            Class<A> response,
+            Function<Q, B> read,
+            Function<B, R> answer,
+            Function<R, A> write) {
+        Endpoint endpoint = new Endpoint("POST", "/v1/" + id, id, summary, description, request, response, List.of());
+        return new Operation<>(endpoint, request, response, read.andThen(answer).andThen(write), false);
+    }
+
+    /** The same, for work that is long enough to need a limit of requests at once. */
+    Operation<Q, A> asHeavy() {
+        return new Operation<>(endpoint, request, response, calculation, true);
+    }
+}

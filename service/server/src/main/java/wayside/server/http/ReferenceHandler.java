@@ -1,0 +1,32 @@
+package wayside.server.http;
+
+import com.fasterxml.jackson.databind.ObjectWriter;
+import io.javalin.http.Context;
+import wayside.server.api.ReferenceList;
+import wayside.server.api.ReferenceTableView;
+import wayside.server.mapping.ReferenceWriter;
+import wayside.server.problem.Problem;
+import wayside.server.problem.ProblemException;
+import wayside.server.problem.ProblemKind;
+
+/** The tables behind the figures. They change with the release only, so clients may keep them for a while. */
+final class ReferenceHandler {
+    private static final String KEPT = "public, max-age=3600";
+
+    private final ObjectWriter lists = Json.writer(ReferenceList.class);
+    private final ObjectWriter tables = Json.writer(ReferenceTableView.class);
+
+    void list(Context context) {
+        Accepts.require(context.header("Accept"), Json.TYPE);
+        context.header("Cache-Control", KEPT).contentType(Json.TYPE).result(Json.bytes(lists, ReferenceWriter.list()));
+    }
+
+    void table(Context context) {
+        Accepts.require(context.header("Accept"), Json.TYPE);
+        String name = context.pathParam("folder") + "/" + context.pathParam("table");
+        ReferenceTableView table = ReferenceWriter.find(name)
+                .orElseThrow(() -> new ProblemException(Problem.of(
+                        ProblemKind.NOT_FOUND, "There is no such table; GET /v1/reference names them all.")));
+        context.header("Cache-Control", KEPT).contentType(Json.TYPE).result(Json.bytes(tables, table));
+    }
+}

@@ -1,0 +1,59 @@
+package wayside.server.http;
+
+import java.util.List;
+import java.util.stream.Stream;
+import wayside.server.api.EnergyBudgetRequest;
+import wayside.server.api.EnergyBudgetResponse;
+import wayside.server.api.ReferenceList;
+import wayside.server.api.ReferenceTableView;
+import wayside.server.contract.Endpoint;
+import wayside.server.mapping.EnergyBudgetReader;
+import wayside.server.mapping.EnergyBudgetWriter;
+import wayside.sizing.EnergyBudgetSizer;
+
+/** The one list of endpoints, from which the routes and the paths of the contract are made. */
+public final class Routes {
+    static final Endpoint REFERENCE_LIST = new Endpoint(
+            "GET",
+            "/v1/reference",
+            "reference",
+            "The tables behind the figures",
+            "Names every table that the figures rest on.",
+            null,
+            ReferenceList.class,
+            List.of());
+
+    static final Endpoint REFERENCE_TABLE = new Endpoint(
+            "GET",
+            "/v1/reference/{folder}/{table}",
+            "reference-table",
+            "A table behind the figures",
+            "A published table, or one of the trade's own figures, with its source.",
+            null,
+            ReferenceTableView.class,
+            List.of("folder", "table"));
+
+    private static final List<Operation<?, ?>> OPERATIONS = List.of(Operation.of(
+            "energy-budget",
+            "What a usual day takes out of the battery",
+            "Adds up the loads, the standby draw and the inverter's losses of a day.",
+            EnergyBudgetRequest.class,
+            EnergyBudgetResponse.class,
+            EnergyBudgetReader::read,
+            EnergyBudgetSizer::size,
+            EnergyBudgetWriter::write));
+
+    private Routes() {}
+
+    static List<Operation<?, ?>> operations() {
+        return OPERATIONS;
+    }
+
+    /** All endpoints of the contract, in the order of the document. */
+    public static List<Endpoint> endpoints() {
+        return Stream.concat(
+                        OPERATIONS.stream().<Endpoint>map(Operation::endpoint),
+                        Stream.of(REFERENCE_LIST, REFERENCE_TABLE))
+                .toList();
+    }
+}

@@ -1,0 +1,123 @@
+package wayside.server.http;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import wayside.server.contract.Endpoint;
+import wayside.server.mapping.RequestReader;
+
+/** Hangs handlers and filters on the server. */
+public final class Service implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger("wayside.request");
+
+    private final HttpSettings settings;
+    private final Metrics metrics = new Metrics();
+    private final RequestReader reader = new RequestReader();
+    private final AtomicBoolean ready = new AtomicBoolean();
+    private final Map<String, String> operationByPath = new LinkedHashMap<>();
+    private final Map<String, Set<String>> methodsByPath = new LinkedHashMap<>();
+
+    public Service(HttpSettings settings) {
+        this.settings = settings;
+    }
+
+    /** Whether the service takes requests: said by {@code /health/ready}. */
+    public void ready(boolean isReady) {
+        ready.set(isReady);
+    }
+
+    public void register(JavalinConfig config) {
+        Cors cors = new Cors(settings.allowedOrigins());
+        config.routes.before(context -> {
+            metrics.begin(context);
+            Security.mark(context);
+            cors.mark(context);
+        });
+        config.requestLogger.http((context, ms) -> log(context));
+        Problems.register(config.routes);
+        operations(config);
+        reference(config);
+        housekeeping(config);
+        methodsByPath.forEach((path, methods) ->
+                config.routes.options(path, context -> cors.options(context, String.join(", ", methods))));
+    }
+
+    private void operations(JavalinConfig config) {
+        for (Operation<?, ?> operation : Routes.operations()) {
+            post(config, operation.endpoint(), new OperationHandler<>(operation, reader, settings.maxBodyBytes()));
+        }
+    }
+
+    private void reference(JavalinConfig config) {
+        ReferenceHandler reference = new ReferenceHandler();
+        get(config, Routes.REFERENCE_LIST.path(), Routes.REFERENCE_LIST.id(), reference::list);
+        get(config, Routes.REFERENCE_TABLE.path(), Routes.REFERENCE_TABLE.id(), reference::table);
+    }
+
+    private void housekeeping(JavalinConfig config) {
+        get(config, "/health/live", "health", context -> health(context, true));
+        get(config, "/health/ready", "health", context -> health(context, ready.get()));
+        get(config, "/metrics", "metrics", metrics::scrape);
+        if (settings.echo()) {
+            config.routes.post("/echo", context -> context.contentType(Json.TYPE)
+                    .result(Body.read(context, settings.maxBodyBytes())));
+            note("/echo", "POST", "echo");
+        }
+    }
+
+    private static void health(Context context, boolean well) {
+        context.status(well ? 200 : 503)
+                .header("Cache-Control", "no-store")
+                .contentType(Json.TYPE)
+                .result(well ? "{\"status\":\"up\"}" : "{\"status\":\"down\"}");
+    }
+
+    private void get(JavalinConfig config, String path, String operation, Handler handler) {
+        config.routes.get(path, handler);
+        config.routes.head(path, handler);
+        note(path, "GET", operation);
+        note(path, "HEAD", operation);
+    }
+
+    private void post(JavalinConfig config, Endpoint endpoint, Handler handler) {
+        config.routes.post(endpoint.path(), handler);
+        note(endpoint.path(), "POST", endpoint.id());
+    }
+
+    private void note(String path, String method, String operation) {
+        operationByPath.put(path, operation);
+        methodsByPath
+                .computeIfAbsent(path, p -> new TreeSet<>(Set.of("OPTIONS")))
+                .add(method);
+    }
+
+    /** One line for a request: never an address, a query, a header or a body, which are the customer's. */
+    private void log(Context context) {
+        var matched = context.endpoints().lastHttpEndpoint();
+        String operation = matched == null ? "none" : operationByPath.getOrDefault(matched.path, "none");
+        long nanos = metrics.end(context, operation);
+        if (LOG.isInfoEnabled()) {
+            LOG.info(
+                    "operation={} method={} status={} ms={}",
+                    operation,
+                    context.req().getMethod().length() > 8
+                            ? "other"
+                            : context.req().getMethod(),
+                    context.statusCode(),
+                    String.format(Locale.ROOT, "%.1f", nanos / 1e6));
+        }
+    }
+
+    @Override
+    public void close() {
+        metrics.close();
+    }
+}

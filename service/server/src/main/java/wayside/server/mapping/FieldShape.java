@@ -1,0 +1,77 @@
+package wayside.server.mapping;
+
+import jakarta.validation.constraints.Size;
+import java.lang.reflect.AnnotatedElement;
+import java.lang.reflect.Field;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import wayside.server.api.Coded;
+
+/**
+ * A field of a request record.
+ *
+ * @param index among its record's fields
+ * @param kind of its value
+ * @param required whether it must be given
+ * @param accepted what it takes, in words
+ * @param element of a list: what its elements are
+ * @param type record or enumeration
+ * @param codes of an enumeration
+ * @param longest list that is taken
+ */
+record FieldShape(
+        int index,
+        FieldKind kind,
+        boolean required,
+        String accepted,
+        @Nullable FieldShape element,
+        Class<?> type,
+        Map<String, Object> codes,
+        int longest) {
+
+    static FieldShape of(RecordComponent component, int index) {
+        Field field = field(component);
+        boolean required = !component.getAnnotatedType().isAnnotationPresent(Nullable.class);
+        if (component.getType() == java.util.List.class) {
+            Class<?> type = (Class<?>) ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[0];
+            FieldShape element = plain(type, null, 0, true);
+            Size size = field.getAnnotation(Size.class);
+            return new FieldShape(
+                    index,
+                    FieldKind.LIST,
+                    required,
+                    Accepted.list(field, element),
+                    element,
+                    type,
+                    Map.of(),
+                    size == null ? Integer.MAX_VALUE : size.max());
+        }
+        return plain(component.getType(), field, index, required);
+    }
+
+    private static FieldShape plain(Class<?> type, @Nullable AnnotatedElement annotated, int index, boolean required) {
+        FieldKind kind = FieldKind.of(type);
+        Map<String, Object> codes = kind == FieldKind.CODE ? codes(type) : Map.of();
+        return new FieldShape(
+                index, kind, required, Accepted.one(kind, annotated, type), null, type, codes, Integer.MAX_VALUE);
+    }
+
+    private static Map<String, Object> codes(Class<?> type) {
+        return Arrays.stream(type.getEnumConstants())
+                .map(Coded.class::cast)
+                .collect(Collectors.toMap(Coded::code, Function.identity()));
+    }
+
+    private static Field field(RecordComponent component) {
+        try {
+            return component.getDeclaringRecord().getDeclaredField(component.getName());
+        } catch (NoSuchFieldException e) {
+            throw new IllegalStateException("A record without its own field", e);
+        }
+    }
+}

@@ -1,0 +1,149 @@
+package wayside.server.mapping;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.io.JsonEOFException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import wayside.server.problem.Fault;
+import wayside.server.problem.Faults;
+import wayside.server.problem.Problem;
+import wayside.server.problem.ProblemException;
+import wayside.server.problem.ProblemKind;
+
+/** Reads a body into a tree, strictly: well-formed, not too deep, no name twice in an object. */
+final class JsonReading {
+    private static final int DEPTH = 32;
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final JsonFactory FACTORY = JsonFactory.builder()
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(DEPTH)
+                    .maxNumberLength(100)
+                    .maxNameLength(1000)
+                    .maxStringLength(100_000)
+                    .build())
+            .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
+            .build();
+
+    private final JsonParser parser;
+    private final Faults faults;
+
+    private JsonReading(JsonParser parser, Faults faults) {
+        this.parser = parser;
+        this.faults = faults;
+    }
+
+    /** @throws ProblemException for a body that is not JSON, with line and column */
+    static JsonNode read(byte[] body, Faults faults) {
+        if (body.length == 0) {
+            throw new ProblemException(
+                    Problem.at(ProblemKind.MALFORMED_JSON, "The body is empty; send a JSON object.", 1, 1));
+        }
+        try (JsonParser parser = FACTORY.createParser(body)) {
+            return new JsonReading(parser, faults).whole();
+        } catch (StreamConstraintsException e) {
+            throw malformed(limit(e.getOriginalMessage()), e.getLocation());
+        } catch (JsonEOFException e) {
+            throw malformed("The body ends before the JSON does.", e.getLocation());
+        } catch (JsonProcessingException e) {
+            throw malformed(plain(e.getOriginalMessage()), e.getLocation());
+        } catch (IOException e) {
+            // What is left are bytes that are no text: the parser's own words for it name its classes.
+            throw malformed("The body is not text in UTF-8.", null);
+        }
+    }
+
+    private JsonNode whole() throws IOException {
+        if (parser.nextToken() == null) {
+            throw malformed("The body is empty; send a JSON object.", parser.currentLocation());
+        }
+        JsonNode root = value("");
+        if (parser.nextToken() != null) {
+            throw malformed("Something follows after the end of the JSON value.", parser.currentTokenLocation());
+        }
+        return root;
+    }
+
+    private JsonNode value(String pointer) throws IOException {
+        return switch (parser.currentToken()) {
+            case START_OBJECT -> object(pointer);
+            case START_ARRAY -> array(pointer);
+            case VALUE_STRING -> NODES.textNode(parser.getText());
+            case VALUE_NUMBER_INT -> integer();
+            case VALUE_NUMBER_FLOAT -> NODES.numberNode(parser.getDoubleValue());
+            case VALUE_TRUE -> NODES.booleanNode(true);
+            case VALUE_FALSE -> NODES.booleanNode(false);
+            default -> NODES.nullNode();
+        };
+    }
+
+    private JsonNode integer() throws IOException {
+        return switch (parser.getNumberType()) {
+            case INT -> NODES.numberNode(parser.getIntValue());
+            case LONG -> NODES.numberNode(parser.getLongValue());
+            default -> NODES.numberNode(parser.getDoubleValue());
+        };
+    }
+
+    private ObjectNode object(String pointer) throws IOException {
+        ObjectNode object = NODES.objectNode();
+        String name;
+        while ((name = parser.nextFieldName()) != null) {
+            parser.nextToken();
+            String child = pointer + "/" + Pointers.escape(name);
+            JsonNode value = value(child);
+            if (object.replace(name, value) != null) {
+                faults.add(
+                        child,
+                        () -> new Fault(
+                                child,
+                                "This name stands more than once in its object.",
+                                Received.text(value),
+                                "each name once",
+                                null));
+            }
+        }
+        return object;
+    }
+
+    private ArrayNode array(String pointer) throws IOException {
+        ArrayNode array = NODES.arrayNode();
+        while (parser.nextToken() != JsonToken.END_ARRAY) {
+            array.add(value(pointer + "/" + array.size()));
+        }
+        return array;
+    }
+
+    private static ProblemException malformed(String detail, @org.jspecify.annotations.Nullable JsonLocation where) {
+        int line = where == null ? 1 : Math.max(1, where.getLineNr());
+        int column = where == null ? 1 : Math.max(1, where.getColumnNr());
+        return new ProblemException(Problem.at(
+                ProblemKind.MALFORMED_JSON, detail + " Line " + line + ", column " + column + ".", line, column));
+    }
+
+    private static String limit(String message) {
+        if (message.contains("nesting depth")) {
+            return "Objects and lists are nested deeper than " + DEPTH + " levels.";
+        }
+        return message.contains("Number") ? "A number has too many digits." : "A name or a text is too long.";
+    }
+
+    /** The first sentence of the parser's message, which quotes the character and names no class. */
+    private static String plain(String message) {
+        String first = message.lines().findFirst().orElse("");
+        if (first.contains("enable feature") || first.contains("JsonReadFeature") || first.contains("Non-standard")) {
+            return "NaN and Infinity are not numbers of JSON.";
+        }
+        String words = first.replaceAll("\\(for [A-Za-z]+ starting at.*", "").replaceAll("\\s*\\[.*", "");
+        String shortened = words.length() > 160 ? words.substring(0, 160) + "…" : words;
+        return shortened.endsWith(".") ? shortened : shortened.strip() + ".";
+    }
+}

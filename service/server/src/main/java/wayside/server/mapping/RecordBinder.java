@@ -1,0 +1,134 @@
+package wayside.server.mapping;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import wayside.server.problem.Fault;
+import wayside.server.problem.Faults;
+
+/**
+ * Makes a request record of a tree. Nothing is coerced; what does not fit is a fault and becomes null, so that the rest
+ * can still be looked at.
+ */
+final class RecordBinder {
+    private final Faults faults;
+
+    RecordBinder(Faults faults) {
+        this.faults = faults;
+    }
+
+    /** The record, or null when the tree is no object. */
+    @Nullable
+    Object record(JsonNode node, Class<?> type, String pointer) {
+        RecordShape shape = RecordShape.of(type);
+        if (!node.isObject()) {
+            return fault(pointer, "This must be an object.", node, Accepted.one(FieldKind.OBJECT, null, type));
+        }
+        @Nullable Object[] values = new @Nullable Object[shape.fields().size()];
+        for (Map.Entry<String, JsonNode> member : node.properties()) {
+            FieldShape field = shape.fields().get(member.getKey());
+            String child = pointer + "/" + Pointers.escape(member.getKey());
+            if (field == null) {
+                unknown(child, member.getKey(), member.getValue(), shape);
+            } else {
+                values[field.index()] = value(member.getValue(), field, child);
+            }
+        }
+        shape.fields().forEach((name, field) -> {
+            if (field.required() && !node.has(name)) {
+                fault(pointer + "/" + name, "This field is missing.", null, field.accepted());
+            }
+        });
+        return shape.make(values);
+    }
+
+    private @Nullable Object value(JsonNode node, FieldShape field, String pointer) {
+        return switch (field.kind()) {
+            case TEXT -> node.isTextual() ? node.textValue() : wrong(pointer, node, field);
+            case NUMBER -> node.isNumber() ? (Object) node.doubleValue() : wrong(pointer, node, field);
+            case INTEGER -> isWhole(node) ? (Object) node.intValue() : wrong(pointer, node, field);
+            case BOOLEAN -> node.isBoolean() ? (Object) node.booleanValue() : wrong(pointer, node, field);
+            case CODE -> code(node, field, pointer);
+            case OBJECT -> node.isObject() ? record(node, field.type(), pointer) : wrong(pointer, node, field);
+            case LIST -> node.isArray() ? list(node, field, pointer) : wrong(pointer, node, field);
+        };
+    }
+
+    /** JSON has one kind of number: 2.0 is as whole as 2. */
+    private static boolean isWhole(JsonNode node) {
+        return node.isNumber()
+                && node.doubleValue() == Math.rint(node.doubleValue())
+                && Math.abs(node.doubleValue()) <= Integer.MAX_VALUE;
+    }
+
+    private @Nullable Object code(JsonNode node, FieldShape field, String pointer) {
+        Object constant = node.isTextual() ? field.codes().get(node.textValue()) : null;
+        if (constant != null) {
+            return constant;
+        }
+        Optional<String> nearest = node.isTextual()
+                ? NearestName.of(node.textValue(), field.codes().keySet())
+                : Optional.empty();
+        faults.add(
+                pointer,
+                () -> new Fault(
+                        pointer,
+                        "This value is not known" + meant(nearest) + ".",
+                        Received.text(node),
+                        field.accepted(),
+                        nearest.orElse(null)));
+        return null;
+    }
+
+    private @Nullable Object list(JsonNode node, FieldShape field, String pointer) {
+        FieldShape element = field.element();
+        if (element == null || node.size() > field.longest()) {
+            // Its elements are not looked at: a list far too long would only bury the fault.
+            return fault(pointer, "This list is too long.", node, field.accepted());
+        }
+        List<@Nullable Object> values = new ArrayList<>(node.size());
+        for (int i = 0; i < node.size(); i++) {
+            values.add(value(node.get(i), element, pointer + "/" + i));
+        }
+        return Collections.unmodifiableList(values);
+    }
+
+    private void unknown(String pointer, String name, JsonNode value, RecordShape shape) {
+        if (faults.isFull()) {
+            faults.add(pointer, () -> new Fault(pointer, "", "", "", null));
+            return;
+        }
+        Optional<String> nearest = NearestName.of(name, shape.fields().keySet());
+        faults.add(
+                pointer,
+                () -> new Fault(
+                        pointer,
+                        "This field is not known here" + meant(nearest) + ".",
+                        Received.text(value),
+                        "one of " + String.join(", ", shape.fields().keySet()),
+                        nearest.orElse(null)));
+    }
+
+    private static String meant(Optional<String> nearest) {
+        return nearest.map(name -> "; perhaps " + name + " is meant").orElse("");
+    }
+
+    private @Nullable Object wrong(String pointer, JsonNode node, FieldShape field) {
+        String detail = node.isNull()
+                ? "null is no value here; leave the field out."
+                : "This is of the wrong type; nothing is converted.";
+        if (field.kind() == FieldKind.INTEGER && node.isNumber()) {
+            detail = "This must be a whole number.";
+        }
+        return fault(pointer, detail, node, field.accepted());
+    }
+
+    private @Nullable Object fault(String pointer, String detail, @Nullable JsonNode node, String accepted) {
+        faults.add(pointer, () -> new Fault(pointer, detail, Received.text(node), accepted, null));
+        return null;
+    }
+}

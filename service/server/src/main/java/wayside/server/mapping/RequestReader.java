@@ -1,0 +1,29 @@
+package wayside.server.mapping;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import wayside.server.problem.Faults;
+import wayside.server.problem.Problem;
+import wayside.server.problem.ProblemException;
+
+/** From the bytes of a body to a request record that keeps every rule, or to one document of all its faults. */
+public final class RequestReader {
+    private final Rules rules = new Rules();
+
+    /**
+     * Reads a request.
+     *
+     * @throws ProblemException for malformed JSON, or with every bad field at once
+     */
+    public <Q extends Record> Q read(byte[] body, Class<Q> type) {
+        Faults faults = new Faults();
+        JsonNode tree = JsonReading.read(body, faults);
+        Object request = new RecordBinder(faults).record(tree, type, "");
+        if (request != null) {
+            rules.check(request, tree, faults);
+        }
+        if (request == null || !faults.isEmpty()) {
+            throw new ProblemException(Problem.of(faults));
+        }
+        return type.cast(request);
+    }
+}

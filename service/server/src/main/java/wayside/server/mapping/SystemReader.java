@@ -1,0 +1,84 @@
+package wayside.server.mapping;
+
+import org.jspecify.annotations.Nullable;
+import wayside.server.api.BuiltSystemInput;
+import wayside.server.api.ChemistryCode;
+import wayside.server.api.InverterInput;
+import wayside.server.api.PanelInput;
+import wayside.server.api.SystemWishesInput;
+import wayside.server.api.TargetInput;
+import wayside.sizing.brief.BuiltSystem;
+import wayside.sizing.brief.Chemistry;
+import wayside.sizing.brief.InverterSpec;
+import wayside.sizing.brief.PanelMount;
+import wayside.sizing.brief.SystemWishes;
+import wayside.sizing.brief.Target;
+
+/** Systems, wished for or built, as the brief wants them. */
+public final class SystemReader {
+    private static final double BUS_VOLTAGE_V = 12;
+
+    private SystemReader() {}
+
+    public static SystemWishes wishes(@Nullable SystemWishesInput wishes) {
+        if (wishes == null) {
+            return SystemWishes.OPEN;
+        }
+        return new SystemWishes(
+                Given.number(wishes.busVoltageV()),
+                Given.map(wishes.chemistry(), SystemReader::chemistry),
+                Given.number(wishes.nominalEnergyWh()),
+                Given.number(wishes.solarPowerW()),
+                Given.map(wishes.panel(), SystemReader::panel),
+                Given.number(wishes.alternatorChargerA()),
+                Given.number(wishes.shoreChargerW()),
+                inverter(wishes.inverter()),
+                Given.number(wishes.standbyW()));
+    }
+
+    public static BuiltSystem built(BuiltSystemInput system) {
+        return new BuiltSystem(
+                Given.numberOr(system.busVoltageV(), BUS_VOLTAGE_V),
+                Given.map(system.chemistry(), SystemReader::chemistry).orElse(Chemistry.LFP),
+                system.nominalEnergyWh(),
+                Given.numberOr(system.solarPowerW(), 0),
+                panel(system.panel()),
+                Given.numberOr(system.alternatorChargerA(), 0),
+                Given.numberOr(system.shoreChargerW(), 0),
+                inverter(system.inverter()),
+                Given.number(system.standbyW()));
+    }
+
+    public static InverterSpec inverter(@Nullable InverterInput inverter) {
+        if (inverter == null) {
+            return InverterSpec.OPEN;
+        }
+        return new InverterSpec(
+                Given.number(inverter.continuousW()),
+                Given.number(inverter.surgeW()),
+                Given.number(inverter.idleW()),
+                Given.number(inverter.efficiency()),
+                Given.number(inverter.hoursPerDay()));
+    }
+
+    public static PanelMount panel(@Nullable PanelInput panel) {
+        if (panel == null) {
+            return PanelMount.OPEN;
+        }
+        return new PanelMount(
+                Given.number(panel.tiltDegrees()),
+                Given.number(panel.azimuthDegrees()),
+                Given.number(panel.shadedShare()));
+    }
+
+    public static Target target(@Nullable TargetInput target) {
+        if (target == null) {
+            return Target.OPEN;
+        }
+        return new Target(Given.number(target.autonomyDays()), Given.number(target.chanceOfRunningFlat()));
+    }
+
+    public static Chemistry chemistry(ChemistryCode code) {
+        return Chemistry.valueOf(code.name());
+    }
+}

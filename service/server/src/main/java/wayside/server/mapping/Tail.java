@@ -1,0 +1,78 @@
+package wayside.server.mapping;
+
+import java.util.List;
+import java.util.Map;
+import wayside.server.api.AssumptionView;
+import wayside.server.api.CautionView;
+import wayside.server.api.StepInputView;
+import wayside.server.api.StepView;
+import wayside.sizing.Answer;
+import wayside.sizing.trace.Assumption;
+import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Derivation;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Step;
+
+/** What stands at the end of every answer that holds a figure: the reasons. */
+public record Tail(
+        List<StepView> derivation,
+        List<AssumptionView> assumptions,
+        List<CautionView> cautions,
+        Map<String, String> steps) {
+
+    /** The tail of an answer whose figures have all been placed. */
+    public static Tail of(Answer<?> answer, Figures figures) {
+        Derivation derivation = answer.derivation();
+        return new Tail(
+                derivation.steps().stream().map(Tail::step).toList(),
+                Answer.assumptions(answer, derivation).stream()
+                        .map(Tail::assumption)
+                        .toList(),
+                answer.cautions().stream().map(Tail::caution).toList(),
+                figures.steps(derivation));
+    }
+
+    private static StepView step(Step step) {
+        Source source = step.source();
+        return new StepView(
+                step.id(),
+                step.label(),
+                step.formula().orElse(null),
+                step.inputs().stream().map(Tail::input).toList(),
+                step.result().value(),
+                step.result().unit().symbol(),
+                source.basis().code(),
+                source.title(),
+                source.clause().orElse(null),
+                step.reason().orElse(null));
+    }
+
+    private static StepInputView input(Step.StepInput input) {
+        return new StepInputView(
+                input.symbol(),
+                input.quantity().value(),
+                input.quantity().unit().symbol(),
+                input.from());
+    }
+
+    private static AssumptionView assumption(Assumption assumption) {
+        return new AssumptionView(
+                assumption.field(),
+                assumption.label(),
+                assumption.value(),
+                assumption.unit().map(unit -> unit.symbol()).orElse(null),
+                assumption.reason(),
+                assumption.source().basis().code(),
+                assumption.source().title());
+    }
+
+    private static CautionView caution(Caution caution) {
+        return new CautionView(
+                caution.code(),
+                caution.severity().code(),
+                caution.text(),
+                caution.source().basis().code(),
+                caution.source().title(),
+                caution.source().clause().orElse(null));
+    }
+}
