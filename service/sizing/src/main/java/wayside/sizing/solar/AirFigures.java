@@ -1,7 +1,6 @@
 package wayside.sizing.solar;
 
 import java.util.List;
-import java.util.Locale;
 import wayside.sizing.brief.Ambient;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
@@ -47,13 +46,9 @@ record AirFigures(Derived meanC, Derived dailySwingK) {
         return Assumption.choice(
                 at.path() + "/ambient",
                 at.label() + ": air temperature",
-                String.format(
-                        Locale.ROOT,
-                        "%s: mean %.0f C, most likely %.0f to %.0f C",
-                        cells ? SkyBasis.WORLD.code() : SkyBasis.LATITUDE.code(),
-                        mean.value(),
-                        mean.value() - error,
-                        mean.value() + error),
+                (cells ? SkyBasis.WORLD.code() : SkyBasis.LATITUDE.code()) + ": mean " + Math.round(mean.value())
+                        + " C, most likely " + Math.round(mean.value() - error) + " to "
+                        + Math.round(mean.value() + error) + " C",
                 "No air temperature was given for the month",
                 cells ? SkySource.WORLD : mean.source());
     }

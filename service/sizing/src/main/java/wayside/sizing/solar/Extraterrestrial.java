@@ -90,7 +90,7 @@ public final class Extraterrestrial {
         double sum = 0;
         for (int day = 1; day <= days; day++) {
             int n = SolarCalendar.dayOfYear(month, day);
-            sum += dailyKwhM2(phi, SunGeometry.spencerDeclination(n), spencerNormalWm2(n));
+            sum += dailyKwhM2(phi, SolarCalendar.declination(n), SolarCalendar.normalWm2(n));
         }
         return sum / days;
     }

@@ -9,6 +9,18 @@ package wayside.sizing.solar;
 public final class HourlySplit {
     public static final int HOURS = 24;
 
+    /** Of the middle of each hour. Read only. */
+    static final double[] COS_OMEGA = new double[HOURS];
+
+    static final double[] SIN_OMEGA = new double[HOURS];
+
+    static {
+        for (int hour = 0; hour < HOURS; hour++) {
+            COS_OMEGA[hour] = Math.cos(SunGeometry.hourAngle(hour));
+            SIN_OMEGA[hour] = Math.sin(SunGeometry.hourAngle(hour));
+        }
+    }
+
     private HourlySplit() {}
 
     /**
@@ -24,13 +36,14 @@ public final class HourlySplit {
      * @return [share]; 0 at night
      */
     public static double globalShare(double w, double ws) {
-        if (Math.abs(w) >= ws) {
-            return 0;
-        }
-        double lean = Math.sin(ws - Math.PI / 3);
-        double a = 0.409 + 0.5016 * lean;
-        double b = 0.6609 - 0.4767 * lean;
-        return (a + b * Math.cos(w)) * diffuseShare(w, ws);
+        return diffuseShare(w, ws) * lean(Math.cos(w), Math.sin(ws - Math.PI / 3));
+    }
+
+    /** {@code a + b cos w}, which leans the global light towards noon. */
+    private static double lean(double cosW, double sinOfWsLess60) {
+        double a = 0.409 + 0.5016 * sinOfWsLess60;
+        double b = 0.6609 - 0.4767 * sinOfWsLess60;
+        return a + b * cosW;
     }
 
     /**
@@ -43,26 +56,40 @@ public final class HourlySplit {
      * @return [share]; 0 at night
      */
     public static double diffuseShare(double w, double ws) {
-        if (Math.abs(w) >= ws) {
-            return 0;
-        }
-        return Math.PI / 24 * (Math.cos(w) - Math.cos(ws)) / (Math.sin(ws) - ws * Math.cos(ws));
+        return Math.abs(w) >= ws ? 0 : raw(Math.cos(w), Math.cos(ws), rawDivisor(ws));
+    }
+
+    private static double raw(double cosW, double cosWs, double divisor) {
+        return Math.PI / 24 * (cosW - cosWs) / divisor;
+    }
+
+    private static double rawDivisor(double ws) {
+        return Math.sin(ws) - ws * Math.cos(ws);
     }
 
     /** Fills the 24 global shares of a day so that they sum to one, or to zero when the sun doesn't rise. */
     public static void fillGlobal(double ws, double[] shares) {
+        fillRaw(ws, shares);
+        double sinOfWsLess60 = Math.sin(ws - Math.PI / 3);
         for (int hour = 0; hour < HOURS; hour++) {
-            shares[hour] = globalShare(SunGeometry.hourAngle(hour), ws);
+            // Not multiplied at night, where the lean may be negative.
+            shares[hour] = shares[hour] > 0 ? shares[hour] * lean(COS_OMEGA[hour], sinOfWsLess60) : 0;
         }
         scaleToOne(ws, shares);
     }
 
     /** Fills the 24 diffuse shares of a day so that they sum to one, or to zero when the sun doesn't rise. */
     public static void fillDiffuse(double ws, double[] shares) {
-        for (int hour = 0; hour < HOURS; hour++) {
-            shares[hour] = diffuseShare(SunGeometry.hourAngle(hour), ws);
-        }
+        fillRaw(ws, shares);
         scaleToOne(ws, shares);
+    }
+
+    private static void fillRaw(double ws, double[] shares) {
+        double cosWs = Math.cos(ws);
+        double divisor = rawDivisor(ws);
+        for (int hour = 0; hour < HOURS; hour++) {
+            shares[hour] = Math.abs(SunGeometry.hourAngle(hour)) >= ws ? 0 : raw(COS_OMEGA[hour], cosWs, divisor);
+        }
     }
 
     /** A day too short to hold the middle of an hour goes to the two hours around noon. */

@@ -1,7 +1,6 @@
 package wayside.sizing.solar;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
@@ -96,28 +95,24 @@ record SkySource(MonthAt at, Optional<CellMonth> cells) {
 
     /** A figure that the cells round the place give. */
     Derived cell(String what, double value) {
-        String row = String.format(
-                Locale.ROOT,
-                "latitude %.2f, longitude %.2f, month %d",
-                at.place().latitude(),
-                at.place().longitude(),
-                at.month());
+        String row = "latitude " + hundredths(at.place().latitude()) + ", longitude "
+                + hundredths(at.place().longitude()) + ", month " + at.month();
         return Derived.lookedUp(at.label() + ": " + what, value, Unit.SHARE, TABLE, row, WORLD);
     }
 
     /** The sky that we chose, with the range that it may lie in: no false precision. */
     Assumption choice(SkyBasis basis, Derived clearness, double low, double high, String reason) {
-        String value = String.format(
-                Locale.ROOT,
-                "%s: clearness %.2f, in eight cases of ten %.2f to %.2f",
-                basis.code(),
-                clearness.value(),
-                low,
-                high);
+        String value = basis.code() + ": clearness " + hundredths(clearness.value()) + ", in eight cases of ten "
+                + hundredths(low) + " to " + hundredths(high);
         return Assumption.choice(at.path() + "/sky", at.label() + ": sky", value, reason, clearness.source());
     }
 
     String horizontalLabel() {
         return at.label() + ": horizontal irradiation, mean day";
+    }
+
+    /** Plain concatenation: a format string costs more than all of a month's sines. */
+    private static String hundredths(double value) {
+        return Double.toString(Math.round(value * 100) / 100.0);
     }
 }

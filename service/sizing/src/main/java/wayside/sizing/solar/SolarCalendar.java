@@ -7,7 +7,28 @@ public final class SolarCalendar {
     private static final int[] DAYS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
     private static final int[] MEAN_DAY_OF_MONTH = {17, 16, 16, 15, 15, 11, 17, 16, 15, 15, 14, 10};
 
+    private static final int LAST_DAY = 366;
+    private static final double[] DECLINATION = new double[LAST_DAY + 1];
+    private static final double[] NORMAL_W_M2 = new double[LAST_DAY + 1];
+
+    static {
+        for (int n = 1; n <= LAST_DAY; n++) {
+            DECLINATION[n] = SunGeometry.spencerDeclination(n);
+            NORMAL_W_M2[n] = Extraterrestrial.spencerNormalWm2(n);
+        }
+    }
+
     private SolarCalendar() {}
+
+    /** {@link SunGeometry#spencerDeclination} of a day, worked out once [rad]. */
+    public static double declination(int n) {
+        return DECLINATION[n];
+    }
+
+    /** {@link Extraterrestrial#spencerNormalWm2} of a day, worked out once [W/m2]. */
+    public static double normalWm2(int n) {
+        return NORMAL_W_M2[n];
+    }
 
     /**
      * Days of a month in a year of 365 days.

@@ -29,11 +29,18 @@ public final class SolarDay {
         double tiltDegrees = Math.toDegrees(plane.tilt());
         skyModifier = IncidenceModifier.ofSky(tiltDegrees);
         groundModifier = IncidenceModifier.ofGround(tiltDegrees);
+        fillAngles(Math.sin(phi), Math.cos(phi), Math.sin(delta), Math.cos(delta));
+    }
+
+    private void fillAngles(double sinPhi, double cosPhi, double sinDelta, double cosDelta) {
         for (int hour = 0; hour < HourlySplit.HOURS; hour++) {
-            double omega = SunGeometry.hourAngle(hour);
-            cosZenith[hour] = SunGeometry.cosZenith(phi, delta, omega);
-            cosIncidence[hour] = SunGeometry.cosIncidence(phi, delta, omega, plane);
-            sunwardModifier[hour] = IncidenceModifier.fresnel(cosIncidence[hour]);
+            double cosOmega = HourlySplit.COS_OMEGA[hour];
+            double up = SunGeometry.up(sinPhi, cosPhi, sinDelta, cosDelta, cosOmega);
+            cosZenith[hour] = up;
+            cosIncidence[hour] = plane.eastPart() * SunGeometry.east(cosDelta, HourlySplit.SIN_OMEGA[hour])
+                    + plane.northPart() * SunGeometry.north(sinPhi, cosPhi, sinDelta, cosDelta, cosOmega)
+                    + plane.cosTilt() * up;
+            sunwardModifier[hour] = up > 0 ? IncidenceModifier.fresnel(cosIncidence[hour]) : 0;
         }
     }
 
@@ -45,10 +52,7 @@ public final class SolarDay {
      */
     public static SolarDay of(double latitudeDegrees, int n, Plane plane) {
         return new SolarDay(
-                Math.toRadians(latitudeDegrees),
-                SunGeometry.spencerDeclination(n),
-                Extraterrestrial.spencerNormalWm2(n),
-                plane);
+                Math.toRadians(latitudeDegrees), SolarCalendar.declination(n), SolarCalendar.normalWm2(n), plane);
     }
 
     /** H0 [kWh/m2]; 0 in polar night. */

@@ -96,7 +96,22 @@ public final class SunGeometry {
      * @return -1 to 1; negative below the horizon
      */
     public static double cosZenith(double phi, double delta, double omega) {
-        return Math.cos(phi) * Math.cos(delta) * Math.cos(omega) + Math.sin(phi) * Math.sin(delta);
+        return up(Math.sin(phi), Math.cos(phi), Math.sin(delta), Math.cos(delta), Math.cos(omega));
+    }
+
+    /** {@link #cosZenith} from sines and cosines at hand: the upward part of the sun's direction. */
+    static double up(double sinPhi, double cosPhi, double sinDelta, double cosDelta, double cosOmega) {
+        return cosPhi * cosDelta * cosOmega + sinPhi * sinDelta;
+    }
+
+    /** The northward part of the sun's direction. */
+    static double north(double sinPhi, double cosPhi, double sinDelta, double cosDelta, double cosOmega) {
+        return cosPhi * sinDelta - sinPhi * cosDelta * cosOmega;
+    }
+
+    /** The eastward part of the sun's direction. */
+    static double east(double cosDelta, double sinOmega) {
+        return -cosDelta * sinOmega;
     }
 
     /**
@@ -105,7 +120,9 @@ public final class SunGeometry {
      * @return [rad], 0 to 2 pi, clockwise from north
      */
     public static double azimuth(double phi, double delta, double omega) {
-        double angle = Math.atan2(east(delta, omega), north(phi, delta, omega));
+        double angle = Math.atan2(
+                east(Math.cos(delta), Math.sin(omega)),
+                north(Math.sin(phi), Math.cos(phi), Math.sin(delta), Math.cos(delta), Math.cos(omega)));
         return angle < 0 ? angle + TWO_PI : angle;
     }
 
@@ -117,16 +134,13 @@ public final class SunGeometry {
      * @return -1 to 1; negative when the sun is behind the plane
      */
     public static double cosIncidence(double phi, double delta, double omega, Plane plane) {
-        return plane.eastPart() * east(delta, omega)
-                + plane.northPart() * north(phi, delta, omega)
-                + plane.cosTilt() * cosZenith(phi, delta, omega);
-    }
-
-    private static double east(double delta, double omega) {
-        return -Math.cos(delta) * Math.sin(omega);
-    }
-
-    private static double north(double phi, double delta, double omega) {
-        return Math.cos(phi) * Math.sin(delta) - Math.sin(phi) * Math.cos(delta) * Math.cos(omega);
+        double sinPhi = Math.sin(phi);
+        double cosPhi = Math.cos(phi);
+        double sinDelta = Math.sin(delta);
+        double cosDelta = Math.cos(delta);
+        double cosOmega = Math.cos(omega);
+        return plane.eastPart() * east(cosDelta, Math.sin(omega))
+                + plane.northPart() * north(sinPhi, cosPhi, sinDelta, cosDelta, cosOmega)
+                + plane.cosTilt() * up(sinPhi, cosPhi, sinDelta, cosDelta, cosOmega);
     }
 }
