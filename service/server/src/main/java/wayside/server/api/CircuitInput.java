@@ -30,7 +30,9 @@ public record CircuitInput(
         @Nullable
         Double currentA,
 
-        @Schema(description = "What it carries [W], at the circuit's voltage, instead of the current.")
+        @Schema(
+                description =
+                        "What it carries [W], direct current, instead of the current; taken with the battery nearly empty.")
         @DecimalMin(value = "0", inclusive = false)
         @DecimalMax(Limits.POWER_W)
         @Nullable
@@ -44,31 +46,38 @@ public record CircuitInput(
         @DecimalMax(Limits.LENGTH_M)
         Double lengthM,
 
-        @Schema(description = "Nominal voltage [V]; 12 when left open.", example = "12")
+        @Schema(description = "Nominal, direct current, extra-low voltage only [V]; 12 when left open.", example = "12")
         @DecimalMin("1")
-        @DecimalMax(Limits.VOLTAGE_V)
+        @DecimalMax("60")
         @Nullable
         Double voltageV,
 
-        @Schema(description = "Of the nominal voltage, both ways [%].", example = "3")
+        @Schema(
+                description =
+                        "Limit of the voltage drop, both ways, of the nominal voltage [%]; 3 when left open. 10 is the class of lights and other simple loads.",
+                example = "3")
         @DecimalMin("0.1")
         @DecimalMax("50")
         @Nullable
         Double voltageDropLimitPercent,
 
-        @Schema(description = "Temperature class of the insulation [C].", example = "105")
+        @Schema(
+                description = "Temperature class printed on the cable [C]; 105 (abyc-e11) or 75 (nec) when left open.",
+                example = "105")
         @DecimalMin("60")
         @DecimalMax("250")
         @Nullable
         Double insulationC,
 
-        @Schema(description = "Around the cable [C].", example = "30")
+        @Schema(description = "Around the cable [C]; 30 when left open, 50 or more in an engine space.", example = "30")
         @DecimalMin(Limits.TEMPERATURE_LOW_C)
         @DecimalMax("150")
         @Nullable
         Double ambientC,
 
-        @Schema(description = "Current-carrying conductors that run together, this pair included.", example = "2")
+        @Schema(
+                description = "Current-carrying conductors that run together, this pair included; 2 when left open.",
+                example = "2")
         @Min(1)
         @Max(100)
         @Nullable

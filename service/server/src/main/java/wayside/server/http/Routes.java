@@ -2,13 +2,18 @@ package wayside.server.http;
 
 import java.util.List;
 import java.util.stream.Stream;
+import wayside.server.api.CircuitsRequest;
+import wayside.server.api.CircuitsResponse;
 import wayside.server.api.EnergyBudgetRequest;
 import wayside.server.api.EnergyBudgetResponse;
 import wayside.server.api.ReferenceList;
 import wayside.server.api.ReferenceTableView;
 import wayside.server.contract.Endpoint;
+import wayside.server.mapping.CircuitsReader;
+import wayside.server.mapping.CircuitsWriter;
 import wayside.server.mapping.EnergyBudgetReader;
 import wayside.server.mapping.EnergyBudgetWriter;
+import wayside.sizing.CircuitSizer;
 import wayside.sizing.EnergyBudgetSizer;
 
 /** The one list of endpoints, from which the routes and the paths of the contract are made. */
@@ -33,15 +38,25 @@ public final class Routes {
             ReferenceTableView.class,
             List.of("folder", "table"));
 
-    private static final List<Operation<?, ?>> OPERATIONS = List.of(Operation.of(
-            "energy-budget",
-            "What a usual day takes out of the battery",
-            "Adds up the loads, the standby draw and the inverter's losses of a day.",
-            EnergyBudgetRequest.class,
-            EnergyBudgetResponse.class,
-            EnergyBudgetReader::read,
-            EnergyBudgetSizer::size,
-            EnergyBudgetWriter::write));
+    private static final List<Operation<?, ?>> OPERATIONS = List.of(
+            Operation.of(
+                    "energy-budget",
+                    "What a usual day takes out of the battery",
+                    "Adds up the loads, the standby draw and the inverter's losses of a day.",
+                    EnergyBudgetRequest.class,
+                    EnergyBudgetResponse.class,
+                    EnergyBudgetReader::read,
+                    EnergyBudgetSizer::size,
+                    EnergyBudgetWriter::write),
+            Operation.of(
+                    "circuits",
+                    "Conductors and fuses",
+                    "Sizes the conductor and the fuse of each circuit by a named rule set.",
+                    CircuitsRequest.class,
+                    CircuitsResponse.class,
+                    CircuitsReader::read,
+                    CircuitSizer::size,
+                    CircuitsWriter::write));
 
     private Routes() {}
 

@@ -1,0 +1,15 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import wayside.server.api.rule.UniqueNames;
+
+/** Asks for conductors and fuses. */
+@Schema(description = "Asks for the conductor and the fuse of each circuit.")
+public record CircuitsRequest(
+        @Schema(description = "Each is sized by itself. Lengths are one way.")
+        @Size(min = 1, max = Limits.CIRCUITS)
+        @UniqueNames
+        List<@Valid CircuitInput> circuits) {}

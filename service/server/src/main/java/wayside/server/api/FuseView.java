@@ -1,0 +1,31 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.List;
+
+/** The fuse of a circuit. */
+@Schema(name = "Fuse", description = "A fuse that passes three checks: rating, voltage, breaking capacity.")
+public record FuseView(
+        @Schema(description = "The smallest standard rating that carries the design current [A].")
+        Double ratingA,
+
+        @Schema(description = "Kind of fuse.", example = "blade 32 V")
+        String type,
+
+        @Schema(description = "The standard that describes the kind.")
+        String standard,
+
+        @Schema(description = "Of the kind [V]; never below what the circuit reaches while charging.")
+        Double ratedVoltageV,
+
+        @Schema(description = "What the kind can break [A].")
+        Double breakingCapacityA,
+
+        @Schema(description = "What it must be able to break here [A].")
+        Double minimumInterruptA,
+
+        @Schema(description = "The largest that the rule set would permit on this conductor [A]; reported, not used.")
+        Double maximumRatingA,
+
+        @Schema(description = "Kinds that must not be used here.")
+        List<RefusedFuseView> refused) {}

@@ -1,0 +1,14 @@
+package wayside.server.mapping;
+
+import java.util.List;
+import wayside.server.api.CircuitsRequest;
+import wayside.sizing.brief.CircuitRun;
+
+/** The question about circuits. */
+public final class CircuitsReader {
+    private CircuitsReader() {}
+
+    public static List<CircuitRun> read(CircuitsRequest request) {
+        return request.circuits().stream().map(CircuitReader::read).toList();
+    }
+}

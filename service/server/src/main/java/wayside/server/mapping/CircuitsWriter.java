@@ -1,0 +1,33 @@
+package wayside.server.mapping;
+
+import java.util.ArrayList;
+import java.util.List;
+import wayside.server.api.CircuitView;
+import wayside.server.api.CircuitsResponse;
+import wayside.sizing.Answer;
+import wayside.sizing.wiring.SizedCircuit;
+
+/** The answer about circuits. */
+public final class CircuitsWriter {
+    private CircuitsWriter() {}
+
+    public static CircuitsResponse write(Answer<List<SizedCircuit>> answer) {
+        Figures figures = new Figures();
+        List<CircuitView> circuits = write("/circuits", answer.result(), figures);
+        Tail tail = Tail.of(answer, figures);
+        return new CircuitsResponse(circuits, tail.derivation(), tail.assumptions(), tail.cautions(), tail.steps());
+    }
+
+    /**
+     * Circuits as a part of an answer.
+     *
+     * @param at JSON Pointer of the list in the answer
+     */
+    static List<CircuitView> write(String at, List<SizedCircuit> circuits, Figures figures) {
+        List<CircuitView> views = new ArrayList<>();
+        for (SizedCircuit circuit : circuits) {
+            views.add(new CircuitWriter(at + "/" + views.size(), figures).write(circuit));
+        }
+        return views;
+    }
+}

@@ -1,0 +1,183 @@
+package wayside.server;
+
+import static org.hamcrest.Matchers.closeTo;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasItems;
+import static org.hamcrest.Matchers.hasKey;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.not;
+import static org.hamcrest.Matchers.nullValue;
+
+import io.restassured.config.JsonConfig;
+import io.restassured.config.RestAssuredConfig;
+import io.restassured.path.json.config.JsonPathConfig.NumberReturnType;
+import io.restassured.response.ValidatableResponse;
+import org.junit.jupiter.api.Test;
+
+/** Circuits over HTTP: what an upfitter asks, and what they get. */
+class CircuitsTest {
+    private static final RestAssuredConfig DOUBLES =
+            RestAssuredConfig.config().jsonConfig(JsonConfig.jsonConfig().numberReturnType(NumberReturnType.DOUBLE));
+
+    // Source: ABYC E-11 worked example in a reprint: 10 A, 21 ft out and back, 12 V, 3 %: printed answer 10 AWG.
+    @Test
+    void agreesWithThePublishedWorkedExampleOverHttp() {
+        circuits("""
+                {"name": "example", "currentA": 10, "continuous": false, "lengthM": 3.2004,
+                 "voltageV": 12, "voltageDropLimitPercent": 3}
+                """)
+                .body("circuits[0].feasible", equalTo(true))
+                .body("circuits[0].conductor.awg", equalTo("10"))
+                .body("circuits[0].rules", equalTo("abyc-e11"))
+                .body("circuits[0].governedBy", equalTo("voltage-drop"))
+                .body("circuits[0].roundTripM", closeTo(6.4008, 1e-9))
+                .body("circuits[0].parallelConductors", nullValue())
+                .body("circuits[0].shortfall", nullValue())
+                .body("steps", hasKey("/circuits/0/conductor/ampacityA"))
+                .body("steps", hasKey("/circuits/0/voltageDropPercent"));
+    }
+
+    @Test
+    void saysWhatItTookForGranted() {
+        circuits("""
+                {"name": "fridge", "currentA": 5, "lengthM": 4}
+                """)
+                .body("circuits[0].designCurrentA", closeTo(6.25, 1e-9))
+                .body("circuits[0].fuse.ratingA", closeTo(7.5, 1e-9))
+                .body(
+                        "assumptions.field",
+                        hasItems("/circuits/0/continuous", "/circuits/0/insulationC", "/circuits/0/bank"))
+                .body("cautions.code", hasItems("fuse-at-source", "local-code"));
+    }
+
+    // Common practice, no source: the main fuse of a lithium bank must break 20 kA.
+    @Test
+    void asksForAHighBreakingCapacityAtALithiumBank() {
+        circuits("""
+                {"name": "inverter", "powerW": 2222, "lengthM": 1.2, "bank": {"chemistry": "lfp", "capacityAh": 200}}
+                """)
+                .body("circuits[0].fuse.minimumInterruptA", closeTo(20000, 1e-9))
+                .body("circuits[0].fuse.type", equalTo("class T"))
+                .body("circuits[0].fuse.refused.type", hasItems("blade 32 V", "strip"));
+    }
+
+    // Source: ISO 8820-5:2015, scope: strip fuses are rated 32 V, for 12 V and 24 V systems.
+    @Test
+    void neverPutsAThirtyTwoVoltFuseOnFortyEightVolts() {
+        circuits("""
+                {"name": "inverter", "currentA": 100, "lengthM": 2, "voltageV": 48}
+                """)
+                .body("circuits[0].fuse.type", equalTo("single-bolt"))
+                .body("circuits[0].fuse.refused.type", hasItem("strip"))
+                .body("cautions.code", hasItem("direct-current-arc"));
+    }
+
+    @Test
+    void answersTheSameCableByBothRuleSets() {
+        circuits("""
+                {"name": "a", "currentA": 40, "lengthM": 1, "rules": "abyc-e11"},
+                {"name": "b", "currentA": 40, "lengthM": 1, "rules": "nec"}
+                """)
+                .body("circuits.rules", equalTo(java.util.List.of("abyc-e11", "nec")))
+                .body("circuits[0].conductor.awg", equalTo("10"))
+                .body("circuits[1].conductor.awg", equalTo("8"));
+    }
+
+    @Test
+    void reportsAnImpossibleCircuitAsAnAnswer() {
+        circuits("""
+                {"name": "winch", "currentA": 500, "lengthM": 20}, {"name": "lamp", "currentA": 1, "lengthM": 3}
+                """)
+                .body("circuits[0].feasible", equalTo(false))
+                .body("circuits[0].conductor", nullValue())
+                .body("circuits[0].shortfall.code", equalTo("no-fuse-rating"))
+                .body("circuits[0].shortfall.unit", equalTo("A"))
+                .body("circuits[1].feasible", equalTo(true));
+    }
+
+    @Test
+    void namesEveryBadFieldAtOnce() {
+        refused("""
+                {"name": "x", "currentA": -1, "lengthM": 0, "voltageV": 1e308, "bundledConductors": 0,
+                 "insulationC": 20, "voltageDropLimitPercent": 0, "rules": "nek", "colour": "red"}
+                """)
+                .body(
+                        "errors.pointer",
+                        hasItems(
+                                "/circuits/0/currentA",
+                                "/circuits/0/lengthM",
+                                "/circuits/0/voltageV",
+                                "/circuits/0/bundledConductors",
+                                "/circuits/0/insulationC",
+                                "/circuits/0/voltageDropLimitPercent",
+                                "/circuits/0/rules",
+                                "/circuits/0/colour"));
+    }
+
+    @Test
+    void namesTheNearestRuleSet() {
+        refused("""
+                {"name": "x", "currentA": 1, "lengthM": 1, "rules": "abyc-e12"}
+                """)
+                .body("errors[0].pointer", equalTo("/circuits/0/rules"))
+                .body("errors[0].received", containsString("abyc-e12"))
+                .body("errors[0].accepted", containsString("abyc-e11"));
+    }
+
+    @Test
+    void refusesCurrentAndPowerAtOnceAndNeither() {
+        refused("""
+                {"name": "x", "currentA": 1, "powerW": 12, "lengthM": 1}, {"name": "y", "lengthM": 1}
+                """).body("errors", hasSize(2)).body("errors.pointer", hasItem("/circuits/1"));
+    }
+
+    @Test
+    void refusesABankAndAShortCircuitCurrentAtOnce() {
+        refused("""
+                {"name": "x", "currentA": 1, "lengthM": 1, "prospectiveShortCircuitA": 900,
+                 "bank": {"chemistry": "agm", "capacityAh": 100}}
+                """).body("errors", hasSize(1));
+    }
+
+    @Test
+    void refusesAnEmptyListAndTwoCircuitsOfOneName() {
+        RunningApp.json("{\"circuits\": []}")
+                .post("/v1/circuits")
+                .then()
+                .statusCode(422)
+                .body("errors[0].pointer", equalTo("/circuits"));
+        refused("""
+                {"name": "x", "currentA": 1, "lengthM": 1}, {"name": "x", "currentA": 2, "lengthM": 1}
+                """).body("errors", not(hasSize(0)));
+    }
+
+    @Test
+    void standsTheSmallestAndTheLargestFigures() {
+        circuits("""
+                {"name": "tiny", "currentA": 1e-300, "lengthM": 1e-300},
+                {"name": "huge", "powerW": 1000000, "lengthM": 1000, "voltageV": 1},
+                {"name": "hot", "currentA": 5, "lengthM": 1, "ambientC": 150, "insulationC": 60},
+                {"name": "cold", "currentA": 5, "lengthM": 1, "ambientC": -60, "bundledConductors": 100}
+                """)
+                .body("circuits.feasible", equalTo(java.util.List.of(true, false, false, true)))
+                .body("circuits[2].shortfall.code", equalTo("too-hot"));
+    }
+
+    private static ValidatableResponse circuits(String circuits) {
+        return RunningApp.json("{\"circuits\": [" + circuits + "]}")
+                .config(DOUBLES)
+                .post("/v1/circuits")
+                .then()
+                .statusCode(200);
+    }
+
+    private static ValidatableResponse refused(String circuits) {
+        return RunningApp.json("{\"circuits\": [" + circuits + "]}")
+                .post("/v1/circuits")
+                .then()
+                .statusCode(422)
+                .contentType("application/problem+json");
+    }
+}
