@@ -19,7 +19,7 @@ final class StringChecker {
     /** Lead-acid absorption, 14.4 V on a 12 V bus. */
     private static final double CHARGING_SHARE = 1.2;
 
-    private static final String MODULE = "/module";
+    private static final String MODULE = "/strings/module";
     private static final String STRINGS = "/strings";
 
     private StringChecker() {}

@@ -13,7 +13,10 @@ public record AmbientInput(
         @DecimalMax(Limits.TEMPERATURE_HIGH_C)
         Double meanC,
 
-        @Schema(description = "Difference between the day's highest and lowest [K]; 10 when left open.", example = "10")
+        @Schema(
+                description =
+                        "Difference between the day's highest and lowest [K]; more under clear skies when left open.",
+                example = "10")
         @DecimalMin("0")
         @DecimalMax("50")
         @Nullable

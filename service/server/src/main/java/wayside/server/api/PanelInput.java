@@ -6,7 +6,7 @@ import jakarta.validation.constraints.DecimalMin;
 import org.jspecify.annotations.Nullable;
 
 /** How the panels sit. */
-@Schema(name = "Panel", description = "How the panels sit; flat on the roof and unshaded when left open.")
+@Schema(name = "Panel", description = "How the panels sit; flat on the roof when left open.")
 public record PanelInput(
         @Schema(description = "From the horizontal; 0 when left open.", example = "0")
         @DecimalMin("0")
@@ -23,7 +23,7 @@ public record PanelInput(
         Double azimuthDegrees,
 
         @Schema(
-                description = "Share of the irradiation lost to roof gear and trees; 0 when left open.",
+                description = "Share of the irradiation lost to roof gear and trees; 0.03 when left open.",
                 example = "0.05")
         @DecimalMin("0")
         @DecimalMax("1")

@@ -14,8 +14,6 @@ import wayside.sizing.brief.Trip;
 
 /** Places, skies, stays and trips of a request as the brief wants them. */
 public final class TripReader {
-    private static final double DAILY_SWING_K = 10;
-
     private TripReader() {}
 
     public static Trip read(TripInput trip) {
@@ -44,6 +42,6 @@ public final class TripReader {
     }
 
     public static Ambient ambient(AmbientInput ambient) {
-        return new Ambient(ambient.meanC(), Given.numberOr(ambient.dailySwingC(), DAILY_SWING_K));
+        return new Ambient(ambient.meanC(), Given.number(ambient.dailySwingC()));
     }
 }

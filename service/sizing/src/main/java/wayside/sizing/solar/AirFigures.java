@@ -26,11 +26,13 @@ record AirFigures(Derived meanC, Derived dailySwingK) {
                             ambient.meanC(),
                             Unit.CELSIUS,
                             at.path() + "/ambient/meanC"),
-                    Derived.given(
-                            at.label() + ": daily swing of the air",
-                            ambient.dailySwingC(),
-                            Unit.KELVIN,
-                            at.path() + "/ambient/dailySwingC"));
+                    ambient.dailySwingC().isPresent()
+                            ? Derived.given(
+                                    at.label() + ": daily swing of the air",
+                                    ambient.dailySwingC().getAsDouble(),
+                                    Unit.KELVIN,
+                                    at.path() + "/ambient/dailySwingC")
+                            : swing(at, clearness));
         }
         Derived mean = source.cells().isPresent()
                 ? world(at, source.cells().get())
