@@ -15,6 +15,7 @@ final class Limits {
     static final int CIRCUITS = 200;
     static final int STAYS = 60;
     static final int NIGHTS = 366;
+    static final int MONTHS = 12;
     static final int QUANTITY = 1000;
 
     private Limits() {}

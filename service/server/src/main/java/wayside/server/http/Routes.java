@@ -8,13 +8,18 @@ import wayside.server.api.EnergyBudgetRequest;
 import wayside.server.api.EnergyBudgetResponse;
 import wayside.server.api.ReferenceList;
 import wayside.server.api.ReferenceTableView;
+import wayside.server.api.SolarYieldRequest;
+import wayside.server.api.SolarYieldResponse;
 import wayside.server.contract.Endpoint;
 import wayside.server.mapping.CircuitsReader;
 import wayside.server.mapping.CircuitsWriter;
 import wayside.server.mapping.EnergyBudgetReader;
 import wayside.server.mapping.EnergyBudgetWriter;
 import wayside.sizing.CircuitSizer;
+import wayside.server.mapping.SolarYieldReader;
+import wayside.server.mapping.SolarYieldWriter;
 import wayside.sizing.EnergyBudgetSizer;
+import wayside.sizing.SolarYieldSizer;
 
 /** The one list of endpoints, from which the routes and the paths of the contract are made. */
 public final class Routes {
@@ -56,7 +61,16 @@ public final class Routes {
                     CircuitsResponse.class,
                     CircuitsReader::read,
                     CircuitSizer::size,
-                    CircuitsWriter::write));
+                    CircuitsWriter::write),
+            Operation.of(
+                    "solar-yield",
+                    "What an array brings, month by month",
+                    "Carries the sun of each month onto the panels and through their heat and losses; checks the strings.",
+                    SolarYieldRequest.class,
+                    SolarYieldResponse.class,
+                    SolarYieldReader::read,
+                    SolarYieldSizer::size,
+                    SolarYieldWriter::write));
 
     private Routes() {}
 
