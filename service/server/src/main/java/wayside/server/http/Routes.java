@@ -15,9 +15,9 @@ import wayside.server.mapping.CircuitsReader;
 import wayside.server.mapping.CircuitsWriter;
 import wayside.server.mapping.EnergyBudgetReader;
 import wayside.server.mapping.EnergyBudgetWriter;
-import wayside.sizing.CircuitSizer;
 import wayside.server.mapping.SolarYieldReader;
 import wayside.server.mapping.SolarYieldWriter;
+import wayside.sizing.CircuitSizer;
 import wayside.sizing.EnergyBudgetSizer;
 import wayside.sizing.SolarYieldSizer;
 
