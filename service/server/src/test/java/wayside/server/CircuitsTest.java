@@ -46,6 +46,9 @@ class CircuitsTest {
                 """)
                 .body("circuits[0].designCurrentA", closeTo(6.25, 1e-9))
                 .body("circuits[0].fuse.ratingA", closeTo(7.5, 1e-9))
+                .body("circuits[0].ambientC", closeTo(30, 1e-9))
+                .body("circuits[0].insulationC", closeTo(105, 1e-9))
+                .body("circuits[0].bundledConductors", equalTo(2))
                 .body(
                         "assumptions.field",
                         hasItems("/circuits/0/continuous", "/circuits/0/insulationC", "/circuits/0/bank"))

@@ -30,6 +30,15 @@ public record CircuitView(
 
         @Schema(description = "Nominal voltage [V].") Double voltageV,
 
+        @Schema(description = "Temperature class of the insulation that was reckoned with [C].")
+        Double insulationC,
+
+        @Schema(description = "Ambient that was reckoned with [C].")
+        Double ambientC,
+
+        @Schema(description = "Current-carrying conductors that were taken to run together.")
+        Integer bundledConductors,
+
         @Schema(description = "Of the gauge series.") @Nullable
         ConductorView conductor,
 

@@ -27,7 +27,8 @@ final class CircuitCautions {
                                 Locale.ROOT,
                                 "A cable without a fuse at its source can set the vehicle on fire. Put the fuse within"
                                         + " %s mm of the battery or busbar, measured along the cable; %s mm if the cable"
-                                        + " runs in a sheath or enclosure all the way.",
+                                        + " runs in a sheath or enclosure all the way. A cable between two batteries"
+                                        + " is fed from both ends and needs one at each.",
                                 PLACEMENT.row("open").text("distance_mm"),
                                 PLACEMENT
                                         .row("in a sheath or enclosure throughout")
