@@ -1,8 +1,11 @@
 package wayside.server.http;
 
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import wayside.server.contract.Endpoint;
+import wayside.sizing.solar.epw.TypicalYear;
 
 /**
  * A calculation of the contract: read a request, ask the core, write the answer.
@@ -10,9 +13,15 @@ import wayside.server.contract.Endpoint;
  * @param <Q> request record
  * @param <A> response record
  * @param heavy whether it may take the cores for long, and so has its own limit of requests at once
+ * @param yearForm the other way to ask it, with a typical year, if there is one
  */
 record Operation<Q extends Record, A extends Record>(
-        Endpoint endpoint, Class<Q> request, Class<A> response, Function<Q, A> calculation, boolean heavy) {
+        Endpoint endpoint,
+        Class<Q> request,
+        Class<A> response,
+        Function<Q, A> calculation,
+        boolean heavy,
+        @Nullable YearForm<?, A> yearForm) {
 
     /**
      * An operation posted to {@code /v1/<id>}.
@@ -31,11 +40,16 @@ record Operation<Q extends Record, A extends Record>(
             Function<B, R> answer,
             Function<R, A> write) {
         Endpoint endpoint = new Endpoint("POST", "/v1/" + id, id, summary, description, request, response, List.of());
-        return new Operation<>(endpoint, request, response, read.andThen(answer).andThen(write), false);
+        return new Operation<>(endpoint, request, response, read.andThen(answer).andThen(write), false, null);
     }
 
     /** The same, for work that is long enough to need a limit of requests at once. */
     Operation<Q, A> asHeavy() {
-        return new Operation<>(endpoint, request, response, calculation, true);
+        return new Operation<>(endpoint, request, response, calculation, true, yearForm);
+    }
+
+    /** The same, which may also be asked with a typical year. */
+    <F extends Record> Operation<Q, A> withYear(Class<F> form, BiFunction<F, TypicalYear, A> ofYear) {
+        return new Operation<>(endpoint, request, response, calculation, heavy, new YearForm<>(form, ofYear));
     }
 }

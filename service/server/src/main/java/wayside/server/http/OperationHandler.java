@@ -3,6 +3,7 @@ package wayside.server.http;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
+import java.io.IOException;
 import wayside.server.mapping.RequestReader;
 
 /** Read, call, write. */
@@ -22,8 +23,16 @@ final class OperationHandler<Q extends Record, A extends Record> implements Hand
     @Override
     public void handle(Context context) throws Exception {
         Accepts.require(context.header("Accept"), Json.TYPE);
-        Q request = reader.read(Body.read(context, bodyLimitBytes), operation.request());
-        A answer = operation.calculation().apply(request);
+        YearForm<?, A> yearForm = operation.yearForm();
+        A answer = yearForm != null && FormBody.is(context)
+                ? ofYear(context, yearForm)
+                : operation.calculation().apply(reader.read(Body.read(context, bodyLimitBytes), operation.request()));
         context.contentType(Json.TYPE).result(Json.bytes(writer, answer));
+    }
+
+    private <F extends Record> A ofYear(Context context, YearForm<F, A> form) throws IOException {
+        FormBody body = FormBody.of(context, bodyLimitBytes);
+        F request = reader.read(body.request(), form.request());
+        return form.calculation().apply(request, body.year());
     }
 }

@@ -8,6 +8,7 @@ import wayside.server.api.EnergyBudgetRequest;
 import wayside.server.api.EnergyBudgetResponse;
 import wayside.server.api.ReferenceList;
 import wayside.server.api.ReferenceTableView;
+import wayside.server.api.SolarYieldOfYearRequest;
 import wayside.server.api.SolarYieldRequest;
 import wayside.server.api.SolarYieldResponse;
 import wayside.server.contract.Endpoint;
@@ -20,6 +21,7 @@ import wayside.server.mapping.SolarYieldWriter;
 import wayside.sizing.CircuitSizer;
 import wayside.sizing.EnergyBudgetSizer;
 import wayside.sizing.SolarYieldSizer;
+import wayside.sizing.solar.epw.TypicalYear;
 
 /** The one list of endpoints, from which the routes and the paths of the contract are made. */
 public final class Routes {
@@ -63,16 +65,21 @@ public final class Routes {
                     CircuitSizer::size,
                     CircuitsWriter::write),
             Operation.of(
-                    "solar-yield",
-                    "What an array brings, month by month",
-                    "Carries the sun of each month onto the panels and through their heat and losses; checks the strings.",
-                    SolarYieldRequest.class,
-                    SolarYieldResponse.class,
-                    SolarYieldReader::read,
-                    SolarYieldSizer::size,
-                    SolarYieldWriter::write));
+                            "solar-yield",
+                            "What an array brings, month by month",
+                            "Carries the sun of each month onto the panels and through their heat and losses; checks the strings.",
+                            SolarYieldRequest.class,
+                            SolarYieldResponse.class,
+                            SolarYieldReader::read,
+                            SolarYieldSizer::size,
+                            SolarYieldWriter::write)
+                    .withYear(SolarYieldOfYearRequest.class, Routes::solarYieldOfYear));
 
     private Routes() {}
+
+    private static SolarYieldResponse solarYieldOfYear(SolarYieldOfYearRequest request, TypicalYear year) {
+        return SolarYieldWriter.write(SolarYieldSizer.size(SolarYieldReader.read(request, year.place()), year));
+    }
 
     static List<Operation<?, ?>> operations() {
         return OPERATIONS;

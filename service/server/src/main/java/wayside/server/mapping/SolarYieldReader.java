@@ -4,9 +4,11 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.MonthInput;
 import wayside.server.api.SolarModuleInput;
+import wayside.server.api.SolarYieldOfYearRequest;
 import wayside.server.api.SolarYieldRequest;
 import wayside.server.api.StringsInput;
 import wayside.sizing.brief.MonthWish;
+import wayside.sizing.brief.Place;
 import wayside.sizing.brief.SolarModule;
 import wayside.sizing.brief.SolarYieldBrief;
 import wayside.sizing.brief.StringWish;
@@ -25,6 +27,17 @@ public final class SolarYieldReader {
                 Given.map(request.strings(), SolarYieldReader::strings));
     }
 
+    /** The question of a typical year, whose place and months are the file's. */
+    public static SolarYieldBrief read(SolarYieldOfYearRequest request, Place place) {
+        return new SolarYieldBrief(
+                place,
+                SystemReader.panel(request.panel()),
+                Given.number(request.solarPowerW()),
+                List.of(),
+                Given.number(request.busVoltageV()),
+                Given.map(request.strings(), SolarYieldReader::strings));
+    }
+
     private static List<MonthWish> months(@Nullable List<MonthInput> months) {
         return months == null
                 ? List.of()
@@ -38,7 +51,7 @@ public final class SolarYieldReader {
                 Given.map(month.ambient(), TripReader::ambient));
     }
 
-    static StringWish strings(StringsInput strings) {
+    private static StringWish strings(StringsInput strings) {
         return new StringWish(
                 module(strings.module()),
                 Given.whole(strings.seriesCount()),

@@ -1,0 +1,146 @@
+package wayside.server;
+
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.equalTo;
+import static org.hamcrest.Matchers.hasItem;
+import static org.hamcrest.Matchers.hasSize;
+import static org.hamcrest.Matchers.not;
+
+import io.restassured.RestAssured;
+import io.restassured.config.EncoderConfig;
+import io.restassured.http.ContentType;
+import io.restassured.response.ValidatableResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+/** A solar yield of a typical year that comes with the request. */
+class TypicalYearFormTest {
+    private static final int[] DAYS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+
+    /** An invented year: ten hours of the same sun each day, 250 W/m2, a third of it diffuse: 2.5 kWh/m2. */
+    private static String year() {
+        StringBuilder text = new StringBuilder("""
+                LOCATION,Invented Town,-,XXX,synthetic,0,47.0,15.0,1.0,400.0
+                DESIGN CONDITIONS,0
+                TYPICAL/EXTREME PERIODS,0
+                GROUND TEMPERATURES,0
+                HOLIDAYS/DAYLIGHT SAVINGS,No,0,0,0
+                COMMENTS 1,Invented
+                COMMENTS 2,
+                DATA PERIODS,1,1,Data,Sunday, 1/ 1,12/31
+                """);
+        for (int month = 1; month <= 12; month++) {
+            for (int day = 1; day <= DAYS[month - 1]; day++) {
+                for (int hour = 1; hour <= 24; hour++) {
+                    int sun = hour > 7 && hour <= 17 ? 250 : 0;
+                    text.append(String.format(
+                            Locale.ROOT,
+                            "2001,%d,%d,%d,0,?9,12.0,5.0,70,96000,0,0,300,%d,0,%d,0,0,0,0,0,2\n",
+                            month,
+                            day,
+                            hour,
+                            sun,
+                            sun / 3));
+                }
+            }
+        }
+        return text.toString();
+    }
+
+    private static ValidatableResponse post(String request, String year) {
+        return RunningApp.request()
+                .multiPart("request", request, "application/json")
+                .multiPart("typicalYear", "year.epw", year.getBytes(StandardCharsets.UTF_8), "application/octet-stream")
+                .post("/v1/solar-yield")
+                .then();
+    }
+
+    @Test
+    void theYearsOwnHoursAreReplayed() {
+        post("{\"solarPowerW\": 400, \"panel\": {\"tiltDegrees\": 0}}", year())
+                .statusCode(200)
+                .body("months", hasSize(12))
+                .body("months[3].horizontalKwhM2", equalTo(2.5f))
+                .body("months[3].planeKwhM2", equalTo(2.5f))
+                .body("months[3].ambientC", equalTo(12f))
+                .body("months[3].skyBasis", equalTo("given"))
+                .body("assumptions.field", not(hasItem("/months/sky")));
+    }
+
+    @Test
+    void theRequestMayBeLeftOut() {
+        RunningApp.request()
+                .multiPart("typicalYear", "year.epw", year().getBytes(StandardCharsets.UTF_8))
+                .post("/v1/solar-yield")
+                .then()
+                .statusCode(200)
+                .body("solarPowerW", equalTo(100f));
+    }
+
+    @Test
+    void aBadLineIsTold() {
+        post("{}", year().replaceFirst("2001,1,2,5,0,\\?9,12.0", "2001,1,2,5,0,?9,warm"))
+                .statusCode(422)
+                .contentType("application/problem+json")
+                .body("errors[0].pointer", equalTo("/typicalYear"))
+                .body("errors[0].detail", containsString("Line 37: dry bulb temperature (cell 7)"))
+                .body("errors[0].detail", containsString("\"warm\""));
+    }
+
+    @Test
+    void aBadFieldOfTheRequestIsTold() {
+        post("{\"solarPowerW\": -4, \"place\": {}}", year())
+                .statusCode(422)
+                .body("errors.pointer", hasItem("/solarPowerW"))
+                .body("errors.pointer", hasItem("/place"));
+    }
+
+    @Test
+    void aFormWithoutAYearOrWithAStrangePartIsRefused() {
+        RunningApp.request()
+                .multiPart("request", "{}", "application/json")
+                .post("/v1/solar-yield")
+                .then()
+                .statusCode(422)
+                .body("errors[0].pointer", equalTo("/typicalYear"));
+        RunningApp.request()
+                .multiPart("yaer", "year.epw", new byte[10])
+                .post("/v1/solar-yield")
+                .then()
+                .statusCode(422);
+    }
+
+    @Test
+    void junkThatCallsItselfAFormIsRefused() {
+        for (String type :
+                new String[] {"multipart/form-data", "multipart/form-data; boundary=x", "multipart/form-data; boundary="
+                }) {
+            RunningApp.request()
+                    .config(RestAssured.config()
+                            .encoderConfig(EncoderConfig.encoderConfig()
+                                    .encodeContentTypeAs("multipart/form-data", ContentType.TEXT)
+                                    .appendDefaultContentCharsetToContentTypeIfUndefined(false)))
+                    .contentType(type)
+                    .body("nothing of the kind")
+                    .post("/v1/solar-yield")
+                    .then()
+                    .statusCode(400)
+                    .contentType("application/problem+json");
+        }
+    }
+
+    @Test
+    void aYearThatIsTooLargeIsRefused() {
+        post("{}", "x".repeat(9 << 20)).statusCode(413);
+    }
+
+    @Test
+    void otherOperationsTakeNoForm() {
+        RunningApp.request()
+                .multiPart("request", "{}", "application/json")
+                .post("/v1/energy-budget")
+                .then()
+                .statusCode(415);
+    }
+}
