@@ -20,7 +20,7 @@ final class RunningApp {
 
     /** The beginning of a request. */
     static RequestSpecification request() {
-        return given().port(APP.port());
+        return given().port(APP.port()).filter(new ContractFilter());
     }
 
     /** The beginning of a request with a JSON body. */

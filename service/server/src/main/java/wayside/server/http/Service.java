@@ -45,6 +45,7 @@ public final class Service implements AutoCloseable {
         Problems.register(config.routes);
         operations(config);
         reference(config);
+        pages(config);
         housekeeping(config);
         methodsByPath.forEach((path, methods) ->
                 config.routes.options(path, context -> cors.options(context, String.join(", ", methods))));
@@ -60,6 +61,42 @@ public final class Service implements AutoCloseable {
         ReferenceHandler reference = new ReferenceHandler();
         get(config, Routes.REFERENCE_LIST.path(), Routes.REFERENCE_LIST.id(), reference::list);
         get(config, Routes.REFERENCE_TABLE.path(), Routes.REFERENCE_TABLE.id(), reference::table);
+    }
+
+    private void pages(JavalinConfig config) {
+        Pages pages = new Pages();
+        get(
+                config,
+                "/openapi.json",
+                "contract",
+                context -> pages.send(context, "/wayside/server/contract/openapi.json"));
+        get(
+                config,
+                "/openapi.yaml",
+                "contract",
+                context -> pages.send(context, "/wayside/server/contract/openapi.yaml"));
+        get(
+                config,
+                "/examples/{file}",
+                "examples",
+                context -> pages.sendBelow(context, "/wayside/server/contract/examples/", context.pathParam("file")));
+        folder(config, pages, "/docs", "docs", "/docs/");
+        folder(config, pages, "/demo", "demo", "/widget/demo/");
+        get(config, "/wayside.js", "widget", context -> pages.send(context, "/widget/wayside.js"));
+        get(config, "/problems/{kind}", "docs", context -> context.redirect("/docs/#problems"));
+        get(config, "/", "demo", context -> context.redirect("/demo/"));
+    }
+
+    /** A folder of pages; its own address ends in a slash, so that what its page names is found beside it. */
+    private void folder(JavalinConfig config, Pages pages, String path, String operation, String files) {
+        get(config, path, operation, context -> {
+            if (context.path().endsWith("/")) {
+                pages.send(context, files + "index.html");
+            } else {
+                context.redirect(path + "/");
+            }
+        });
+        get(config, path + "/<file>", operation, context -> pages.sendBelow(context, files, context.pathParam("file")));
     }
 
     private void housekeeping(JavalinConfig config) {

@@ -1,0 +1,66 @@
+package wayside.server;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.fasterxml.jackson.dataformat.yaml.YAMLGenerator;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import com.fasterxml.jackson.dataformat.yaml.util.StringQuotingChecker;
+import io.swagger.v3.core.util.Json31;
+import io.swagger.v3.oas.models.OpenAPI;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import wayside.server.contract.Contract;
+import wayside.server.contract.Endpoint;
+import wayside.server.http.Routes;
+
+/** Writes the contract while the project is built, so that the service starts without making it. */
+public final class ContractFiles {
+    private ContractFiles() {}
+
+    /**
+     * Writes {@code openapi.json} and {@code openapi.yaml}.
+     *
+     * @param args folder to write to, folder of the examples
+     */
+    public static void main(String[] args) throws IOException {
+        Path folder = Files.createDirectories(Path.of(args[0]));
+        OpenAPI document = Contract.of(Routes.endpoints(), examples(Path.of(args[1])));
+        JsonNode tree = Json31.mapper().valueToTree(document);
+        Files.writeString(folder.resolve("openapi.json"), new ObjectMapper().writeValueAsString(tree));
+        Files.writeString(folder.resolve("openapi.yaml"), yaml().writeValueAsString(tree));
+    }
+
+    private static YAMLMapper yaml() {
+        return new YAMLMapper(YAMLFactory.builder()
+                .enable(YAMLGenerator.Feature.MINIMIZE_QUOTES)
+                .disable(YAMLGenerator.Feature.WRITE_DOC_START_MARKER)
+                .disable(YAMLGenerator.Feature.SPLIT_LINES)
+                .stringQuotingChecker(new TimesQuoted())
+                .build());
+    }
+
+    /** To YAML 1.1 a bare 18:30 is a number to the base of sixty. */
+    private static final class TimesQuoted extends StringQuotingChecker.Default {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public boolean needToQuoteValue(String value) {
+            return super.needToQuoteValue(value) || value.matches("[0-9]+(:[0-9]+)+");
+        }
+    }
+
+    private static Map<String, JsonNode> examples(Path folder) throws IOException {
+        Map<String, JsonNode> examples = new HashMap<>();
+        for (Endpoint endpoint : Routes.endpoints()) {
+            Path file = folder.resolve(endpoint.id() + ".request.json");
+            if (Files.exists(file)) {
+                examples.put(endpoint.id(), new ObjectMapper().readTree(file.toFile()));
+            }
+        }
+        return examples;
+    }
+}

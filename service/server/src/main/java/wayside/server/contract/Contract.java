@@ -1,0 +1,129 @@
+package wayside.server.contract;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.swagger.v3.oas.models.Components;
+import io.swagger.v3.oas.models.OpenAPI;
+import io.swagger.v3.oas.models.Operation;
+import io.swagger.v3.oas.models.PathItem;
+import io.swagger.v3.oas.models.Paths;
+import io.swagger.v3.oas.models.SpecVersion;
+import io.swagger.v3.oas.models.info.Info;
+import io.swagger.v3.oas.models.info.License;
+import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.JsonSchema;
+import io.swagger.v3.oas.models.media.MediaType;
+import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.parameters.PathParameter;
+import io.swagger.v3.oas.models.parameters.RequestBody;
+import io.swagger.v3.oas.models.responses.ApiResponse;
+import io.swagger.v3.oas.models.responses.ApiResponses;
+import io.swagger.v3.oas.models.servers.Server;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import wayside.server.problem.Problem;
+
+/** The OpenAPI 3.1 document, made of the endpoints and their records. */
+public final class Contract {
+    private static final String PROBLEM = "application/problem+json";
+    private static final String NOT_ACCEPTABLE = "Accept rules the type of the answer out.";
+    private static final Map<String, String> FAULTS_OF_A_BODY = Map.of(
+            "400",
+            "The body is not well-formed JSON; says line and column.",
+            "406",
+            NOT_ACCEPTABLE,
+            "413",
+            "The body is too large.",
+            "415",
+            "The body is not application/json in UTF-8.",
+            "422",
+            "Fields that cannot be used: each with its JSON Pointer, what was received and what is accepted.",
+            "503",
+            "Too much at once; Retry-After says when to come again.");
+
+    private final ContractSchemas schemas = new ContractSchemas();
+    private final Map<String, JsonNode> examples;
+
+    private Contract(Map<String, JsonNode> examples) {
+        this.examples = examples;
+    }
+
+    /**
+     * The document.
+     *
+     * @param examples of requests, by id of the operation
+     */
+    public static OpenAPI of(List<Endpoint> endpoints, Map<String, JsonNode> examples) {
+        return new Contract(examples).document(endpoints);
+    }
+
+    private OpenAPI document(List<Endpoint> endpoints) {
+        schemas.add(Problem.class, false);
+        Paths paths = new Paths();
+        for (Endpoint endpoint : endpoints) {
+            PathItem item = paths.computeIfAbsent(endpoint.path(), path -> new PathItem());
+            item.operation(PathItem.HttpMethod.valueOf(endpoint.method()), operation(endpoint));
+        }
+        return new OpenAPI(SpecVersion.V31)
+                .openapi("3.1.0")
+                .info(new Info()
+                        .title("Wayside")
+                        .version("1")
+                        .description(
+                                "Sizes the electrical system of a camper or an overland truck from the list of what it"
+                                        + " has to run. Figures are in SI units, named in each field; shares are 0 to 1; azimuth is"
+                                        + " clockwise from north. Every answer that holds a figure holds the steps that led to it."
+                                        + " Wayside sizes and explains; it never says that an installation complies with a code.")
+                        .license(new License().name("Apache-2.0").identifier("Apache-2.0")))
+                .servers(List.of(new Server().url("/").description("The service that this document came from")))
+                .paths(paths)
+                .components(new Components().schemas(schemas.all()));
+    }
+
+    private Operation operation(Endpoint endpoint) {
+        Operation operation = new Operation()
+                .operationId(endpoint.id())
+                .summary(endpoint.summary())
+                .description(endpoint.description());
+        for (String name : endpoint.parameters()) {
+            Schema<?> text = new JsonSchema().types(Set.of("string"));
+            operation.addParametersItem(
+                    new PathParameter().name(name).schema(text).required(true));
+        }
+        Class<?> request = endpoint.request();
+        ApiResponses responses = new ApiResponses()
+                .addApiResponse(
+                        "200", answer("The answer.", "application/json", schemas.add(endpoint.response(), false)));
+        if (request != null) {
+            operation.requestBody(body(endpoint.id(), schemas.add(request, true)));
+            FAULTS_OF_A_BODY.entrySet().stream()
+                    .sorted(Map.Entry.comparingByKey())
+                    .forEach(fault -> responses.addApiResponse(fault.getKey(), problem(fault.getValue())));
+        } else {
+            responses.addApiResponse("406", problem(NOT_ACCEPTABLE));
+        }
+        if (!endpoint.parameters().isEmpty()) {
+            responses.addApiResponse("404", problem("There is nothing of that name."));
+        }
+        return operation.responses(responses);
+    }
+
+    private RequestBody body(String id, Schema<?> schema) {
+        MediaType json = new MediaType().schema(schema);
+        JsonNode example = examples.get(id);
+        if (example != null) {
+            json.example(example);
+        }
+        return new RequestBody().required(true).content(new Content().addMediaType("application/json", json));
+    }
+
+    private static ApiResponse problem(String description) {
+        return answer(description, PROBLEM, new Schema<>().$ref("#/components/schemas/Problem"));
+    }
+
+    private static ApiResponse answer(String description, String type, Schema<?> schema) {
+        return new ApiResponse()
+                .description(description)
+                .content(new Content().addMediaType(type, new MediaType().schema(schema)));
+    }
+}

@@ -1,0 +1,141 @@
+package wayside.server.contract;
+
+import io.swagger.v3.oas.models.media.JsonSchema;
+import io.swagger.v3.oas.models.media.Schema;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.Size;
+import java.lang.reflect.Field;
+import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import wayside.server.api.rule.AtLeastOneOf;
+import wayside.server.api.rule.AtMostOneOf;
+import wayside.server.api.rule.ExactlyOneOf;
+import wayside.server.api.rule.OneOfNumbers;
+import wayside.server.api.rule.Together;
+
+/**
+ * Says in a schema what Swagger-core does not read off our annotations, or reads otherwise than the validator: what is
+ * required, that unknown fields are refused, open ends of ranges, and the rules between fields.
+ */
+final class SchemaRules {
+    private SchemaRules() {}
+
+    static void complete(Class<?> record, Schema<?> schema, boolean closed) {
+        List<String> required = new ArrayList<>();
+        for (RecordComponent component : record.getRecordComponents()) {
+            if (!component.getAnnotatedType().isAnnotationPresent(Nullable.class)) {
+                required.add(component.getName());
+            }
+            Schema<?> property = schema.getProperties().get(component.getName());
+            if (property != null && property.get$ref() == null) {
+                ranges(field(component), property);
+            }
+        }
+        schema.setRequired(required.isEmpty() ? null : required);
+        if (closed) {
+            schema.setAdditionalProperties(false);
+        }
+        between(record, schema);
+    }
+
+    private static void ranges(Field field, Schema<?> property) {
+        property.setFormat(null);
+        DecimalMin low = field.getAnnotation(DecimalMin.class);
+        if (low != null) {
+            property.setExclusiveMinimum(null);
+            property.setMinimum(low.inclusive() ? new BigDecimal(low.value()) : null);
+            property.setExclusiveMinimumValue(low.inclusive() ? null : new BigDecimal(low.value()));
+        }
+        DecimalMax high = field.getAnnotation(DecimalMax.class);
+        if (high != null) {
+            property.setExclusiveMaximum(null);
+            property.setMaximum(new BigDecimal(high.value()));
+        }
+        Min least = field.getAnnotation(Min.class);
+        Max most = field.getAnnotation(Max.class);
+        if (least != null && most != null) {
+            property.setMinimum(BigDecimal.valueOf(least.value()));
+            property.setMaximum(BigDecimal.valueOf(most.value()));
+        }
+        sizes(field.getAnnotation(Size.class), property);
+        OneOfNumbers few = field.getAnnotation(OneOfNumbers.class);
+        if (few != null) {
+            set(property, few);
+        }
+    }
+
+    private static void sizes(@Nullable Size size, Schema<?> property) {
+        if (size == null) {
+            return;
+        }
+        boolean list = property.getItems() != null;
+        property.setMinItems(list ? size.min() : null);
+        property.setMaxItems(list ? size.max() : null);
+        property.setMinLength(list ? null : size.min());
+        property.setMaxLength(list ? null : size.max());
+    }
+
+    @SuppressWarnings("unchecked")
+    private static void set(Schema<?> property, OneOfNumbers few) {
+        ((Schema<Object>) property)
+                .setEnum(Arrays.stream(few.value())
+                        .<Object>mapToObj(value ->
+                                BigDecimal.valueOf(value).stripTrailingZeros().toPlainString())
+                        .map(text -> (Object) new BigDecimal(text.toString()))
+                        .toList());
+    }
+
+    @SuppressWarnings({"rawtypes", "unchecked"})
+    private static void between(Class<?> record, Schema<?> schema) {
+        List<Schema> all = new ArrayList<>();
+        for (ExactlyOneOf rule : record.getAnnotationsByType(ExactlyOneOf.class)) {
+            all.add(new JsonSchema().oneOf(each(rule.value())));
+        }
+        for (AtLeastOneOf rule : record.getAnnotationsByType(AtLeastOneOf.class)) {
+            all.add(new JsonSchema().anyOf(each(rule.value())));
+        }
+        for (AtMostOneOf rule : record.getAnnotationsByType(AtMostOneOf.class)) {
+            all.add(new JsonSchema().not(new JsonSchema().required(List.of(rule.value()))));
+        }
+        for (Together rule : record.getAnnotationsByType(Together.class)) {
+            schema.setDependentRequired(dependent(rule.value()));
+        }
+        if (!all.isEmpty()) {
+            schema.setAllOf(all);
+        }
+    }
+
+    @SuppressWarnings("rawtypes")
+    private static List<Schema> each(String... names) {
+        return Arrays.stream(names)
+                .<Schema>map(name -> new JsonSchema().required(List.of(name)))
+                .toList();
+    }
+
+    private static Map<String, List<String>> dependent(String... names) {
+        Map<String, List<String>> needs = new LinkedHashMap<>();
+        for (String name : names) {
+            needs.put(
+                    name,
+                    Arrays.stream(names).filter(other -> !other.equals(name)).toList());
+        }
+        return needs;
+    }
+
+    private static Field field(RecordComponent component) {
+        try {
+            return component.getDeclaringRecord().getDeclaredField(component.getName());
+        } catch (NoSuchFieldException e) {
+            throw new IllegalStateException("A record without its own field", e);
+        }
+    }
+}

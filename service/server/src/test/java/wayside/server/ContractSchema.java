@@ -1,0 +1,50 @@
+package wayside.server;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.dialect.Dialects;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** Schemas of the contract, by an implementation of JSON Schema that is not ours. */
+final class ContractSchema {
+    static final JsonNode DOCUMENT = document();
+
+    private static final SchemaRegistry REGISTRY = SchemaRegistry.withDialect(Dialects.getOpenApi31());
+    private static final Map<JsonNode, Schema> READY = new ConcurrentHashMap<>();
+
+    private ContractSchema() {}
+
+    /** What the schema says against a JSON text; empty when it accepts it. */
+    static List<Error> faults(JsonNode schema, String json) {
+        return READY.computeIfAbsent(schema, ContractSchema::ready).validate(json, InputFormat.JSON);
+    }
+
+    /** Schema of an operation's request. */
+    static JsonNode request(String path) {
+        return DOCUMENT.at("/paths/" + path.replace("/", "~1") + "/post/requestBody/content/application~1json/schema");
+    }
+
+    private static Schema ready(JsonNode schema) {
+        ObjectNode whole = schema.deepCopy();
+        whole.set("components", DOCUMENT.get("components"));
+        return REGISTRY.getSchema(whole.toString());
+    }
+
+    private static JsonNode document() {
+        try {
+            return new ObjectMapper()
+                    .readTree(Project.read(Path.of("target/classes/wayside/server/contract/openapi.json")));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}
