@@ -1,0 +1,62 @@
+package wayside.sizing.endurance;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Lives a trip many times. Runs are dealt out in fixed blocks; threads only decide who lives which. */
+public final class Simulation {
+    private static final int BLOCK = 50;
+
+    private Simulation() {}
+
+    /** All runs, with the track of the state of charge. */
+    public static Outcome simulate(Ledger ledger, Weather weather, int runs) {
+        StateBands bands = new StateBands(runs, weather.hours());
+        List<Totals> blocks = IntStream.range(0, blocks(runs))
+                .parallel()
+                .mapToObj(block -> liveBlock(ledger, weather, block, runs, bands))
+                .toList();
+        Totals all = new Totals();
+        blocks.forEach(all::add);
+        return new Outcome(ledger, weather.hours(), all, bands);
+    }
+
+    private static Totals liveBlock(Ledger ledger, Weather weather, int block, int runs, StateBands bands) {
+        double[] yield = new double[weather.hours()];
+        Tally tally = new Tally(ledger.bank);
+        Totals totals = new Totals();
+        for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
+            weather.fill(run, yield);
+            ledger.run(yield, false, tally, bands.track(run));
+            totals.add(run, tally, ledger.bank);
+        }
+        return totals;
+    }
+
+    /**
+     * How many of the runs go flat; each stops when it does.
+     *
+     * @param weather the same for every system that is to be compared
+     */
+    public static int flatRuns(Ledger ledger, Weather weather, int runs) {
+        return IntStream.range(0, blocks(runs))
+                .parallel()
+                .map(block -> flatOfBlock(ledger, weather, block, runs))
+                .sum();
+    }
+
+    private static int flatOfBlock(Ledger ledger, Weather weather, int block, int runs) {
+        double[] yield = new double[weather.hours()];
+        Tally tally = new Tally(ledger.bank);
+        int flat = 0;
+        for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
+            weather.fill(run, yield);
+            flat += ledger.run(yield, true, tally, StateTrack.NONE) ? 1 : 0;
+        }
+        return flat;
+    }
+
+    private static int blocks(int runs) {
+        return (runs + BLOCK - 1) / BLOCK;
+    }
+}

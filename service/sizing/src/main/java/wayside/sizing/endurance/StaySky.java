@@ -1,0 +1,113 @@
+package wayside.sizing.endurance;
+
+import wayside.sizing.solar.AirTemperature;
+import wayside.sizing.solar.ArrayModel;
+import wayside.sizing.solar.ArrayOutput;
+import wayside.sizing.solar.CellTemperature;
+import wayside.sizing.solar.DailyClearness;
+import wayside.sizing.solar.Erbs;
+import wayside.sizing.solar.Extraterrestrial;
+import wayside.sizing.solar.Hdkr;
+import wayside.sizing.solar.HourlySplit;
+import wayside.sizing.solar.SkyMonth;
+import wayside.sizing.solar.SolarCalendar;
+import wayside.sizing.solar.SolarDay;
+
+/**
+ * The sun of one stay. Every day of it has the sun's path of the day whose extraterrestrial irradiation comes closest to the
+ * month's mean, and exactly the month's mean extraterrestrial irradiation: a stay has a month, not dates.
+ */
+public final class StaySky {
+    private static final double BRIGHTEST_MEAN = 0.85;
+
+    private final int nights;
+    private final double clearness;
+    private final double spread;
+    private final boolean scaled;
+    private final double sigma;
+    private final double monthlyWhM2;
+    private final SolarDay day;
+    private final double albedo;
+    private final double riseKPerWm2;
+    private final double gamma;
+    private final double factor;
+    private final double[] airC = new double[HourlySplit.HOURS];
+
+    /**
+     * A stay's sun on an array.
+     *
+     * @param uncertainty standard deviation of the factor that stands for the year and for what is not known of the place
+     * @param scaled whether the days keep the place's own spread, or Bendt's
+     */
+    public StaySky(
+            double latitude,
+            int month,
+            int nights,
+            SkyMonth sky,
+            ArrayModel array,
+            double uncertainty,
+            boolean scaled) {
+        this.nights = nights;
+        this.scaled = scaled;
+        clearness = sky.clearness().value();
+        spread = sky.clearnessSpread().value();
+        sigma = Math.sqrt(Math.log1p(uncertainty * uncertainty));
+        monthlyWhM2 = 1000 * sky.extraterrestrialKwhM2().value();
+        day = SolarDay.of(
+                latitude, representativeDay(latitude, month), array.position().plane());
+        albedo = array.albedo().value();
+        riseKPerWm2 = array.riseKPerWm2().value();
+        gamma = array.powerCoefficient().value();
+        factor = array.lossFactor().value() * array.controllerEfficiency().value();
+        for (int hour = 0; hour < HourlySplit.HOURS; hour++) {
+            airC[hour] =
+                    AirTemperature.hourC(sky.meanC().value(), sky.dailySwingK().value(), hour);
+        }
+    }
+
+    private static int representativeDay(double latitude, int month) {
+        double mean = Extraterrestrial.monthlyKwhM2(latitude, month);
+        SolarDayChoice choice = new SolarDayChoice(Math.toRadians(latitude), mean);
+        for (int day = 1; day <= SolarCalendar.daysIn(month); day++) {
+            choice.offer(SolarCalendar.dayOfYear(month, day));
+        }
+        return choice.best();
+    }
+
+    public int nights() {
+        return nights;
+    }
+
+    /**
+     * How clear the days of one run are.
+     *
+     * @param z standard normal: how this run's sky differs from the expected one
+     */
+    DailyClearness days(double z) {
+        double mean = Math.min(BRIGHTEST_MEAN, clearness * Math.exp(sigma * z - sigma * sigma / 2));
+        return scaled ? DailyClearness.scaled(mean, spread) : DailyClearness.unscaled(mean);
+    }
+
+    /**
+     * Fills the 24 hours of a day.
+     *
+     * @param k clearness of the day
+     * @param at first hour of the day in the array
+     */
+    void fillDay(double k, double[] yieldWhPerW, int at) {
+        double globalWh = k * monthlyWhM2;
+        double diffuseWh = globalWh * Erbs.daily(k, day.sunsetHourAngle());
+        for (int hour = 0; hour < HourlySplit.HOURS; hour++) {
+            double share = day.globalShare(hour);
+            yieldWhPerW[at + hour] =
+                    share > 0 ? hourWhPerW(hour, globalWh * share, diffuseWh * day.diffuseShare(hour)) : 0;
+        }
+    }
+
+    private double hourWhPerW(int hour, double global, double diffuse) {
+        double plane = day.planeWm2(hour, global, diffuse, Hdkr.MODEL, albedo);
+        double entering = day.enteringWm2(hour, global, diffuse, Hdkr.MODEL, albedo);
+        double cellC = CellTemperature.cellC(airC[hour], plane, riseKPerWm2);
+        return ArrayOutput.powerW(1, entering, cellC, gamma, factor);
+    }
+}

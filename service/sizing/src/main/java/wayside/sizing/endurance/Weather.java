@@ -1,0 +1,15 @@
+package wayside.sizing.endurance;
+
+/** Something that makes the sun of a trip, run by run. */
+public interface Weather {
+    /** Hours of the trip, from its first midnight. */
+    int hours();
+
+    /**
+     * Fills one run.
+     *
+     * @param run its place in the row; the same run has the same weather for ever
+     * @param yieldWhPerW energy out of the charge controller for each rated watt of array, by hour [Wh/W]
+     */
+    void fill(int run, double[] yieldWhPerW);
+}

@@ -1,0 +1,115 @@
+package wayside.sizing.endurance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import wayside.sizing.brief.Chemistry;
+
+class LedgerLawsTest {
+    private static final int NIGHTS = 6;
+
+    @Property(tries = 100)
+    void energyIsConservedAtEveryStep(
+            @ForAll Chemistry chemistry,
+            @ForAll @DoubleRange(min = 200, max = 5000) double nominalWh,
+            @ForAll @DoubleRange(min = 0, max = 1000) double solarW,
+            @ForAll @DoubleRange(min = 0, max = 120) double loadW,
+            @ForAll @DoubleRange(min = 0, max = 120) double otherW,
+            @ForAll @DoubleRange(min = -25, max = 55) double bankC,
+            @ForAll @DoubleRange(min = 0, max = 1) double start) {
+        LedgerDay day = Trips.day(NIGHTS, loadW, otherW, 5, bankC);
+        Ledger ledger = new Ledger(List.of(day), Trips.bank(chemistry, nominalWh), solarW, start);
+        double[] sun = sun(0.5);
+        Tally tally = new Tally(ledger.bank);
+        ledger.run(sun, false, tally, (hour, state) -> {
+            double throughput = tally.servedWh + tally.withdrawnWh + tally.solarWh + tally.shoreWh + 1;
+            assertThat(tally.imbalanceWh()).isCloseTo(0, within(1e-9 * throughput));
+            assertThat(state).isBetween(-1e-12, 1 + 1e-12);
+            assertThat(tally.surplusWh).isGreaterThanOrEqualTo(-1e-9);
+        });
+    }
+
+    @Property(tries = 60)
+    void aLargerArrayOrBankNeverRaisesTheChance(
+            @ForAll @DoubleRange(min = 200, max = 2000) double nominalWh,
+            @ForAll @DoubleRange(min = 20, max = 300) double solarW,
+            @ForAll @DoubleRange(min = 1, max = 2) double factor,
+            @ForAll @DoubleRange(min = 10, max = 40) double loadW,
+            @ForAll @DoubleRange(min = -8, max = 30) double bankC) {
+        LedgerDay day = Trips.day(NIGHTS, loadW, 0, 0, bankC);
+        int plain = flat(day, nominalWh, solarW);
+        assertThat(flat(day, nominalWh * factor, solarW)).isLessThanOrEqualTo(plain);
+        assertThat(flat(day, nominalWh, solarW * factor)).isLessThanOrEqualTo(plain);
+    }
+
+    @Property(tries = 60)
+    void noChargeEntersACellOutsideItsWindow(
+            @ForAll Chemistry chemistry,
+            @ForAll @DoubleRange(min = -40, max = 70) double bankC,
+            @ForAll @DoubleRange(min = 0, max = 1) double start) {
+        LedgerBank bank = Trips.bank(chemistry, 1000);
+        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 5, 0, 100, bankC)), bank, 500, start);
+        Tally tally = new Tally(bank);
+        ledger.run(sun(0.6), false, tally, StateTrack.NONE);
+        if (!bank.mayCharge(bankC)) {
+            assertThat(tally.storeWh()).isLessThanOrEqualTo(start * bank.energyWh);
+        }
+    }
+
+    @Property(tries = 30)
+    void theChanceIsTheSameInHoursLivedToTheEnd(@ForAll @IntRange(min = 1, max = 130) int runs) {
+        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 25, 0, 0, 20)), Trips.bank(Chemistry.LFP, 800), 150, 1);
+        ModelWeather weather = Trips.weather(40, 3, NIGHTS, 0.45, 0.12);
+        assertThat(Simulation.simulate(ledger, weather, runs).flatRuns())
+                .isEqualTo(Simulation.flatRuns(ledger, weather, runs));
+    }
+
+    @Test
+    void theNumberOfThreadsChangesNoBit() throws Exception {
+        List<Double> one = figures(1);
+        assertThat(figures(2)).isEqualTo(one);
+        assertThat(figures(7)).isEqualTo(one);
+    }
+
+    private static List<Double> figures(int threads) throws Exception {
+        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 25, 3, 0, 20)), Trips.bank(Chemistry.LFP, 800), 150, 1);
+        ModelWeather weather = Trips.weather(40, 3, NIGHTS, 0.45, 0.12);
+        ForkJoinPool pool = new ForkJoinPool(threads);
+        try {
+            return pool.submit(() -> {
+                        Outcome outcome = Simulation.simulate(ledger, weather, 777);
+                        double[][] bands = outcome.bands().quantiles(0.05, 0.5, 0.95);
+                        return List.of(
+                                outcome.chance().value(),
+                                outcome.solarWh(),
+                                outcome.storageLossWh(),
+                                outcome.unmetWh(),
+                                bands[0][50],
+                                bands[1][99],
+                                bands[2][143]);
+                    })
+                    .get();
+        } finally {
+            pool.shutdown();
+        }
+    }
+
+    private static double[] sun(double clearness) {
+        ModelWeather weather = Trips.weather(40, 4, NIGHTS, clearness, 0.12);
+        double[] sun = new double[weather.hours()];
+        weather.fill(0, sun);
+        return sun;
+    }
+
+    private static int flat(LedgerDay day, double nominalWh, double solarW) {
+        Ledger ledger = new Ledger(List.of(day), Trips.bank(Chemistry.LFP, nominalWh), solarW, 1);
+        return Simulation.flatRuns(ledger, Trips.weather(40, 2, NIGHTS, 0.45, 0.12), 60);
+    }
+}
