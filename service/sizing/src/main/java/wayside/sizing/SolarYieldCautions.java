@@ -37,7 +37,8 @@ final class SolarYieldCautions {
     }
 
     private static void addDarkness(List<Caution> cautions, SolarYield yield) {
-        if (yield.months().stream().anyMatch(m -> m.yieldWhPerDay().value() == 0)) {
+        if (yield.months().stream()
+                .anyMatch(m -> m.solar().sky().extraterrestrialKwhM2().value() == 0)) {
             cautions.add(new Caution(
                     "no-sun",
                     Severity.WARNING,
