@@ -19,12 +19,18 @@ import wayside.sizing.trace.Unit;
  * @param areaM2 of panel [m2]
  * @param controllerCurrentA rated output of the charge controller, or of all of them [A]
  * @param strings how it is strung
+ * @param yieldsWh what it brings on the mean day of each stay, in the order of the trip [Wh]
  */
-public record ArrayChoice(Derived powerW, Derived areaM2, Derived controllerCurrentA, ArrayStrings strings) {
+public record ArrayChoice(
+        Derived powerW, Derived areaM2, Derived controllerCurrentA, ArrayStrings strings, List<Derived> yieldsWh) {
     /** Output currents that charge controllers are commonly made for [A]. Common practice, no source. */
     private static final double[] COMMON_CONTROLLERS_A = {10, 15, 20, 30, 40, 50, 60, 70, 85, 100};
 
     private static final double ROOF_M2 = 6;
+
+    public ArrayChoice {
+        yieldsWh = List.copyOf(yieldsWh);
+    }
 
     /** Empty when no array is needed or given, or no sun is to be had. */
     static Optional<ArrayChoice> of(Site site, BatteryBank bank, ArrayNeed need, Optional<Derived> powerW) {
@@ -48,7 +54,10 @@ public record ArrayChoice(Derived powerW, Derived areaM2, Derived controllerCurr
                 Formula.commonPractice("next common rating above P / V; several controllers above 100 A"),
                 power.as("P"),
                 bank.bankVoltageV().as("V"));
-        return new ArrayChoice(power, area, controller, ArrayStrings.of(site, bank, power));
+        List<Derived> yields = site.stays().stream()
+                .map(stay -> stay.month().dailyWh(stay.label() + ": energy of the array, mean day", power))
+                .toList();
+        return new ArrayChoice(power, area, controller, ArrayStrings.of(site, bank, power), yields);
     }
 
     private static Derived wholeModules(ArrayNeed need) {

@@ -20,15 +20,19 @@ import wayside.sizing.trace.Unit;
  *
  * @param need of the bank
  * @param alternator when the trip drives or a charger was given
+ * @param alternatorWh on a day of the thirstiest stay that drives [Wh]
  * @param alternatorHoursToFull from empty [h]
  * @param shore when the trip plugs in or a charger was given
+ * @param shoreWh on a day of the thirstiest stay that plugs in [Wh]
  * @param shoreHoursToFull from empty [h]
  */
 public record Chargers(
         ChargerNeed need,
         Optional<AlternatorCharger> alternator,
+        Optional<Derived> alternatorWh,
         Optional<Derived> alternatorHoursToFull,
         Optional<ShoreCharger> shore,
+        Optional<Derived> shoreWh,
         Optional<Derived> shoreHoursToFull) {
 
     static Chargers of(Site site, BatteryBank bank) {
@@ -39,18 +43,21 @@ public record Chargers(
                 bank.bankVoltageV(),
                 bank.busVoltageV(),
                 site.thirstiest().budget().dailyTotalWh());
-        Optional<AlternatorCharger> alternator = hours(
-                        site.thirstiestDriving().map(SiteStay::drivingHours), wishes.alternatorChargerA())
-                .map(hours -> AlternatorCharger.of(
-                        need, hours, wishes.alternatorChargerA(), wishes.alternatorRatingA(), Site.SYSTEM));
-        Optional<ShoreCharger> shore = hours(
-                        site.thirstiestHookedUp().map(SiteStay::hookupHours), wishes.shoreChargerW())
-                .map(hours -> ShoreCharger.of(need, hours, wishes.shoreChargerW(), Site.SYSTEM));
+        Optional<Derived> driving =
+                hours(site.thirstiestDriving().map(SiteStay::drivingHours), wishes.alternatorChargerA());
+        Optional<AlternatorCharger> alternator = driving.map(hours -> AlternatorCharger.of(
+                need, hours, wishes.alternatorChargerA(), wishes.alternatorRatingA(), Site.SYSTEM));
+        Optional<Derived> hookedUp =
+                hours(site.thirstiestHookedUp().map(SiteStay::hookupHours), wishes.shoreChargerW());
+        Optional<ShoreCharger> shore =
+                hookedUp.map(hours -> ShoreCharger.of(need, hours, wishes.shoreChargerW(), Site.SYSTEM));
         return new Chargers(
                 need,
                 alternator,
+                alternator.map(a -> a.energyPerDayWh(driving.orElseThrow())),
                 alternator.map(a -> hoursToFull(need, "alternator", a.chargerPowerW())),
                 shore,
+                shore.map(s -> s.energyPerDayWh(hookedUp.orElseThrow())),
                 shore.map(s -> hoursToFull(need, "shore", s.chargerPowerW())));
     }
 
@@ -77,18 +84,5 @@ public record Chargers(
     private static Derived constant(String label, double value, Unit unit) {
         return Derived.computed(
                 label, value, unit, new Formula("from empty to full with nothing running", Source.definition()));
-    }
-
-    /** Energy that the engine puts in on a day of a stay [Wh], 0 without a charger. */
-    double alternatorWh(SiteStay stay) {
-        return alternator
-                .map(a -> a.takenPowerW().value() * stay.drivingHours().value())
-                .orElse(0.0);
-    }
-
-    /** Energy that the hookup puts in on a day of a stay [Wh], 0 without a charger. */
-    double shoreWh(SiteStay stay) {
-        return shore.map(s -> s.takenPowerW().value() * stay.hookupHours().value())
-                .orElse(0.0);
     }
 }

@@ -45,6 +45,7 @@ public record Recommendation(
     /** Every traced value, in reading order. */
     List<Derived> figures() {
         List<Derived> figures = new ArrayList<>(EnergyBudgetSizer.figures(energyBudget));
+        figures.add(battery.bank().busVoltageV());
         figures.addAll(battery.bank().figures());
         figures.add(battery.neededWh());
         figures.add(prospectiveShortCircuitA);
@@ -62,6 +63,7 @@ public record Recommendation(
         figures.add(powerUnit.outletCurrentLimitA());
         figures.add(ruleOfThumb.nominalEnergyWh());
         ruleOfThumb.solarPowerW().ifPresent(figures::add);
+        figures.add(ruleOfThumb.autonomyDays());
         shortfalls.forEach(s -> figures.addAll(List.of(s.needed(), s.available())));
         return figures;
     }
@@ -76,6 +78,7 @@ public record Recommendation(
                     strings.parallelCount(),
                     strings.coldOpenCircuitV(),
                     strings.hotWorkingV()));
+            figures.addAll(a.yieldsWh());
         });
         for (StayBalance balance : arrayNeed.balances()) {
             figures.addAll(List.of(
@@ -89,8 +92,10 @@ public record Recommendation(
 
     private void addChargers(List<Derived> figures) {
         chargers.alternator().ifPresent(a -> figures.addAll(List.of(a.chargerCurrentA(), a.chargerPowerW())));
+        chargers.alternatorWh().ifPresent(figures::add);
         chargers.alternatorHoursToFull().ifPresent(figures::add);
         chargers.shore().ifPresent(s -> figures.addAll(List.of(s.chargerPowerW(), s.mainsPowerW())));
+        chargers.shoreWh().ifPresent(figures::add);
         chargers.shoreHoursToFull().ifPresent(figures::add);
     }
 }
