@@ -41,7 +41,7 @@ public record ArrayNeed(List<StayBalance> balances) {
     }
 
     /** The stay that asks for the largest array; one without sun before all others. */
-    StayBalance worst() {
+    public StayBalance worst() {
         return balances.stream()
                 .max(Comparator.<StayBalance>comparingInt(b -> b.sunless() ? 1 : 0)
                         .thenComparingDouble(b -> b.arrayW().value()))

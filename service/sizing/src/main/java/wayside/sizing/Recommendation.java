@@ -12,6 +12,7 @@ import wayside.sizing.wiring.SizedCircuit;
  * @param shortfalls empty when it fits
  * @param energyBudget of the stay whose day takes most
  * @param battery the bank and its alternatives
+ * @param chargeLockedOutInCold whether mornings of the trip are too cold for the bank to be charged
  * @param prospectiveShortCircuitA at the bank's terminals [A]
  * @param ventilationCm2 free area of each of two openings, for lead-acid [cm2]
  * @param arrayNeed by stay
@@ -24,6 +25,7 @@ public record Recommendation(
         List<Shortfall> shortfalls,
         EnergyBudget energyBudget,
         BankChoice battery,
+        boolean chargeLockedOutInCold,
         Derived prospectiveShortCircuitA,
         Optional<Derived> ventilationCm2,
         PowerUnit powerUnit,

@@ -44,6 +44,8 @@ public final class SystemSizer {
                 shortfalls(site, battery, arrayNeed, inverter, circuits),
                 budget,
                 battery,
+                site.coldest().coldestMorningC()
+                        < battery.bank().data().lowestChargeC().value(),
                 shortCircuit(battery.bank()),
                 ventilation(battery.bank()),
                 PowerUnit.of(budget, battery, inverter, array, chargers),

@@ -55,4 +55,15 @@ public record SystemWishesInput(
         @DecimalMin("0")
         @DecimalMax("10000")
         @Nullable
-        Double standbyW) {}
+        Double standbyW,
+
+        @Schema(description = "On the label of the vehicle's alternator [A].", example = "150")
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax("2000")
+        @Nullable
+        Double alternatorRatingA,
+
+        @Schema(description = "Rule set for conductors and fuses; abyc-e11 when left open.") @Nullable
+        RuleSetCode rules,
+
+        @Valid @Nullable CircuitLengthsInput circuitLengthsM) {}

@@ -6,6 +6,10 @@ import wayside.server.api.CircuitsRequest;
 import wayside.server.api.CircuitsResponse;
 import wayside.server.api.EnergyBudgetRequest;
 import wayside.server.api.EnergyBudgetResponse;
+import wayside.server.api.RechargeTimeRequest;
+import wayside.server.api.RechargeTimeResponse;
+import wayside.server.api.RecommendationRequest;
+import wayside.server.api.RecommendationResponse;
 import wayside.server.api.ReferenceList;
 import wayside.server.api.ReferenceTableView;
 import wayside.server.api.SolarYieldOfYearRequest;
@@ -16,11 +20,17 @@ import wayside.server.mapping.CircuitsReader;
 import wayside.server.mapping.CircuitsWriter;
 import wayside.server.mapping.EnergyBudgetReader;
 import wayside.server.mapping.EnergyBudgetWriter;
+import wayside.server.mapping.RechargeTimeReader;
+import wayside.server.mapping.RechargeTimeWriter;
+import wayside.server.mapping.RecommendationReader;
+import wayside.server.mapping.RecommendationWriter;
 import wayside.server.mapping.SolarYieldReader;
 import wayside.server.mapping.SolarYieldWriter;
 import wayside.sizing.CircuitSizer;
 import wayside.sizing.EnergyBudgetSizer;
+import wayside.sizing.RechargeSizer;
 import wayside.sizing.SolarYieldSizer;
+import wayside.sizing.SystemSizer;
 import wayside.sizing.solar.epw.TypicalYear;
 
 /** The one list of endpoints, from which the routes and the paths of the contract are made. */
@@ -73,7 +83,27 @@ public final class Routes {
                             SolarYieldReader::read,
                             SolarYieldSizer::size,
                             SolarYieldWriter::write)
-                    .withYear(SolarYieldOfYearRequest.class, Routes::solarYieldOfYear));
+                    .withYear(SolarYieldOfYearRequest.class, Routes::solarYieldOfYear),
+            Operation.of(
+                    "recommendation",
+                    "A whole system for a list of loads and a trip",
+                    "Sizes battery, array, chargers, inverter, cables and fuses; a system that does not fit is answered"
+                            + " with its shortfalls.",
+                    RecommendationRequest.class,
+                    RecommendationResponse.class,
+                    RecommendationReader::read,
+                    SystemSizer::size,
+                    RecommendationWriter::write),
+            Operation.of(
+                    "recharge-time",
+                    "How long a battery takes to fill",
+                    "Charges with all sources at once against what the battery accepts: always longer than energy divided"
+                            + " by power.",
+                    RechargeTimeRequest.class,
+                    RechargeTimeResponse.class,
+                    RechargeTimeReader::read,
+                    RechargeSizer::size,
+                    RechargeTimeWriter::write));
 
     private Routes() {}
 

@@ -3,12 +3,15 @@ package wayside.server.mapping;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.BuiltSystemInput;
 import wayside.server.api.ChemistryCode;
+import wayside.server.api.CircuitLengthsInput;
 import wayside.server.api.InverterInput;
 import wayside.server.api.PanelInput;
+import wayside.server.api.RuleSetCode;
 import wayside.server.api.SystemWishesInput;
 import wayside.server.api.TargetInput;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
+import wayside.sizing.brief.CircuitLengths;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.SystemWishes;
@@ -33,7 +36,24 @@ public final class SystemReader {
                 Given.number(wishes.alternatorChargerA()),
                 Given.number(wishes.shoreChargerW()),
                 inverter(wishes.inverter()),
-                Given.number(wishes.standbyW()));
+                Given.number(wishes.standbyW()),
+                Given.number(wishes.alternatorRatingA()),
+                Given.map(wishes.rules(), RuleSetCode::code),
+                lengths(wishes.circuitLengthsM()));
+    }
+
+    private static CircuitLengths lengths(@Nullable CircuitLengthsInput lengths) {
+        if (lengths == null) {
+            return CircuitLengths.OPEN;
+        }
+        return new CircuitLengths(
+                Given.number(lengths.main()),
+                Given.number(lengths.inverter()),
+                Given.number(lengths.controllerToBattery()),
+                Given.number(lengths.arrayToController()),
+                Given.number(lengths.alternatorCharger()),
+                Given.number(lengths.shoreCharger()),
+                Given.number(lengths.distribution()));
     }
 
     public static BuiltSystem built(BuiltSystemInput system) {

@@ -29,6 +29,17 @@ record Fields(List<String> names) {
                 .toList();
     }
 
+    /** Those numbers that are given, in the rule's order. */
+    List<Double> numbers(Record record) {
+        Map<String, RecordComponent> components =
+                COMPONENTS.computeIfAbsent(record.getClass(), Fields::componentsByName);
+        return names.stream()
+                .map(name -> value(record, components.get(name)))
+                .filter(Double.class::isInstance)
+                .map(Double.class::cast)
+                .toList();
+    }
+
     String either() {
         return String.join(" or ", names);
     }

@@ -1,0 +1,16 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+
+/** The charger between alternator and bank. */
+@Schema(name = "AlternatorCharging", description = "The charger between alternator and bank.")
+public record AlternatorView(
+        @Schema(description = "Rated output [A].") Double chargerCurrentA,
+
+        @Schema(description = "At the charging voltage of the bank [W].")
+        Double chargerPowerW,
+
+        @Schema(description = "On a day of the stay that drives and takes most [Wh].")
+        Double energyPerDayWh,
+
+        @Schema(description = "From empty by itself [h].") Double hoursToFull) {}

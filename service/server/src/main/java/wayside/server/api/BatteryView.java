@@ -1,0 +1,49 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import org.jspecify.annotations.Nullable;
+
+/** The bank: rated, usable and usable in the cold said apart. */
+@Schema(name = "Battery", description = "The bank: rated, usable and usable in the cold said apart.")
+public record BatteryView(
+        String chemistry,
+
+        @Schema(description = "Nominal voltage of the system [V].")
+        Double busVoltageV,
+
+        @Schema(description = "Nominal voltage of the cells in series [V].")
+        Double bankVoltageV,
+
+        @Schema(description = "Of a new bank at room temperature [Wh].")
+        Double usableEnergyWh,
+
+        @Schema(description = "Rated [Wh].") Double nominalEnergyWh,
+
+        @Schema(description = "Rated, at the voltage of the bank [Ah].")
+        Double nominalCapacityAh,
+
+        @Schema(description = "Of the rated energy.") Double usableShare,
+
+        @Schema(description = "In the coldest part of the trip [Wh].")
+        Double coldUsableEnergyWh,
+
+        @Schema(description = "Carried new, in the cold and without charge [d].")
+        Double autonomyDays,
+
+        TypicalRangeView massKg,
+        TypicalRangeView volumeL,
+
+        @Schema(description = "Below this no charge may enter [C].")
+        Double lowestChargeC,
+
+        @Schema(description = "Below this it gives nothing [C].")
+        Double lowestDischargeC,
+
+        @Schema(description = "Whether mornings of the trip are colder than that.")
+        Boolean chargeLockedOutInCold,
+
+        @Schema(description = "Estimate of the current of a short at its terminals [A].")
+        Double prospectiveShortCircuitA,
+
+        @Schema(description = "Free area of each of two openings, for lead-acid [cm2].") @Nullable
+        Double ventilationOpeningCm2) {}

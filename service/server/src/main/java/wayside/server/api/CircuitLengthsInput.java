@@ -1,0 +1,53 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import org.jspecify.annotations.Nullable;
+
+/** One-way lengths of the main circuits. */
+@Schema(
+        name = "CircuitLengths",
+        description = "One-way lengths of the main circuits [m]; a usual length when left open.")
+public record CircuitLengthsInput(
+        @Schema(description = "From the battery to the busbar [m].", example = "1")
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax(Limits.LENGTH_M)
+        @Nullable
+        Double main,
+
+        @Schema(description = "From the busbar to the inverter [m].", example = "1.5")
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax(Limits.LENGTH_M)
+        @Nullable
+        Double inverter,
+
+        @Schema(description = "From the charge controller to the busbar [m].")
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax(Limits.LENGTH_M)
+        @Nullable
+        Double controllerToBattery,
+
+        @Schema(description = "From the roof to the charge controller [m].")
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax(Limits.LENGTH_M)
+        @Nullable
+        Double arrayToController,
+
+        @Schema(description = "From the starter battery to the busbar [m].")
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax(Limits.LENGTH_M)
+        @Nullable
+        Double alternatorCharger,
+
+        @Schema(description = "From the shore charger to the busbar [m].")
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax(Limits.LENGTH_M)
+        @Nullable
+        Double shoreCharger,
+
+        @Schema(description = "From the busbar to the fuse box of the DC loads [m].")
+        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMax(Limits.LENGTH_M)
+        @Nullable
+        Double distribution) {}

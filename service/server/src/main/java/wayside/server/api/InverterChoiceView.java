@@ -1,0 +1,13 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+
+/** The inverter that the AC loads need, or that was given. */
+@Schema(name = "InverterChoice", description = "The inverter that the AC loads need, or that was given.")
+public record InverterChoiceView(
+        @Schema(description = "Rated output [W].") Double continuousW,
+        @Schema(description = "Output for a moment [W].") Double surgeW,
+        @Schema(description = "Drawn without load [W].") Double idleW,
+
+        @Schema(description = "At its full rating and the lowest voltage of the bank [A].")
+        Double batteryCurrentA) {}

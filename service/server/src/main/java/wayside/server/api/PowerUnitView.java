@@ -1,0 +1,17 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.List;
+
+/** Whether one self-contained unit would do, or parts must be wired. */
+@Schema(name = "PowerUnit", description = "Whether one self-contained unit would do, or parts must be wired.")
+public record PowerUnitView(
+        @Schema(description = "Rated energy that it would need [Wh].")
+        Double nominalEnergyWh,
+
+        @Schema(description = "Of its 12 V outlet [A].") Double outletCurrentLimitA,
+
+        @Schema(description = "Whether no limit that such units commonly have is passed.")
+        Boolean fits,
+
+        @Schema(description = "In plain words.") List<String> reasons) {}

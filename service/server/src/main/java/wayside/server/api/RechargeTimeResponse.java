@@ -1,0 +1,34 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** How long a recharge takes, or why it never ends. */
+@Schema(name = "RechargeTime", description = "How long a recharge takes, or why it never ends.")
+public record RechargeTimeResponse(
+        @Schema(description = "Whether it ends.") Boolean feasible,
+        List<ShortfallView> shortfalls,
+        @Schema(description = "[h]") @Nullable Double hours,
+
+        @Schema(description = "What energy divided by power would say [h].") @Nullable
+        Double plainDivisionHours,
+
+        @Schema(description = "Left for the battery by all sources [W].")
+        Double powerW,
+
+        @Schema(description = "The most that the battery takes [W].")
+        Double acceptedW,
+
+        List<SourceShareView> sources,
+
+        @Schema(description = "Evenly spaced from start to end.")
+        List<ChargePointView> curve,
+
+        List<StepView> derivation,
+        List<AssumptionView> assumptions,
+        List<CautionView> cautions,
+
+        @Schema(description = "For a figure, by its JSON Pointer in this answer, the id of its step.")
+        Map<String, String> steps) {}

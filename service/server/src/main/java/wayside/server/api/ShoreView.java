@@ -1,0 +1,14 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+
+/** The charger on shore power. */
+@Schema(name = "ShoreCharging", description = "The charger on shore power.")
+public record ShoreView(
+        @Schema(description = "Rated output [W].") Double chargerPowerW,
+        @Schema(description = "Drawn from the hookup [W].") Double mainsPowerW,
+
+        @Schema(description = "On a day of the stay that plugs in and takes most [Wh].")
+        Double energyPerDayWh,
+
+        @Schema(description = "From empty by itself [h].") Double hoursToFull) {}

@@ -1,0 +1,19 @@
+package wayside.server.api;
+
+/** What can fill a battery. */
+public enum SourceCode implements Coded {
+    SOLAR("solar"),
+    ALTERNATOR("alternator"),
+    SHORE("shore");
+
+    private final String code;
+
+    SourceCode(String code) {
+        this.code = code;
+    }
+
+    @Override
+    public String code() {
+        return code;
+    }
+}

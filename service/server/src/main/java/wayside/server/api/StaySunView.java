@@ -1,0 +1,23 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+
+/** A stay, its sun and what the sun must bring. */
+@Schema(name = "StaySun", description = "A stay, its sun and what the sun must bring.")
+public record StaySunView(
+        @Schema(description = "In the order of the trip, from 1.")
+        Integer stay,
+
+        Integer month,
+
+        @Schema(description = "Irradiation of the mean day [kWh/m2].")
+        Double horizontalKwhM2,
+
+        @Schema(description = "The same on the panels [kWh/m2].")
+        Double planeKwhM2,
+
+        @Schema(description = "What the array brings on the mean day [Wh].")
+        Double yieldWhPerDay,
+
+        @Schema(description = "What the sun must bring each day [Wh].")
+        Double needWhPerDay) {}

@@ -1,0 +1,32 @@
+package wayside.server.mapping;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import wayside.server.api.RechargeTimeRequest;
+import wayside.server.api.SourceCode;
+import wayside.sizing.brief.ChargingKind;
+import wayside.sizing.brief.RechargeBrief;
+
+/** The question of a recharge. */
+public final class RechargeTimeReader {
+    private RechargeTimeReader() {}
+
+    public static RechargeBrief read(RechargeTimeRequest request) {
+        return new RechargeBrief(
+                SystemReader.built(request.system()),
+                Given.number(request.fromStateOfCharge()),
+                Given.number(request.toStateOfCharge()),
+                sources(request.sources()),
+                Given.number(request.sunShare()),
+                Given.number(request.ambientC()),
+                Given.number(request.loadW()));
+    }
+
+    private static List<ChargingKind> sources(@Nullable List<SourceCode> sources) {
+        return sources == null
+                ? List.of()
+                : sources.stream()
+                        .map(code -> ChargingKind.valueOf(code.name()))
+                        .toList();
+    }
+}

@@ -1,0 +1,56 @@
+package wayside.server.mapping;
+
+import java.util.ArrayList;
+import java.util.List;
+import wayside.server.api.ChargePointView;
+import wayside.server.api.RechargeTimeResponse;
+import wayside.server.api.SourceShareView;
+import wayside.sizing.Answer;
+import wayside.sizing.Recharge;
+
+/** The answer of a recharge. */
+public final class RechargeTimeWriter {
+    private RechargeTimeWriter() {}
+
+    public static RechargeTimeResponse write(Answer<Recharge> answer) {
+        Recharge recharge = answer.result();
+        Figures figures = new Figures();
+        var shortfalls = ShortfallWriter.list("/shortfalls", recharge.shortfalls(), figures);
+        Double hours = recharge.hours().map(h -> figures.at("/hours", h)).orElse(null);
+        Double plain = recharge.plainDivisionHours()
+                .map(h -> figures.at("/plainDivisionHours", h))
+                .orElse(null);
+        double power = figures.at("/powerW", recharge.powerW());
+        double accepted = figures.at("/acceptedW", recharge.acceptedW());
+        List<SourceShareView> sources = sources(recharge, figures);
+        List<ChargePointView> curve = recharge.curve().stream()
+                .map(point -> new ChargePointView(point.hour(), point.stateOfCharge(), point.powerW()))
+                .toList();
+        Tail tail = Tail.of(answer, figures);
+        return new RechargeTimeResponse(
+                recharge.feasible(),
+                shortfalls,
+                hours,
+                plain,
+                power,
+                accepted,
+                sources,
+                curve,
+                tail.derivation(),
+                tail.assumptions(),
+                tail.cautions(),
+                tail.steps());
+    }
+
+    private static List<SourceShareView> sources(Recharge recharge, Figures figures) {
+        List<SourceShareView> views = new ArrayList<>();
+        for (Recharge.Share share : recharge.shares()) {
+            String at = "/sources/" + views.size();
+            views.add(new SourceShareView(
+                    share.source(),
+                    figures.at(at + "/powerW", share.powerW()),
+                    figures.at(at + "/energyWh", share.energyWh())));
+        }
+        return views;
+    }
+}

@@ -1,0 +1,17 @@
+package wayside.server.mapping;
+
+import wayside.server.api.RecommendationRequest;
+import wayside.sizing.brief.SystemBrief;
+
+/** The question of a recommendation. */
+public final class RecommendationReader {
+    private RecommendationReader() {}
+
+    public static SystemBrief read(RecommendationRequest request) {
+        return new SystemBrief(
+                LoadReader.read(request.loads()),
+                TripReader.read(request.trip()),
+                SystemReader.wishes(request.system()),
+                SystemReader.target(request.target()));
+    }
+}

@@ -1,0 +1,35 @@
+package wayside.server.mapping;
+
+import java.util.ArrayList;
+import java.util.List;
+import wayside.server.api.ShortfallView;
+import wayside.sizing.Shortfall;
+import wayside.sizing.trace.Derived;
+
+/** What is short, in figures of one unit. */
+final class ShortfallWriter {
+    private ShortfallWriter() {}
+
+    static List<ShortfallView> list(String at, List<Shortfall> shortfalls, Figures figures) {
+        List<ShortfallView> views = new ArrayList<>();
+        for (Shortfall shortfall : shortfalls) {
+            views.add(one(
+                    at + '/' + views.size(),
+                    shortfall.code(),
+                    shortfall.text(),
+                    shortfall.needed(),
+                    shortfall.available(),
+                    figures));
+        }
+        return views;
+    }
+
+    static ShortfallView one(String at, String code, String text, Derived needed, Derived available, Figures figures) {
+        return new ShortfallView(
+                code,
+                text,
+                figures.at(at + "/needed", needed),
+                figures.at(at + "/available", available),
+                needed.unit().symbol());
+    }
+}
