@@ -11,5 +11,5 @@ public record ShortfallView(
         String text,
 
         @Schema(description = "What is asked for.") Double needed,
-        @Schema(description = "The most there is.") Double available,
+        @Schema(description = "The best there is.") Double available,
         @Schema(description = "Unit of both.") String unit) {}
