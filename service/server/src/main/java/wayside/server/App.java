@@ -6,6 +6,7 @@ import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import wayside.server.http.HttpErrors;
 import wayside.server.http.HttpSettings;
 import wayside.server.http.Service;
 
@@ -80,5 +81,6 @@ public final class App implements AutoCloseable {
 
     private void modify(Server server) {
         server.setStopTimeout(settings.stopTimeoutMs());
+        server.setErrorHandler(new HttpErrors());
     }
 }

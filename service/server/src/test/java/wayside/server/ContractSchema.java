@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import tools.jackson.databind.exc.JsonNodeException;
 
 /** Schemas of the contract, by an implementation of JSON Schema that is not ours. */
 final class ContractSchema {
@@ -22,6 +23,17 @@ final class ContractSchema {
     private static final Map<JsonNode, Schema> READY = new ConcurrentHashMap<>();
 
     private ContractSchema() {}
+
+    /** Whether the schema accepts a JSON text. */
+    static boolean accepts(JsonNode schema, String json) {
+        try {
+            return faults(schema, json).isEmpty();
+        } catch (JsonNodeException e) {
+            // The validator gives up where an integer is wanted and a number beyond 64 bits comes; none of ours is so
+            // wide.
+            return false;
+        }
+    }
 
     /** What the schema says against a JSON text; empty when it accepts it. */
     static List<Error> faults(JsonNode schema, String json) {

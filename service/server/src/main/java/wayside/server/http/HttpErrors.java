@@ -1,0 +1,24 @@
+package wayside.server.http;
+
+import java.nio.ByteBuffer;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.http.HttpStatus;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.server.handler.ErrorHandler;
+import org.eclipse.jetty.util.Callback;
+import wayside.server.problem.Problem;
+import wayside.server.problem.ProblemKind;
+
+/** Tells what never gets as far as a handler: messages that are no HTTP, or that come too slowly. */
+public final class HttpErrors extends ErrorHandler {
+    @Override
+    public boolean handle(Request request, Response response, Callback callback) {
+        int status = response.getStatus();
+        ProblemKind kind = ProblemKind.ofStatus(status);
+        byte[] body = Json.bytes(Problem.of(kind, HttpStatus.getMessage(status) + "."));
+        response.getHeaders().put(HttpHeader.CONTENT_TYPE, Json.PROBLEM_TYPE);
+        response.write(true, ByteBuffer.wrap(body), callback);
+        return true;
+    }
+}

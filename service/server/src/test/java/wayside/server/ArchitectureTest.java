@@ -1,0 +1,85 @@
+package wayside.server;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The arrows of the house. */
+@AnalyzeClasses(packages = "wayside.server", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+    @ArchTest
+    static final ArchRule theArrowsPointOneWay = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("app")
+            .definedBy("wayside.server")
+            .layer("http")
+            .definedBy("..server.http..")
+            .layer("mapping")
+            .definedBy("..server.mapping..")
+            .layer("contract")
+            .definedBy("..server.contract..")
+            .layer("problem")
+            .definedBy("..server.problem..")
+            .layer("api")
+            .definedBy("..server.api..")
+            .whereLayer("app")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("http")
+            .mayOnlyBeAccessedByLayers("app")
+            .whereLayer("mapping")
+            .mayOnlyBeAccessedByLayers("http")
+            .whereLayer("contract")
+            .mayOnlyBeAccessedByLayers("http", "app")
+            .whereLayer("problem")
+            .mayOnlyBeAccessedByLayers("http", "mapping", "contract");
+
+    @ArchTest
+    static final ArchRule noCircles =
+            slices().matching("wayside.server.(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule onlyTheApiDescribesItself = noClasses()
+            .that()
+            .resideOutsideOfPackages("..server.api..", "..server.contract..")
+            .should()
+            .dependOnClassesThat(resideInAPackage("io.swagger.v3.oas.annotations.."));
+
+    @ArchTest
+    static final ArchRule theApiKnowsNothingOfTheCore = noClasses()
+            .that()
+            .resideInAPackage("..server.api..")
+            .should()
+            .dependOnClassesThat(resideInAPackage("wayside.sizing.."));
+
+    @ArchTest
+    static final ArchRule onlyHttpKnowsTheServer = noClasses()
+            .that()
+            .resideOutsideOfPackages("..server.http..", "wayside.server")
+            .should()
+            .dependOnClassesThat(resideInAPackage("io.javalin.."));
+
+    @ArchTest
+    static final ArchRule theContractIsMadeAtBuildTime = noClasses()
+            .that()
+            .resideOutsideOfPackage("..server.contract..")
+            .and()
+            .doNotHaveSimpleName("ContractFiles")
+            .should()
+            .dependOnClassesThat(resideInAPackage("io.swagger.v3.oas.models.."));
+
+    @ArchTest
+    static final ArchRule requestsAndResponsesAreRecords = classes()
+            .that()
+            .resideInAPackage("..server.api")
+            .and()
+            .areAnnotatedWith(io.swagger.v3.oas.annotations.media.Schema.class)
+            .should()
+            .beRecords();
+}
