@@ -56,6 +56,30 @@ public final class Simulation {
         return flat;
     }
 
+    /**
+     * When each run first leaves an essential load short: the hour of the trip, from 0, or the trip's length if never. Sorted.
+     */
+    public static int[] firstFlatHours(Ledger ledger, Weather weather, int runs) {
+        return IntStream.range(0, blocks(runs))
+                .parallel()
+                .mapToObj(block -> firstFlatOfBlock(ledger, weather, block, runs))
+                .flatMapToInt(IntStream::of)
+                .sorted()
+                .toArray();
+    }
+
+    private static int[] firstFlatOfBlock(Ledger ledger, Weather weather, int block, int runs) {
+        double[] sun = new double[weather.hours()];
+        Tally tally = new Tally(ledger.bank);
+        int first = block * BLOCK;
+        int[] hours = new int[Math.min(runs, first + BLOCK) - first];
+        for (int i = 0; i < hours.length; i++) {
+            weather.fill(first + i, sun);
+            hours[i] = ledger.run(sun, true, tally, StateTrack.NONE) ? tally.firstFlatHour : weather.hours();
+        }
+        return hours;
+    }
+
     private static int blocks(int runs) {
         return (runs + BLOCK - 1) / BLOCK;
     }
