@@ -61,7 +61,13 @@ final class EnduranceChanges {
                     "tilt-panel",
                     "the panel tilted by 30 degrees towards the noon sun",
                     plain,
-                    RecordedWeather.of(question.model().weather(question.brief().seed(), tilted), weather.runs()));
+                    RecordedWeather.of(
+                            question.skies()
+                                    .over(
+                                            question.model(),
+                                            tilted,
+                                            question.brief().seed()),
+                            weather.runs()));
         }
     }
 

@@ -3,7 +3,6 @@ package wayside.sizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import wayside.sizing.brief.EnduranceBrief;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.endurance.RecordedWeather;
@@ -90,18 +89,7 @@ final class EnduranceInverse {
     }
 
     private int nights(Trip trip) {
-        EnduranceBrief brief = question.brief();
-        EnduranceBrief longer = new EnduranceBrief(
-                brief.system(),
-                brief.loads(),
-                trip,
-                brief.initialStateOfCharge(),
-                brief.skyUncertainty(),
-                brief.compartmentOffsetC(),
-                brief.acceptedChance(),
-                brief.runs(),
-                brief.seed());
-        EnduranceQuestion asked = EnduranceQuestion.of(longer);
+        EnduranceQuestion asked = EnduranceQuestion.of(question.brief().on(trip), question.skies());
         int runs = Math.min(
                 weather.runs(), Math.max(100, 1_000_000 / asked.weather().hours()));
         int[] hours = Simulation.firstFlatHours(asked.scenario().ledger(), asked.weather(), runs);

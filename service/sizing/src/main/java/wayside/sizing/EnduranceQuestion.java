@@ -19,7 +19,8 @@ import wayside.sizing.trace.Unit;
  * The question in figures.
  *
  * @param charger what the bank takes and at which voltage
- * @param weather of the trip; a replayed year, or days drawn from the month
+ * @param skies that make the weather of any such trip on any panel
+ * @param weather of this trip on this panel
  */
 record EnduranceQuestion(
         EnduranceBrief brief,
@@ -30,10 +31,11 @@ record EnduranceQuestion(
         Derived start,
         Derived offsetK,
         Derived runs,
+        Skies skies,
         Weather weather) {
     private static final int RUNS = 2000;
 
-    static EnduranceQuestion of(EnduranceBrief brief) {
+    static EnduranceQuestion of(EnduranceBrief brief, Skies skies) {
         BuiltSystem system = brief.system();
         TripModel model = model(brief, brief.loads(), system.inverter());
         return new EnduranceQuestion(
@@ -59,7 +61,8 @@ record EnduranceQuestion(
                         "An unheated compartment; in a heated cabin it is warmer, gives more and may be charged in frost",
                         Source.commonPractice()),
                 runs(brief),
-                model.weather(brief.seed()));
+                skies,
+                skies.over(model, system.panel(), brief.seed()));
     }
 
     static TripModel model(EnduranceBrief brief, List<Load> loads, InverterSpec inverter) {

@@ -6,6 +6,7 @@ import wayside.sizing.brief.EnduranceBrief;
 import wayside.sizing.endurance.Outcome;
 import wayside.sizing.endurance.RecordedWeather;
 import wayside.sizing.endurance.Simulation;
+import wayside.sizing.solar.epw.TypicalYear;
 import wayside.sizing.trace.Derived;
 
 /** Lives a trip hour by hour in many possible weathers, and says how often it runs flat. */
@@ -20,7 +21,12 @@ public final class EnduranceSimulator {
 
     /** How the system lasts, in weather drawn from what its months are like. */
     public static Answer<Endurance> simulate(EnduranceBrief brief) {
-        return answer(EnduranceQuestion.of(brief));
+        return answer(EnduranceQuestion.of(brief, Skies.DRAWN));
+    }
+
+    /** How the system lasts in the hours of a typical year, lived from any day of its months. */
+    public static Answer<Endurance> simulate(EnduranceBrief brief, TypicalYear year) {
+        return answer(EnduranceQuestion.of(Skies.at(year, brief), Skies.replayed(year)));
     }
 
     static Answer<Endurance> answer(EnduranceQuestion question) {

@@ -63,16 +63,7 @@ record TripModel(Trip trip, List<SolarMonth> months, List<EnergyBudget> budgets,
         return new TripModel(trip, months, budgets, uncertainties);
     }
 
-    /** The weather of the trip on the panel as it sits. */
-    ModelWeather weather(long seed) {
-        List<StaySky> skies = new ArrayList<>();
-        for (int i = 0; i < months.size(); i++) {
-            skies.add(sky(i, months.get(i).array()));
-        }
-        return new ModelWeather(skies, seed);
-    }
-
-    /** The same weather on another panel. */
+    /** The weather of the trip, drawn day by day; the same on any panel. */
     ModelWeather weather(long seed, PanelMount panel) {
         List<StaySky> skies = new ArrayList<>();
         for (int i = 0; i < months.size(); i++) {

@@ -44,6 +44,20 @@ public record EnduranceBrief(
                 0);
     }
 
+    /** The same question on another trip. */
+    public EnduranceBrief on(Trip newTrip) {
+        return new EnduranceBrief(
+                system,
+                loads,
+                newTrip,
+                initialStateOfCharge,
+                skyUncertainty,
+                compartmentOffsetC,
+                acceptedChance,
+                runs,
+                seed);
+    }
+
     public EnduranceBrief running(int newRuns, long newSeed) {
         return new EnduranceBrief(
                 system,

@@ -8,13 +8,13 @@ import wayside.sizing.solar.SolarCalendar;
 import wayside.sizing.solar.SunGeometry;
 
 /** Writes an invented typical year: a steady sky of a given clearness and a cosine of temperature. */
-final class SyntheticYear {
+public final class SyntheticYear {
     static final double LATITUDE = 47;
     static final double LONGITUDE = 15;
 
     private SyntheticYear() {}
 
-    static List<String> lines(double clearness, boolean leap) {
+    public static List<String> lines(double clearness, boolean leap) {
         List<String> lines = new ArrayList<>(List.of(
                 "LOCATION,Invented Town,-,XXX,synthetic,000000,47.00,15.00,1.0,400.0",
                 "DESIGN CONDITIONS,0",

@@ -1,0 +1,68 @@
+package wayside.sizing.endurance;
+
+import java.util.List;
+import wayside.sizing.solar.ArrayModel;
+import wayside.sizing.solar.ArrayOutput;
+import wayside.sizing.solar.CellTemperature;
+import wayside.sizing.solar.Hdkr;
+import wayside.sizing.solar.SolarCalendar;
+import wayside.sizing.solar.epw.EpwReader;
+import wayside.sizing.solar.epw.TypicalYear;
+import wayside.sizing.solar.epw.YearOnPlane;
+
+/**
+ * The hours of a typical year lived again. A stay begins on a day of its month that the run draws and goes on through the file;
+ * one factor on the light of a whole run stands for years that are not typical.
+ */
+public final class ReplayedWeather implements Weather {
+    private static final int HOURS_A_DAY = 24;
+
+    private final double[] yearWhPerW = new double[EpwReader.HOURS];
+    private final List<Visit> visits;
+    private final double sigma;
+    private final long seed;
+    private final int hours;
+
+    /** So many nights from some day of a month. */
+    public record Visit(int month, int nights) {}
+
+    /**
+     * A year under an array.
+     *
+     * @param uncertainty standard deviation of the factor of a run
+     */
+    public ReplayedWeather(TypicalYear year, ArrayModel array, List<Visit> visits, double uncertainty, long seed) {
+        this.visits = List.copyOf(visits);
+        this.seed = seed;
+        sigma = Math.sqrt(Math.log1p(uncertainty * uncertainty));
+        hours = HOURS_A_DAY * visits.stream().mapToInt(Visit::nights).sum();
+        YearOnPlane light = YearOnPlane.of(
+                year, array.position().plane(), Hdkr.MODEL, array.albedo().value());
+        double left = array.lossFactor().value() * array.controllerEfficiency().value();
+        for (int hour = 0; hour < yearWhPerW.length; hour++) {
+            double cellC = CellTemperature.cellC(
+                    year.airC(hour), light.planeWm2(hour), array.riseKPerWm2().value());
+            yearWhPerW[hour] = ArrayOutput.powerW(
+                    1, light.enteringWm2(hour), cellC, array.powerCoefficient().value(), left);
+        }
+    }
+
+    @Override
+    public int hours() {
+        return hours;
+    }
+
+    @Override
+    public void fill(int run, double[] yieldWhPerW) {
+        RunRandom random = new RunRandom(seed, run);
+        double factor = Math.exp(sigma * random.nextNormal() - sigma * sigma / 2);
+        int at = 0;
+        for (Visit visit : visits) {
+            int day = 1 + (int) (random.nextShare() * SolarCalendar.daysIn(visit.month()));
+            int from = HOURS_A_DAY * (SolarCalendar.dayOfYear(visit.month(), day) - 1);
+            for (int hour = 0; hour < HOURS_A_DAY * visit.nights(); hour++) {
+                yieldWhPerW[at++] = factor * yearWhPerW[(from + hour) % yearWhPerW.length];
+            }
+        }
+    }
+}
