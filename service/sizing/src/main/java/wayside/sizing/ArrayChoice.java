@@ -34,11 +34,12 @@ public record ArrayChoice(
 
     /** Empty when no array is needed or given, or no sun is to be had. */
     static Optional<ArrayChoice> of(Site site, BatteryBank bank, ArrayNeed need, Optional<Derived> powerW) {
-        Derived power = given(site).or(() -> powerW).orElseGet(() -> wholeModules(need));
-        return power.value() > 0 ? Optional.of(of(site, bank, power)) : Optional.empty();
+        ArrayStrings.Limits limits = ArrayStrings.Limits.of(site, bank);
+        Derived power = given(site).or(() -> powerW).orElseGet(() -> wholeStrings(need, limits));
+        return power.value() > 0 ? Optional.of(of(site, bank, limits, power)) : Optional.empty();
     }
 
-    private static ArrayChoice of(Site site, BatteryBank bank, Derived power) {
+    private static ArrayChoice of(Site site, BatteryBank bank, ArrayStrings.Limits limits, Derived power) {
         Derived density = TypicalModule.powerPerArea();
         Derived area = Derived.computed(
                 "area of the array",
@@ -57,19 +58,22 @@ public record ArrayChoice(
         List<Derived> yields = site.stays().stream()
                 .map(stay -> stay.month().dailyWh(stay.label() + ": energy of the array, mean day", power))
                 .toList();
-        return new ArrayChoice(power, area, controller, ArrayStrings.of(site, bank, power), yields);
+        return new ArrayChoice(power, area, controller, ArrayStrings.of(limits, power), yields);
     }
 
-    private static Derived wholeModules(ArrayNeed need) {
+    private static Derived wholeStrings(ArrayNeed need, ArrayStrings.Limits limits) {
         Derived needed = need.worst().arrayW();
         Derived each = TypicalModule.powerW();
+        Derived series = limits.window().smallestSeriesCount();
+        double stringW = each.value() * series.value();
         return Derived.computed(
                 "rated power of the array",
-                Math.ceil(needed.value() / each.value() - 1e-9) * each.value(),
+                Math.ceil(needed.value() / stringW - 1e-9) * stringW,
                 Unit.WATT,
-                Formula.commonPractice("P of the worst stay, rounded up to whole modules"),
+                Formula.commonPractice("P of the worst stay, rounded up to whole strings of n_min modules"),
                 needed.as("P"),
-                each.as("P_module"));
+                each.as("P_module"),
+                series.as("n_min"));
     }
 
     private static double controllerA(double neededA) {

@@ -33,27 +33,41 @@ public record ArrayStrings(
     private static final double COLD_SNAP_K = 10;
     private static final double FULL_SUN_W_PER_M2 = 1000;
 
-    static ArrayStrings of(Site site, BatteryBank bank, Derived powerW) {
-        ModuleFigures module = TypicalModule.figures();
-        Derived coldest = coldestC(site);
-        Derived hottest = hottestCellC(site);
-        Derived charging = chargingV(bank);
-        for (int i = 0; ; i++) {
-            Derived limit = Derived.assumed(
+    /**
+     * What a string may be, whatever the array.
+     *
+     * @param module of which it is made
+     * @param window how many of them fit in series
+     * @param controllerMaximumV the smallest common limit that leaves room [V]
+     */
+    record Limits(ModuleFigures module, StringWindow window, Derived controllerMaximumV) {
+        static Limits of(Site site, BatteryBank bank) {
+            ModuleFigures module = TypicalModule.figures();
+            Derived coldest = coldestC(site);
+            Derived hottest = hottestCellC(site);
+            Derived charging = chargingV(bank);
+            for (int i = 0; ; i++) {
+                Derived limit = controllerV(COMMON_LIMITS_V[i]);
+                StringWindow window = StringWindow.of(module, coldest, hottest, limit, charging, "/system/solarPowerW");
+                if (window.fits() || i == COMMON_LIMITS_V.length - 1) {
+                    return new Limits(module, window, limit);
+                }
+            }
+        }
+
+        private static Derived controllerV(double volts) {
+            return Derived.assumed(
                     "controller: highest voltage of the array",
-                    COMMON_LIMITS_V[i],
+                    volts,
                     Unit.VOLT,
                     "/system/solarPowerW",
                     "The smallest common limit that leaves room for a string; the controller's own label decides",
                     Source.commonPractice());
-            StringWindow window = StringWindow.of(module, coldest, hottest, limit, charging, "/system/solarPowerW");
-            if (window.fits() || i == COMMON_LIMITS_V.length - 1) {
-                return strung(module, window, limit, powerW);
-            }
         }
     }
 
-    private static ArrayStrings strung(ModuleFigures module, StringWindow window, Derived limit, Derived powerW) {
+    static ArrayStrings of(Limits limits, Derived powerW) {
+        StringWindow window = limits.window();
         Derived each = TypicalModule.powerW();
         int least = (int) window.smallestSeriesCount().value();
         int most = Math.max(least, (int) window.largestSeriesCount().value());
@@ -75,9 +89,9 @@ public record ArrayStrings(
                 each.as("P_module"),
                 count.as("n"));
         return new ArrayStrings(
-                module,
+                limits.module(),
                 window,
-                limit,
+                limits.controllerMaximumV(),
                 count,
                 parallel,
                 ofString(

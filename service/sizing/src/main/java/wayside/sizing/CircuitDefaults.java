@@ -15,7 +15,8 @@ import wayside.sizing.wiring.RuleSets;
 /**
  * What all main circuits share, stated once: rule set, insulation, air around the cable, voltage drop.
  */
-record CircuitDefaults(RuleSet rules, Derived insulationC, Derived ambientC, Derived dropLimitPercent) {
+record CircuitDefaults(
+        RuleSet rules, Derived insulationC, Derived ambientC, Derived pairCount, Derived dropLimitPercent) {
     private static final String PATH = Site.SYSTEM + "/rules";
     private static final double AMBIENT_C = 30;
 
@@ -30,6 +31,13 @@ record CircuitDefaults(RuleSet rules, Derived insulationC, Derived ambientC, Der
                         Unit.CELSIUS,
                         PATH,
                         "What the ampacity tables are printed for; size a cable in hotter air as a circuit by itself",
+                        Source.commonPractice()),
+                Derived.assumed(
+                        "conductors that run together",
+                        2,
+                        Unit.COUNT,
+                        PATH,
+                        "Each pair alone, not tied to others",
                         Source.commonPractice()),
                 underRules(rules.defaultDropLimitPercent(PATH)));
     }
@@ -75,7 +83,7 @@ record CircuitDefaults(RuleSet rules, Derived insulationC, Derived ambientC, Der
                 Optional.of(dropLimitPercent),
                 Optional.of(insulationC),
                 Optional.of(ambientC),
-                Optional.empty(),
+                Optional.of(pairCount),
                 Optional.of(engineSpace),
                 Optional.of(rules),
                 new Feed.Branch());

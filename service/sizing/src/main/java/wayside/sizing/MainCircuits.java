@@ -66,7 +66,9 @@ final class MainCircuits {
             strings(a.strings());
         });
         chargers.alternator().ifPresent(this::alternator);
-        chargers.shore().ifPresent(s -> shore(s.chargerPowerW()));
+        chargers.shore()
+                .ifPresent(s ->
+                        add("shore charger", "shoreCharger", shoreA(s.chargerPowerW()), lengths.shoreCharger(), 2));
         if (loadsA.value() > 0) {
             add("distribution", "distribution", loadsA, lengths.distribution(), 3);
         }
@@ -100,11 +102,17 @@ final class MainCircuits {
             inputs.add(chargers.alternator().get().chargerCurrentA().as("I_alternator"));
             in += chargers.alternator().get().chargerCurrentA().value();
         }
+        if (chargers.shore().isPresent()) {
+            Derived shore = shoreA(chargers.shore().get().chargerPowerW());
+            inputs.add(shore.as("I_shore"));
+            in += shore.value();
+        }
         return Derived.computed(
                 "battery main: current",
                 Math.max(out, in),
                 Unit.AMPERE,
-                Formula.definition("I = larger of what goes out (loads, inverter) and what comes in (sun, engine)"),
+                Formula.definition(
+                        "I = larger of what goes out (loads, inverter) and what comes in (sun, engine, hookup)"),
                 inputs.toArray(Input[]::new));
     }
 
@@ -142,16 +150,15 @@ final class MainCircuits {
         sized.add(CircuitSizing.of(defaults.throughTheEngineSpace(name, current, length, bank.busVoltageV())));
     }
 
-    private void shore(Derived powerW) {
+    private Derived shoreA(Derived powerW) {
         Derived charging = chargers.need().chargingVoltageV();
-        Derived current = Derived.computed(
+        return Derived.computed(
                 "shore charger: current at the bank",
                 powerW.value() / charging.value(),
                 Unit.AMPERE,
                 Formula.definition("I = P / V_c"),
                 powerW.as("P"),
                 charging.as("V_c"));
-        add("shore charger", "shoreCharger", current, lengths.shoreCharger(), 2);
     }
 
     private void add(String name, String field, Derived currentA, OptionalDouble lengthM, double usualM) {

@@ -10,6 +10,7 @@ import wayside.sizing.storage.ShortCircuit;
 import wayside.sizing.storage.Ventilation;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Source;
 import wayside.sizing.wiring.RuleSets;
 import wayside.sizing.wiring.SizedCircuit;
 
@@ -55,7 +56,7 @@ public final class SystemSizer {
                 inverter,
                 circuits,
                 RuleOfThumb.of(site));
-        return new Answer<>(system, system.figures(), choices(site, circuits), SystemCautions.of(site, system));
+        return new Answer<>(system, system.figures(), choices(site, circuits, pair), SystemCautions.of(site, system));
     }
 
     private static List<Shortfall> shortfalls(
@@ -102,8 +103,16 @@ public final class SystemSizer {
                 : Optional.empty();
     }
 
-    private static List<Assumption> choices(Site site, List<SizedCircuit> circuits) {
+    private static List<Assumption> choices(Site site, List<SizedCircuit> circuits, SizePair pair) {
         List<Assumption> choices = new ArrayList<>(site.choices());
+        if (site.brief().target().chanceOfRunningFlat().isPresent() && pair.equals(SizePair.OPEN)) {
+            choices.add(Assumption.choice(
+                    "/target/chanceOfRunningFlat",
+                    "how battery and array were sized",
+                    "by days of autonomy and the worst month",
+                    "The accepted chance was not used; ask for the endurance of this system to learn its chance",
+                    Source.commonPractice()));
+        }
         if (site.brief().system().rules().isEmpty()) {
             choices.add(CircuitDefaults.choice(RuleSets.DEFAULT));
         }

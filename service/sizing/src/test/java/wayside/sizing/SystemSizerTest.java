@@ -73,6 +73,31 @@ class SystemSizerTest {
     }
 
     @Test
+    void theMainCableCarriesWhatComesInFromTheHookup() {
+        SystemBrief brief = SystemBrief.of(Trip.of(Briefs.stay(5, 20).hookedUp(2)), FRIDGE);
+        List<SizedCircuit> circuits = SystemSizer.size(brief).result().circuits();
+        double main = circuits.get(0).duty().designCurrentA().value();
+        assertThat(circuits)
+                .filteredOn(c -> c.duty().name().equals("shore charger"))
+                .singleElement()
+                .satisfies(shore ->
+                        assertThat(shore.duty().designCurrentA().value()).isLessThanOrEqualTo(main));
+    }
+
+    @Test
+    void theArrayIsMadeOfWholeStrings() {
+        ArrayChoice array =
+                lfp(InverterSpec.OPEN, Load.dc("light", 5, 4)).result().array().orElseThrow();
+        ArrayStrings strings = array.strings();
+        assertThat(array.powerW().value())
+                .isEqualTo(100
+                        * strings.seriesCount().value()
+                        * strings.parallelCount().value());
+        assertThat(strings.coldOpenCircuitV().value())
+                .isLessThanOrEqualTo(strings.controllerMaximumV().value());
+    }
+
+    @Test
     void polarNightWithoutOtherSourcesIsAShortfall() {
         SystemBrief brief = SystemBrief.of(Trip.of(Stay.of(Place.of(78, 15), 12, 7)), FRIDGE);
         Answer<Recommendation> answer = SystemSizer.size(brief);
