@@ -2,7 +2,12 @@ package wayside.server;
 
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.server.handler.GracefulHandler;
+import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -61,8 +66,7 @@ public final class App implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         config.http.prefer405over404 = true;
         config.http.maxRequestSize = settings.maxBodyBytes();
-        config.jetty.host = settings.host().isEmpty() ? null : settings.host();
-        config.jetty.port = settings.port();
+        config.jetty.addConnector(this::connector);
         config.jetty.threadPool = threads();
         config.jetty.modifyHttpConfiguration(http -> {
             http.setSendServerVersion(false);
@@ -79,7 +83,17 @@ public final class App implements AutoCloseable {
         return pool;
     }
 
+    private ServerConnector connector(Server server, HttpConfiguration http) {
+        ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
+        connector.setHost(settings.host().isEmpty() ? null : settings.host());
+        connector.setPort(settings.port());
+        connector.setIdleTimeout(settings.idleTimeoutMs());
+        return connector;
+    }
+
     private void modify(Server server) {
+        // Outermost first: bodies must flow, and a stop lets requests at work finish.
+        server.setHandler(new MinimumDataRateHandler(new GracefulHandler(), settings.minDataRateBytes(), 0));
         server.setStopTimeout(settings.stopTimeoutMs());
         server.setErrorHandler(new HttpErrors());
     }

@@ -4,7 +4,9 @@ import com.fasterxml.jackson.databind.ObjectWriter;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import java.io.IOException;
+import java.util.function.Supplier;
 import wayside.server.mapping.RequestReader;
+import wayside.sizing.solar.epw.TypicalYear;
 
 /** Read, call, write. */
 final class OperationHandler<Q extends Record, A extends Record> implements Handler {
@@ -12,27 +14,37 @@ final class OperationHandler<Q extends Record, A extends Record> implements Hand
     private final RequestReader reader;
     private final ObjectWriter writer;
     private final int bodyLimitBytes;
+    private final Gate gate;
 
-    OperationHandler(Operation<Q, A> operation, RequestReader reader, int bodyLimitBytes) {
+    OperationHandler(Operation<Q, A> operation, RequestReader reader, int bodyLimitBytes, Gate gate) {
         this.operation = operation;
         this.reader = reader;
         this.writer = Json.writer(operation.response());
         this.bodyLimitBytes = bodyLimitBytes;
+        this.gate = gate;
     }
 
     @Override
     public void handle(Context context) throws Exception {
         Accepts.require(context.header("Accept"), Json.TYPE);
         YearForm<?, A> yearForm = operation.yearForm();
-        A answer = yearForm != null && FormBody.is(context)
-                ? ofYear(context, yearForm)
-                : operation.calculation().apply(reader.read(Body.read(context, bodyLimitBytes), operation.request()));
+        A answer = yearForm != null && FormBody.is(context) ? ofYear(context, yearForm) : ofRequest(context);
         context.contentType(Json.TYPE).result(Json.bytes(writer, answer));
     }
 
     private <F extends Record> A ofYear(Context context, YearForm<F, A> form) throws IOException {
         FormBody body = FormBody.of(context, bodyLimitBytes);
         F request = reader.read(body.request(), form.request());
-        return form.calculation().apply(request, body.year());
+        TypicalYear year = body.year();
+        return calculate(() -> form.calculation().apply(request, year));
+    }
+
+    private A ofRequest(Context context) throws IOException {
+        Q request = reader.read(Body.read(context, bodyLimitBytes), operation.request());
+        return calculate(() -> operation.calculation().apply(request));
+    }
+
+    private A calculate(Supplier<A> calculation) {
+        return operation.heavy() ? gate.through(calculation) : calculation.get();
     }
 }

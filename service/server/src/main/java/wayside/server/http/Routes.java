@@ -85,15 +85,16 @@ public final class Routes {
                             SolarYieldWriter::write)
                     .withYear(SolarYieldOfYearRequest.class, Routes::solarYieldOfYear),
             Operation.of(
-                    "recommendation",
-                    "A whole system for a list of loads and a trip",
-                    "Sizes battery, array, chargers, inverter, cables and fuses; a system that does not fit is answered"
-                            + " with its shortfalls.",
-                    RecommendationRequest.class,
-                    RecommendationResponse.class,
-                    RecommendationReader::read,
-                    SystemSizer::size,
-                    RecommendationWriter::write),
+                            "recommendation",
+                            "A whole system for a list of loads and a trip",
+                            "Sizes battery, array, chargers, inverter, cables and fuses; a system that does not fit is answered"
+                                    + " with its shortfalls.",
+                            RecommendationRequest.class,
+                            RecommendationResponse.class,
+                            RecommendationReader::read,
+                            SystemSizer::size,
+                            RecommendationWriter::write)
+                    .asHeavy(),
             Operation.of(
                     "recharge-time",
                     "How long a battery takes to fill",

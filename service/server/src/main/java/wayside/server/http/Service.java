@@ -3,6 +3,7 @@ package wayside.server.http;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -13,6 +14,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import wayside.server.contract.Endpoint;
 import wayside.server.mapping.RequestReader;
+import wayside.server.problem.ProblemKind;
 
 /** Hangs handlers and filters on the server. */
 public final class Service implements AutoCloseable {
@@ -52,8 +54,12 @@ public final class Service implements AutoCloseable {
     }
 
     private void operations(JavalinConfig config) {
+        Gate gate = new Gate(settings.heavyAtOnce(), settings.heavyWaitMs(), metrics::countRefusal);
         for (Operation<?, ?> operation : Routes.operations()) {
-            post(config, operation.endpoint(), new OperationHandler<>(operation, reader, settings.maxBodyBytes()));
+            post(
+                    config,
+                    operation.endpoint(),
+                    new OperationHandler<>(operation, reader, settings.maxBodyBytes(), gate));
         }
     }
 
@@ -83,8 +89,14 @@ public final class Service implements AutoCloseable {
         folder(config, pages, "/docs", "docs", "/docs/");
         folder(config, pages, "/demo", "demo", "/widget/demo/");
         get(config, "/wayside.js", "widget", context -> pages.send(context, "/widget/wayside.js"));
-        get(config, "/problems/{kind}", "docs", context -> context.redirect("/docs/#problems"));
+        get(config, "/problems/{kind}", "docs", context -> explain(context, context.pathParam("kind")));
         get(config, "/", "demo", context -> context.redirect("/demo/"));
+    }
+
+    private static void explain(Context context, String code) {
+        boolean known =
+                Arrays.stream(ProblemKind.values()).anyMatch(kind -> kind.code().equals(code));
+        context.redirect("/docs/#" + (known ? code : "problems"));
     }
 
     /** A folder of pages; its own address ends in a slash, so that what its page names is found beside it. */

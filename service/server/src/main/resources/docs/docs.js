@@ -1,0 +1,126 @@
+// Draws the page from the contract. Texts go in as text, never as markup.
+
+const contract = await (await fetch('../openapi.json')).json();
+
+function h(name, attributes = {}, ...children) {
+  const element = document.createElement(name);
+  Object.entries(attributes).forEach(([key, value]) => element.setAttribute(key, value));
+  element.append(...children.filter((child) => child !== null && child !== undefined));
+  return element;
+}
+
+const operations = Object.entries(contract.paths).flatMap(([path, item]) =>
+  Object.entries(item).map(([method, operation]) => ({path, method: method.toUpperCase(), ...operation})));
+
+document.getElementById('about').textContent = contract.info.description;
+document.getElementById('contents').append(contents());
+document.getElementById('operations').append(...operations.map(section));
+document.getElementById('schemas').append(h('h2', {}, 'Pieces'), ...Object.keys(contract.components.schemas).map(piece));
+if (location.hash.length > 1) {
+  document.getElementById(decodeURIComponent(location.hash.slice(1)))?.scrollIntoView();
+}
+
+function contents() {
+  const link = (id, text) => h('li', {}, h('a', {href: `#${id}`}, text));
+  return h('ul', {},
+    ...operations.map(({operationId}) => link(operationId, operationId)),
+    link('problems', 'When something is wrong'),
+    link('schemas', 'Pieces'));
+}
+
+function section(operation) {
+  const body = operation.requestBody?.content['application/json'];
+  const answer = operation.responses['200'].content['application/json'].schema;
+  return h('section', {id: operation.operationId},
+    h('h2', {}, operation.summary),
+    h('p', {class: 'address'}, h('span', {}, operation.method), ` ${operation.path}`),
+    h('p', {}, operation.description),
+    ...(body ? [h('h3', {}, 'You send'), fields(named(body.schema)), example(operation.operationId, 'request', 'An example')] : []),
+    h('h3', {}, 'You get'),
+    fields(named(answer)),
+    ...(body ? [example(operation.operationId, 'response', 'The answer to that example')] : []),
+    h('p', {}, 'Other answers: ', others(operation), '.'));
+}
+
+function others(operation) {
+  const statuses = Object.keys(operation.responses).filter((status) => status !== '200');
+  return statuses.sort().map((status) => `${status} ${operation.responses[status].description.replace(/\.$/, '')}`).join('; ');
+}
+
+/** Fetched when it is opened; answers are long. */
+function example(id, part, title) {
+  const code = h('code');
+  const details = h('details', {}, h('summary', {}, title), h('pre', {tabindex: '0'}, code));
+  details.addEventListener('toggle', async () => {
+    if (details.open && code.textContent === '') {
+      const response = await fetch(`../examples/${id}.${part}.json`);
+      code.textContent = response.ok ? await response.text() : 'There is no example.';
+    }
+  });
+  details.open = part === 'request';
+  return details;
+}
+
+function piece(name) {
+  const schema = contract.components.schemas[name];
+  return h('section', {id: `piece-${name}`}, h('h3', {}, name), h('p', {}, schema.description ?? ''), fields(schema));
+}
+
+function named(schema) {
+  return schema.$ref ? contract.components.schemas[schema.$ref.split('/').pop()] : schema;
+}
+
+function fields(schema) {
+  const rows = Object.entries(schema.properties ?? {}).map(([name, property]) => h('tr', {},
+    h('td', {class: 'field'}, name, remark(schema, name)),
+    h('td', {class: 'kind'}, ...kind(property)),
+    h('td', {}, property.description ?? named(property).description ?? '')));
+  const head = ['Field', 'Takes', 'Meaning'].map((text) => h('th', {scope: 'col'}, text));
+  const table = h('table', {class: 'fields'}, h('thead', {}, h('tr', {}, ...head)), h('tbody', {}, ...rows));
+  const rules = between(schema);
+  return rules.length === 0 ? table : h('div', {}, table, h('ul', {class: 'rules'}, ...rules.map((rule) => h('li', {}, rule))));
+}
+
+/** What is sent says what it must have; what comes back says what it may lack. */
+function remark(schema, name) {
+  const must = (schema.required ?? []).includes(name);
+  const sent = schema.additionalProperties === false;
+  return must === sent ? h('span', {class: 'must'}, sent ? 'required' : 'not always') : null;
+}
+
+/** A type in words, with a link where it is a piece. */
+function kind(property) {
+  if (property.$ref) {
+    const name = property.$ref.split('/').pop();
+    return [h('a', {href: `#piece-${name}`}, name)];
+  }
+  if (property.type === 'array') {
+    return [`list${span(property.minItems, property.maxItems)} of `, ...kind(property.items)];
+  }
+  if (property.enum) {
+    return [property.enum.join(', ')];
+  }
+  if (property.additionalProperties) {
+    return ['object of ', ...kind(property.additionalProperties)];
+  }
+  return [`${property.type ?? 'any'}${range(property)}`];
+}
+
+function range({minimum, exclusiveMinimum, maximum, minLength, maxLength}) {
+  const low = minimum !== undefined ? ` from ${minimum}` : exclusiveMinimum !== undefined ? ` above ${exclusiveMinimum}` : '';
+  return low + (maximum !== undefined ? ` to ${maximum}` : '') + span(minLength, maxLength);
+}
+
+function span(least, most) {
+  return most === undefined ? '' : ` (${least ?? 0} to ${most})`;
+}
+
+function between(schema) {
+  const names = (alternatives) => alternatives.map(({required}) => required.join(', ')).join(' or ');
+  const rules = (schema.allOf ?? []).map((rule) =>
+    rule.oneOf ? `Exactly one of ${names(rule.oneOf)}.` :
+    rule.anyOf ? `At least one of ${names(rule.anyOf)}.` :
+    `Not ${rule.not.required.join(' and ')} together.`);
+  const needs = Object.entries(schema.dependentRequired ?? {}).map(([name, others]) => `${name} needs ${others.join(', ')}.`);
+  return [...rules, ...needs];
+}
