@@ -17,7 +17,7 @@ enum Setting {
     IDLE_TIMEOUT_MS("30000", "a connection silent for so long is closed"),
     MIN_DATA_RATE_BYTES("500", "slowest sending of a body, bytes a second; 0 for no limit"),
     STOP_TIMEOUT_MS("10000", "how long requests at work may take when the service stops"),
-    ECHO("false", "true opens POST /echo, which sends its body back; for measuring");
+    ECHO("false", "true opens POST /echo, which sends its body back, up to ?bytes= of it; for measuring");
 
     private final String standard;
     private final String meaning;

@@ -3,6 +3,7 @@ package wayside.server.http;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
+import java.io.IOException;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -116,10 +117,21 @@ public final class Service implements AutoCloseable {
         get(config, "/health/ready", "health", context -> health(context, ready.get()));
         get(config, "/metrics", "metrics", metrics::scrape);
         if (settings.echo()) {
-            config.routes.post("/echo", context -> context.contentType(Json.TYPE)
-                    .result(Body.read(context, settings.maxBodyBytes())));
+            config.routes.post("/echo", this::echo);
             note("/echo", "POST", "echo");
         }
+    }
+
+    /** Sends the body back, again and again up to {@code ?bytes=}: an answer of a given size that costs no thought. */
+    private void echo(Context context) throws IOException {
+        byte[] body = Body.read(context, settings.maxBodyBytes());
+        String wanted = context.queryParam("bytes");
+        int size = wanted != null && wanted.matches("[0-9]{1,7}") ? Integer.parseInt(wanted) : body.length;
+        byte[] answer = Arrays.copyOf(body, body.length == 0 ? 0 : size);
+        for (int at = body.length; at < answer.length; at += body.length) {
+            System.arraycopy(body, 0, answer, at, Math.min(body.length, answer.length - at));
+        }
+        context.contentType(Json.TYPE).result(answer);
     }
 
     private static void health(Context context, boolean well) {

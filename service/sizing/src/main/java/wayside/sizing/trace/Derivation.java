@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -102,10 +101,23 @@ public final class Derivation {
         return Optional.empty();
     }
 
+    /** Small letters and digits, a hyphen for whatever stands between them. An answer has hundreds: no patterns here. */
+    private static String slug(String label) {
+        StringBuilder slug = new StringBuilder(label.length());
+        boolean gap = false;
+        for (int i = 0; i < label.length(); i++) {
+            char c = Character.toLowerCase(label.charAt(i));
+            boolean kept = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
+            if (kept) {
+                slug.append(gap && slug.length() > 0 ? "-" : "").append(c);
+            }
+            gap = !kept;
+        }
+        return slug.length() == 0 ? "step" : slug.toString();
+    }
+
     private String newId(String label) {
-        String slug =
-                label.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
-        String base = slug.isEmpty() ? "step" : slug;
+        String base = slug(label);
         int count = uses.merge(base, 1, Integer::sum);
         if (count == 1) {
             return base;
