@@ -1,7 +1,6 @@
 import {post} from './service.js';
 
 const QUIET_MILLIS = 250;
-const NOT_SERVED = 404;
 
 /** Asks once the hand rests, and listens only to the answers of the last question. */
 export class Conversation {
@@ -25,19 +24,15 @@ export class Conversation {
   /**
    * Asks a first thing and, when it is answered, what follows from it, one after the other.
    *
-   * @param question {service, first: {name, operation, body}, instead: the same, where the first isn't served,
-   *     then: answer => [the same again]}
+   * @param question {service, first: {name, operation, body}, then: answer => [the same again]}
    */
-  async now({service, first, instead, then}) {
+  async now({service, first, then}) {
     this.stop();
     const mine = new AbortController();
     this.asking = mine;
     this.listener.asked();
     try {
-      const {answer, problem} = await this.ask(service, first, mine.signal);
-      if (problem?.status === NOT_SERVED) {
-        await this.ask(service, instead, mine.signal);
-      }
+      const {answer} = await this.ask(service, first, mine.signal);
       for (const next of answer ? then(answer) : []) {
         await this.ask(service, next, mine.signal);
       }
@@ -51,9 +46,7 @@ export class Conversation {
   async ask(service, {name, operation, body}, signal) {
     const result = await post(service, operation, body, signal);
     signal.throwIfAborted();
-    if (result.problem?.status !== NOT_SERVED) {
-      this.listener.heard(name, result);
-    }
+    this.listener.heard(name, result);
     return result;
   }
 }

@@ -2,15 +2,16 @@ import {TakeBand} from './answer/takeband.js';
 import {Conversation} from './conversation.js';
 import {h} from './dom.js';
 import {Reader} from './reader.js';
+import {retyped} from './lengths.js';
 import {controlOf} from './pointer.js';
-import {budgetRequest, enduranceRequest, recommendationRequest, sentLoads, yearRequest} from './request.js';
+import {enduranceRequest, recommendationRequest, sentLoads, yearRequest} from './request.js';
 import {get, ownService} from './service.js';
 import {clearFaults, showFault} from './sheet/field.js';
 import {GoBand} from './sheet/goband.js';
 import {RunBand} from './sheet/runband.js';
 import {footStrip, sheetHead} from './sheet/sheethead.js';
 import {emptyState, starterNamed, stateFrom} from './state.js';
-import {STYLE} from './style/style.js';
+import {sharedSheet} from './style/style.js';
 
 /**
  * The job card: what you run, where you go, what it takes.
@@ -66,7 +67,8 @@ export class WaysidePlanner extends HTMLElement {
     this.goBand = new GoBand(this);
     this.strip = footStrip(this.takeBand.element);
     this.head = sheetHead(this);
-    this.shadowRoot.append(h('style', {}, STYLE),
+    this.shadowRoot.adoptedStyleSheets = [sharedSheet()];
+    this.shadowRoot.append(
       h('div', {class: 'sheet'}, this.head.element,
         h('div', {class: 'bands'}, h('div', {class: 'asks'}, this.runBand.element, this.goBand.element), this.takeBand.element),
         this.strip.element));
@@ -88,10 +90,13 @@ export class WaysidePlanner extends HTMLElement {
 
   /** Speaks in the units and the language of now. */
   restyle() {
-    this.ownReader = new Reader(this.units, this.lang || document.documentElement.lang || 'en');
+    const lang = this.lang || document.documentElement.lang || 'en';
+    const {wishes} = this.state;
+    wishes.lengths = retyped(wishes.lengths, this.ownReader?.units ?? this.units, this.units, lang);
+    this.ownReader = new Reader(this.units, lang);
     this.head.mark(this.units);
     this.goBand.draw();
-    if (this.sent.length > 0 && (this.answers.recommendation || this.answers.budget)) {
+    if (this.answers.recommendation) {
       this.show();
     }
   }
@@ -117,19 +122,18 @@ export class WaysidePlanner extends HTMLElement {
 
   question() {
     const sent = sentLoads(this.state);
-    const asked = recommendationRequest(this.state, this.reader.lang);
+    const asked = recommendationRequest(this.state, this.reader.lang, this.units);
     this.sent = sent;
     this.fresh = new Set();
     return {
       service: this.service,
       first: {name: 'recommendation', operation: 'recommendation', body: asked},
-      instead: {name: 'budget', operation: 'energy-budget', body: budgetRequest(asked)},
       then: (answer) => followUps(asked, answer),
     };
   }
 
   heard(name, result) {
-    if (name === 'endurance' || name === 'year') {
+    if (name !== 'recommendation') {
       this.keep(name, result.answer);
       return;
     }
@@ -151,7 +155,7 @@ export class WaysidePlanner extends HTMLElement {
   }
 
   show() {
-    this.runBand.read(this.answers.recommendation?.energyBudget ?? this.answers.budget, this.sent, this.reader);
+    this.runBand.read(this.answers.recommendation.energyBudget, this.sent, this.reader);
     this.takeBand.showAnswer(this.answers, {
       trip: this.state.stays.map(({month}) => Number(month)),
       tilted: Number(this.state.wishes.tiltDegrees) > 0,

@@ -7,10 +7,8 @@ const WISH_FIELDS = {
   '/system/panel/tiltDegrees': 'tiltDegrees',
   '/system/panel/shadedShare': 'shadedPercent',
   '/system/inverter/hoursPerDay': 'inverterHoursPerDay',
-  '/inverter/hoursPerDay': 'inverterHoursPerDay',
-  '/busVoltageV': 'busVoltageV',
-  '/standbyW': 'standbyW',
   '/target/chanceOfRunningFlat': 'chancePercent',
+  '/target/objective': 'objective',
   '/target/autonomyDays': 'autonomyDays',
 };
 
@@ -35,7 +33,10 @@ function stayControl([trip, stays, index, field, inner], keys) {
   return `stays.${keys[index]}.${field === 'place' ? inner ?? 'latitude' : field ?? 'nights'}`;
 }
 
-function wishControl(pointer, [head, field]) {
+function wishControl(pointer, [head, field, inner]) {
+  if (field === 'circuitLengthsM') {
+    return `wishes.length-${inner ?? 'main'}`;
+  }
   const name = WISH_FIELDS[pointer] ?? (head === 'system' ? field : undefined);
   return name === undefined ? undefined : `wishes.${name}`;
 }

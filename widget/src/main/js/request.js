@@ -1,18 +1,13 @@
+import {lengthsInMetres} from './lengths.js';
 import {typedNumber} from './numbers.js';
 import {isBlank} from './state.js';
 
-/** What of the state goes to energy-budget. */
-export function budgetRequest(asked) {
-  const {busVoltageV, inverter, standbyW} = asked.system;
-  return stripped({loads: asked.loads, busVoltageV, inverter, standbyW});
-}
-
 /** What of the state goes to recommendation. */
-export function recommendationRequest(state, lang) {
+export function recommendationRequest(state, lang, units = 'metric') {
   return stripped({
     loads: loads(state, lang),
     trip: {stays: state.stays.map((stay) => stayRequest(stay, lang))},
-    system: systemWishes(state, lang),
+    system: systemWishes(state, lang, units),
     target: target(state.wishes, lang),
   });
 }
@@ -56,7 +51,7 @@ function stayRequest(stay, lang) {
   });
 }
 
-function systemWishes({wishes, stays}, lang) {
+function systemWishes({wishes, stays}, lang, units) {
   const number = (text) => typedNumber(text, lang);
   return stripped({
     busVoltageV: number(wishes.busVoltageV),
@@ -68,6 +63,8 @@ function systemWishes({wishes, stays}, lang) {
     shoreChargerW: number(wishes.shoreChargerW),
     inverter: some({hoursPerDay: number(wishes.inverterHoursPerDay)}),
     standbyW: number(wishes.standbyW),
+    alternatorRatingA: number(wishes.alternatorRatingA),
+    circuitLengthsM: some(lengthsInMetres(wishes.lengths, units, lang)),
   });
 }
 
@@ -84,7 +81,7 @@ function panel(wishes, latitude, lang) {
 function target(wishes, lang) {
   return some(
     wishes.surety === 'chance'
-      ? {chanceOfRunningFlat: shareOf(typedNumber(wishes.chancePercent, lang))}
+      ? {chanceOfRunningFlat: shareOf(typedNumber(wishes.chancePercent, lang)), objective: wishes.objective}
       : {autonomyDays: typedNumber(wishes.autonomyDays, lang)});
 }
 

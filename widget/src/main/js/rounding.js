@@ -8,6 +8,7 @@ const STEPS = {
   Ah: [[20, 1], [100, 5], [Infinity, 10]],
   W: [[20, 1], [100, 5], [Infinity, 10]],
   A: [[10, 0.1], [Infinity, 1]],
+  kA: [[10, 0.1], [Infinity, 1]],
   V: [[20, 0.1], [Infinity, 1]],
   kg: [[10, 0.1], [Infinity, 1]],
   lb: [[10, 0.1], [Infinity, 1]],
@@ -24,6 +25,7 @@ const STEPS = {
   '%': [[10, 0.1], [Infinity, 1]],
 };
 
+const KILO = {Wh: 'kWh', A: 'kA'};
 const KILO_FROM = 1000;
 
 /** A figure as the trade would say it: {number, symbol, decimals}, in the reader's units. */
@@ -47,7 +49,7 @@ function stepped(value, unit, system, round) {
 }
 
 function kilo({value, symbol}) {
-  return symbol === 'Wh' && Math.abs(value) >= KILO_FROM ? {value: value / KILO_FROM, symbol: 'kWh'} : {value, symbol};
+  return KILO[symbol] && Math.abs(value) >= KILO_FROM ? {value: value / KILO_FROM, symbol: KILO[symbol]} : {value, symbol};
 }
 
 /** A figure of a derivation: four digits, its own unit, shares in percent. */

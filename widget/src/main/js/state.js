@@ -11,7 +11,7 @@ const FRESH_STAY = {latitude: '', longitude: '', month: 6, nights: 3, drivingHou
 
 const FRESH_WISHES = {
   busVoltageV: 12, chemistry: '', tiltDegrees: 0, shadedPercent: '', solarPowerW: '', nominalEnergyWh: '', alternatorChargerA: '',
-  shoreChargerW: '', inverterHoursPerDay: '', standbyW: '', surety: 'chance', chancePercent: 5, autonomyDays: '',
+  shoreChargerW: '', inverterHoursPerDay: '', standbyW: '', alternatorRatingA: '', lengths: {}, surety: 'chance', chancePercent: 5, objective: '', autonomyDays: '',
 };
 
 /** A line of the list. Fields hold what the person typed; request.js makes numbers of them. */
@@ -34,15 +34,19 @@ export function newStay(given = {}) {
   return {...FRESH_STAY, ...given, key: lastKey};
 }
 
+function freshWishes() {
+  return {...FRESH_WISHES, lengths: {}};
+}
+
 export function emptyState() {
-  return {loads: [], stays: [newStay({latitude: 47.5, longitude: 11})], wishes: {...FRESH_WISHES}};
+  return {loads: [], stays: [newStay({latitude: 47.5, longitude: 11})], wishes: freshWishes()};
 }
 
 export function stateFrom(starter) {
   return {
     loads: starter.loads.map(newLoad),
     stays: starter.stays.map(newStay),
-    wishes: {...FRESH_WISHES, ...starter.wishes},
+    wishes: {...freshWishes(), ...starter.wishes},
   };
 }
 

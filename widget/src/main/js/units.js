@@ -11,6 +11,7 @@ const US = {
   mm: {symbol: 'in', from: (millimetre) => millimetre / 25.4, to: (inch) => inch * 25.4},
   m2: {symbol: 'sq ft', from: (area) => area / METRE_PER_FOOT ** 2, to: (area) => area * METRE_PER_FOOT ** 2},
   kg: {symbol: 'lb', from: (kilogram) => kilogram / KILOGRAM_PER_POUND, to: (pound) => pound * KILOGRAM_PER_POUND},
+  cm2: {symbol: 'sq in', from: (area) => area / 2.54 ** 2, to: (area) => area * 2.54 ** 2},
   L: {symbol: 'cu ft', from: (litre) => litre / LITRE_PER_CUBIC_FOOT, to: (foot) => foot * LITRE_PER_CUBIC_FOOT},
   C: {symbol: '°F', from: (celsius) => celsius * 1.8 + 32, to: (fahrenheit) => (fahrenheit - 32) / 1.8},
   K: {symbol: '°F', from: (kelvin) => kelvin * 1.8, to: (fahrenheit) => fahrenheit / 1.8},

@@ -18,8 +18,8 @@ export function chemistryTable(byChemistry, reader) {
 }
 
 /** What a rule of thumb would have said, and whether a self-contained unit would do. */
-export function besides(answer, reader) {
-  const parts = [thumb(answer.ruleOfThumb, reader), unit(answer.powerUnit), helps(answer.whatHelps, reader)].filter(Boolean);
+export function besides({recommendation, endurance}, reader) {
+  const parts = [helps(recommendation.whatHelps ?? endurance?.whatHelps, reader), thumb(recommendation.ruleOfThumb, reader), unit(recommendation.powerUnit)].filter(Boolean);
   return parts.length > 0 ? h('section', {class: 'part besides'}, parts) : undefined;
 }
 
@@ -27,11 +27,10 @@ function thumb(rule, reader) {
   if (!rule) {
     return undefined;
   }
-  const chance = rule.chanceOfRunningFlat;
-  const share = typeof chance === 'number' ? chance : chance?.value;
+  const share = rule.chanceOfRunningFlat;
   return [h('h3', {}, 'What a rule of thumb says'),
-    h('p', {}, `${reader.needText(rule.nominalEnergyWh, 'Wh')} of battery and ${reader.needText(rule.solarPowerW, 'W')} of panel for ${reader.text(rule.autonomyDays, 'd')} from a full bank`,
-      share === undefined ? '.' : `: that runs flat on about ${chanceInWords(share, reader.lang)} such trips.`)];
+    h('p', {}, `${reader.needText(rule.nominalEnergyWh, 'Wh')} of battery${rule.solarPowerW ? ` and ${reader.needText(rule.solarPowerW, 'W')} of panel` : ''} for ${reader.text(rule.autonomyDays, 'd')} from a full bank`,
+      typeof share !== 'number' ? '.' : `: that runs flat on about ${chanceInWords(share, reader.lang)} such trips.`)];
 }
 
 function unit(powerUnit) {
@@ -41,5 +40,5 @@ function unit(powerUnit) {
 
 function helps(list, reader) {
   return list && list.length > 0 && [h('h3', {}, 'What would help most'),
-    h('ol', {}, list.map((one) => h('li', {}, one.text ?? one.change, `: ${chanceInWords(one.chanceOfRunningFlat, reader.lang)} such trips`)))];
+    h('ol', {}, list.map((one) => h('li', {}, one.change, `: ${chanceInWords(one.chanceOfRunningFlat, reader.lang)} such trips`)))];
 }

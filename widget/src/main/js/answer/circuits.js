@@ -11,27 +11,37 @@ export function circuitTable(circuits, reader) {
   if (!circuits || circuits.length === 0) {
     return undefined;
   }
-  const columns = ['Circuit', 'Current', 'One way', reader.units === 'us' ? 'Wire, AWG' : 'Wire, mm²', reader.units === 'us' ? 'or mm²' : 'or AWG', 'Fuse', 'Breaks at least', 'Loses'];
+  const wires = reader.units === 'us' ? ['Wire, AWG', 'or mm²'] : ['Wire, mm²', 'or AWG'];
+  const columns = ['Circuit', 'Current', 'One way', ...wires, 'Fuse', 'Breaks at least', 'Loses'];
   return h('section', {class: 'part circuits'}, h('h3', {}, 'Wires and fuses'),
     h('div', {class: 'scroll', tabindex: 0, role: 'region', 'aria-label': 'Wires and fuses'}, table(columns, circuits.map((circuit) => row(circuit, reader)))),
-    h('ul', {class: 'grounds'}, circuits.map((circuit) => h('li', {class: 'ground'}, groundOf(circuit)))));
+    h('p', {class: 'ground'}, `Lengths are one way; losses are reckoned out and back. Rules: ${[...new Set(circuits.map(({rules}) => rules))].join(', ')}.`),
+    h('details', {'data-open': 'circuits'}, h('summary', {}, 'why these'),
+      h('ul', {}, circuits.map((circuit) => h('li', {class: 'ground'}, groundOf(circuit))))));
 }
 
 function row(circuit, reader) {
-  if (circuit.feasible === false || !circuit.conductor) {
-    return [circuit.name, reader.text(circuit.designCurrentA, 'A'), reader.text(circuit.lengthM, 'm'), 'none carries it', '', '', '', ''];
+  const {name, designCurrentA, lengthM, conductor, metricConductor, fuse, voltageDropPercent} = circuit;
+  const start = [name, reader.text(designCurrentA, 'A'), reader.text(lengthM, 'm')];
+  if (!conductor) {
+    return [...start, 'none', '', '', '', ''];
   }
-  const awg = `${circuit.conductor.awg}${circuit.parallelConductors > 1 ? ` × ${circuit.parallelConductors}` : ''}`;
-  const metric = reader.number((circuit.metricConductor ?? circuit.conductor).areaMm2);
+  const wires = [times(conductor.awg, circuit), metricConductor ? times(reader.number(metricConductor.areaMm2), circuit) : ''];
   return [
-    circuit.name, reader.text(circuit.designCurrentA, 'A'), reader.text(circuit.lengthM, 'm'),
-    ...(reader.units === 'us' ? [awg, metric] : [metric, awg]),
-    circuit.fuse ? reader.text(circuit.fuse.ratingA, 'A') : '',
-    circuit.fuse?.minimumInterruptA ? `${reader.number(circuit.fuse.minimumInterruptA / 1000)} kA` : '',
-    `${reader.number(Math.round(circuit.voltageDropPercent * 10) / 10)} %`,
+    ...start, ...(reader.units === 'us' ? wires : wires.reverse()),
+    fuse ? reader.text(fuse.ratingA, 'A') : '', fuse ? reader.text(fuse.minimumInterruptA, 'A') : '',
+    reader.text(voltageDropPercent, '%'),
   ];
 }
 
-function groundOf({name, rules, governedBy, roundTripM, shortfall}) {
-  return shortfall ? `${name}: ${shortfall}` : `${name}: decided by ${GOVERNED[governedBy] ?? governedBy}, rules ${rules}.`;
+function times(size, {parallelConductors}) {
+  return parallelConductors > 1 ? `${parallelConductors} × ${size}` : String(size);
+}
+
+function groundOf({name, governedBy, shortfall, fuse}) {
+  if (shortfall) {
+    return shortfall.text;
+  }
+  const link = fuse ? `, ${fuse.type} fuse by ${fuse.standard}` : '';
+  return `${name}: the wire is decided by ${GOVERNED[governedBy] ?? governedBy} ${link}.`;
 }

@@ -1,6 +1,7 @@
 import {h} from '../dom.js';
 import {balancePicture} from '../picture/balance.js';
 import {chargePicture} from '../picture/charge.js';
+import {curvePicture} from '../picture/curve.js';
 import {dayPicture} from '../picture/day.js';
 import {sunPicture} from '../picture/sun.js';
 import {besides, chemistryTable} from './alternatives.js';
@@ -11,6 +12,7 @@ import {cautionList} from './cautions.js';
 import {circuitTable} from './circuits.js';
 import {figureList} from './figures.js';
 import {systemGroups} from './systemfigures.js';
+import {tripGroup} from './trip.js';
 import {stepsOf} from './why.js';
 
 /**
@@ -23,26 +25,17 @@ export function answerParts(answers, sheet, reader) {
   const {recommendation} = answers;
   const steps = stepsOf(recommendation);
   return [
-    shortfallList(recommendation.shortfalls),
+    shortfallList(recommendation.shortfalls.slice(1)),
     systemGroups(recommendation, reader).map(({title, lines}) => group(title, lines, recommendation, steps, reader)),
     group('Your day', budgetLines(recommendation.energyBudget, '/energyBudget'), recommendation, steps, reader),
+    answers.endurance ? drawn(tripGroup(answers.endurance, reader), sheet.isOld('endurance')) : undefined,
     h('div', {class: 'pictures'}, pictures(answers, sheet, reader)),
     circuitTable(recommendation.circuits, reader),
     chemistryTable(recommendation.byChemistry, reader),
-    besides(recommendation, reader),
+    besides(answers, reader),
     cautionList(merged(recommendation.cautions, answers.endurance?.cautions, ({code}) => code)),
     assumptionList(merged(recommendation.assumptions, answers.endurance?.assumptions, ({field}) => field), sheet.reachOf, reader),
   ].flat();
-}
-
-/** The same where the service only adds up the day. */
-export function budgetParts({budget}, sheet, reader) {
-  return [
-    group('Your day', budgetLines(budget, ''), budget, stepsOf(budget), reader),
-    dayPicture(budget.hourlyW, reader),
-    cautionList(budget.cautions),
-    assumptionList(budget.assumptions, sheet.reachOf, reader),
-  ];
 }
 
 function group(title, lines, answer, steps, reader) {
@@ -50,7 +43,7 @@ function group(title, lines, answer, steps, reader) {
 }
 
 function shortfallList(shortfalls) {
-  return shortfalls && shortfalls.length > 0 ? h('ul', {class: 'shortfalls'}, shortfalls.map(({text}) => h('li', {}, text))) : undefined;
+  return shortfalls.length > 0 ? h('ul', {class: 'shortfalls'}, shortfalls.map(({text}) => h('li', {}, text))) : undefined;
 }
 
 function pictures({recommendation, endurance, year}, sheet, reader) {
@@ -58,6 +51,7 @@ function pictures({recommendation, endurance, year}, sheet, reader) {
   return [
     endurance ? drawn(chargePicture(endurance.stateOfCharge, reader), sheet.isOld('endurance')) : undefined,
     endurance ? drawn(balancePicture(balanceOf(endurance), reader), sheet.isOld('endurance')) : undefined,
+    recommendation.curve?.length > 1 ? curvePicture(recommendation.curve, {...recommendation.battery, ...recommendation.solar}, reader) : undefined,
     year ? drawn(sunPicture(year.months, need, sheet.trip, reader), sheet.isOld('year')) : undefined,
     dayPicture(recommendation.energyBudget.hourlyW, reader),
   ];

@@ -6,11 +6,6 @@ export function chemistryName(code) {
   return CHEMISTRY[code] ?? code;
 }
 
-/** What a day takes, in one sentence. */
-export function budgetSentence({dailyTotalWh, dailyTotalAh, busVoltageV}, reader) {
-  return `You use about ${reader.text(dailyTotalWh, 'Wh')} a day, ${reader.text(dailyTotalAh, 'Ah')} at ${busVoltageV} V.`;
-}
-
 /** The sized system, in one sentence. */
 export function systemSentence({recommendation, endurance}, {tilted, isOld}, reader) {
   const {feasible, shortfalls, battery, solar} = recommendation;

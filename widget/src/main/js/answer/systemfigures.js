@@ -21,8 +21,10 @@ function batteryLines(battery, reader) {
     at('You can use', 'usableEnergyWh', 'Wh', `${reader.exactText(battery.usableShare, 'share')} of the rating`),
     at('On the coldest nights', 'coldUsableEnergyWh', 'Wh'),
     at('Lasts with no charging', 'autonomyDays', 'd'),
-    span('Weighs', battery.massKg, 'kg', reader),
-    span('Takes up', battery.volumeL, 'L', reader),
+    span('Weighs', battery.massKg, 'kg', '/battery/massKg/typical', reader),
+    span('Takes up', battery.volumeL, 'L', '/battery/volumeL/typical', reader),
+    at('Gives into a short circuit', 'prospectiveShortCircuitA', 'A', 'the main fuse must break it'),
+    at('Needs openings of', 'ventilationCm2', 'cm2', 'each of two, for the gas'),
     at('Takes no charge below', 'lowestChargeC', 'C'),
   ];
 }
@@ -74,6 +76,6 @@ function line(pointer, part) {
   return (label, field, unit, note, need) => ({label, pointer: `${pointer}/${field}`, value: part[field], unit, note, need});
 }
 
-function span(label, estimate, unit, reader) {
-  return estimate ? {label, shown: reader.span(estimate.low, estimate.high, unit)} : {label};
+function span(label, estimate, unit, pointer, reader) {
+  return estimate ? {label, pointer, shown: reader.span(estimate.low, estimate.high, unit)} : {label};
 }

@@ -1,6 +1,6 @@
 import {h} from '../dom.js';
-import {answerParts, budgetParts} from './parts.js';
-import {budgetSentence, systemSentence} from './sentence.js';
+import {answerParts} from './parts.js';
+import {systemSentence} from './sentence.js';
 
 const EMPTY = 'Nothing on the list yet. Add what you run and the answer stands here.';
 const OFFLINE = 'The service can’t be reached. What you entered is still here; it is asked again when you change something.';
@@ -46,8 +46,8 @@ export class TakeBand {
     this.showAsking(false);
     this.element.classList.remove('stale');
     this.trouble.replaceChildren();
-    this.say(answers.recommendation ? systemSentence(answers, sheet, reader) : budgetSentence(answers.budget, reader));
-    this.replaceBody(...(answers.recommendation ? answerParts : budgetParts)(answers, sheet, reader));
+    this.say(systemSentence(answers, sheet, reader));
+    this.replaceBody(...answerParts(answers, sheet, reader));
   }
 
   say(text) {

@@ -46,7 +46,7 @@ function inputView(input, steps, reader, path) {
 /** What stands behind a value: the kind, the title and the clause. */
 export function ground({basis, title, clause}) {
   const kind = BASES[basis] ?? basis;
-  const named = (title ?? '').toLowerCase().startsWith(kind.toLowerCase()) ? title : [kind, title].filter(Boolean).join(': ');
+  const named = basis === 'definition' ? kind : (title ?? '').toLowerCase().startsWith(kind.toLowerCase()) ? title : [kind, title].filter(Boolean).join(': ');
   return clause ? `${named}, ${clause}` : named;
 }
 

@@ -1,7 +1,8 @@
 export const ANSWER = `
 .sentence { font-size: var(--large); line-height: 1.35; text-wrap: pretty; padding-bottom: .75em; max-width: 32em }
 .answer, .sentence { transition: opacity .15s }
-.asking .answer, .asking .sentence, .stale .answer, .stale .sentence { opacity: .55 }
+.asking .answer, .asking .sentence { opacity: .55 }
+.stale .answer, .stale .sentence { --ink: var(--quiet); color: var(--quiet) }
 .old { opacity: .55 }
 .trouble:not(:empty) { border-inline-start: 3px solid var(--ink); padding: .25em 0 .25em .75em; margin-bottom: 1em }
 .trouble .refused { color: var(--danger) }
@@ -15,12 +16,16 @@ export const ANSWER = `
 .why { display: contents }
 .why .ground { font-size: 1em }
 .why::details-content { grid-column: 1 / -1 }
+.steplabel b { display: block }
+.steplabel b::first-letter, .assumptions p::first-letter { text-transform: uppercase }
 .steps { padding: .5em 0 .5em .75em; border-inline-start: 1px solid var(--entry); margin: .25em 0 .5em }
 .step p { padding-bottom: .15em }
 .step code { display: block }
 .inputs > li { padding-inline-start: .75em }
 .deeper > summary { color: inherit; text-decoration-color: var(--accent) }
 .step .result { font-variant-numeric: tabular-nums; font-weight: 650 }
+.worst { padding-top: .5em; max-width: 44em }
+.value > b:only-child { white-space: nowrap }
 .part { padding-top: 1em }
 .part summary h3 { display: inline; padding: 0; font-weight: 400 }
 .cautions li, .assumptions li { border-top: 1px solid var(--rule); padding: .5em 0; max-width: 44em }

@@ -17,8 +17,10 @@ export const LAYOUT = `
 .strip span:first-child { flex: 1; overflow: hidden; white-space: nowrap; text-overflow: ellipsis }
 @container (min-width: 900px) {
   .sheet { padding: 1.5em 2em 1em }
-  .bands { display: grid; grid-template-columns: minmax(0, 1.15fr) minmax(0, 1fr); gap: 0 3em; align-items: start }
-  .take { position: sticky; top: 0; max-height: 100vh; overflow-y: auto; scrollbar-width: thin; padding-inline: 3px; margin-inline: -3px }
+  .bands { display: grid; grid-template-columns: minmax(0, 1.15fr) minmax(0, 1fr); gap: 0 3em }
+  .asks { position: sticky; bottom: 0; align-self: end }
+  .take .sentence { position: sticky; top: 0; padding-top: .5em; background: var(--paper); z-index: 1 }
+  .take > h2 { padding-bottom: 0 }
   .strip { display: none }
 }
 `;

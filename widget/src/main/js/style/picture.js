@@ -23,5 +23,6 @@ figcaption b { display: block }
 .picture .halo { paint-order: stroke; stroke: var(--paper); stroke-width: 4px; stroke-linejoin: round }
 .spread { fill: color-mix(in srgb, var(--use) 40%, var(--paper)); stroke: var(--use-line); stroke-width: .75 }
 .median { fill: none; stroke: var(--ink); stroke-width: 1.75; stroke-linejoin: round }
+.pick { fill: var(--accent); stroke: var(--paper); stroke-width: 1.5 }
 .bar { stroke: var(--line); stroke-width: 1 }
 `;

@@ -4,7 +4,7 @@ export const PRINT = `
   :host { color-scheme: light; font-size: 10pt; --paper: #fff; --ink: #000; --quiet: #333; --accent: #000 }
   .sheet { padding: 0 }
   .bands { display: block !important }
-  .take { position: static !important; max-height: none !important; overflow: visible !important }
+  .asks, .take .sentence { position: static !important }
   .strip, .adding, .remove, .more:not([open]), .print, .units, .here, .go > .add, .why:not([open]) > summary, .behind > summary { display: none !important }
   .figure, .picture, .load, .cautions li { break-inside: avoid }
 }

@@ -21,6 +21,10 @@ final class PlainServer implements AutoCloseable {
         Optional<InputStream> open(String path) throws IOException;
     }
 
+    static PlainServer of(Source source) {
+        return new PlainServer(source);
+    }
+
     private PlainServer(Source source) {
         this.source = source;
         try {

@@ -1,0 +1,22 @@
+import {h} from '../dom.js';
+import {chanceInWords} from '../rounding.js';
+import {figureList} from './figures.js';
+import {stepsOf} from './why.js';
+
+/** What many lives of the trip tell: the chance and its range, hours short, hours lost to the cold, and the worst of them in words. */
+export function tripGroup(endurance, reader) {
+  const {chanceOfRunningFlat: chance, coldLockoutHours, worstRun, runs} = endurance;
+  const at = (label, field, unit, note) => ({label, pointer: `/${field}`, value: endurance[field], unit, note});
+  const lines = [
+    {label: 'Trips that run flat', pointer: '/chanceOfRunningFlat/value', note: rangeOf(chance, runs, reader), shown: h('b', {}, chanceInWords(chance.value, reader.lang))},
+    at('Hours short on a trip', 'expectedUnmetHours', 'h', 'mean of all trips'),
+    coldLockoutHours > 0 ? at('Hours too cold to charge', 'coldLockoutHours', 'h', 'mean of all trips') : {},
+    at('Sun that nobody took', 'surplusWh', 'Wh', 'mean of all trips'),
+  ];
+  return h('section', {class: 'group trip'}, h('h3', {}, 'On your trip'), figureList(lines, endurance, stepsOf(endurance), reader),
+    h('p', {class: 'worst'}, h('b', {}, 'The worst of them. '), worstRun.text));
+}
+
+function rangeOf({low, high}, runs, reader) {
+  return `between ${chanceInWords(low, reader.lang)} and ${chanceInWords(high, reader.lang)}, by ${reader.number(runs)} trips lived in drawn weather`;
+}

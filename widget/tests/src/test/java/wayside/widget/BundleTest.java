@@ -1,0 +1,31 @@
+package wayside.widget;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.util.Objects;
+import java.util.zip.GZIPOutputStream;
+import org.junit.jupiter.api.Test;
+
+/** One small static file. */
+class BundleTest {
+    private static final int LARGEST_GZIPPED = 25_000;
+
+    @Test
+    void staysWithinItsSize() throws IOException {
+        byte[] bundle;
+        try (InputStream file = BundleTest.class.getResourceAsStream("/widget/wayside.js")) {
+            bundle = Objects.requireNonNull(file).readAllBytes();
+        }
+        ByteArrayOutputStream packed = new ByteArrayOutputStream();
+        try (OutputStream gzip = new GZIPOutputStream(packed)) {
+            gzip.write(bundle);
+        }
+
+        assertThat(bundle.length).isGreaterThan(LARGEST_GZIPPED);
+        assertThat(packed.size()).isLessThanOrEqualTo(LARGEST_GZIPPED);
+    }
+}

@@ -1,0 +1,118 @@
+package wayside.widget;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** A reader with the card in front of them. */
+final class Sheet implements AutoCloseable {
+    static final int DESKTOP = 1280;
+    static final int PHONE = 360;
+    private static final int HEIGHT = 900;
+    private static final int MOST_MILLIS = 10_000;
+
+    /** How the answer's sentence reads when a system was found. */
+    static final Pattern CARRIES =
+            Pattern.compile("^A [\\d.,]+\\sAh .+ battery and [\\d.,]+\\sW of .+ panel carry you;.*");
+
+    private final BrowserContext reader;
+    private final Page page;
+    private final List<String> mistakes = new ArrayList<>();
+
+    private Sheet(Browser.NewContextOptions options, int width) {
+        reader = Chromium.reader(options, width, HEIGHT);
+        page = reader.newPage();
+        page.setDefaultTimeout(MOST_MILLIS);
+        page.onPageError(mistakes::add);
+    }
+
+    /** The worked demo, answered. */
+    static Sheet ofDemo(int width) {
+        return ofDemo(new Browser.NewContextOptions(), width);
+    }
+
+    static Sheet ofDemo(Browser.NewContextOptions options, int width) {
+        Sheet sheet = new Sheet(options, width);
+        sheet.page.navigate(Wayside.origin() + "/demo/");
+        sheet.awaitAnswer();
+        return sheet;
+    }
+
+    /** A page of the service with nothing but an empty card. */
+    static Sheet empty(int width) {
+        Sheet sheet = new Sheet(new Browser.NewContextOptions(), width);
+        sheet.page.navigate(Wayside.origin() + "/demo/");
+        sheet.page.evaluate(
+                "document.querySelector('wayside-planner').outerHTML = '<wayside-planner></wayside-planner>'");
+        sheet.page.getByText("Nothing on the list yet").waitFor();
+        return sheet;
+    }
+
+    static Sheet at(String url, int width) {
+        Sheet sheet = new Sheet(new Browser.NewContextOptions(), width);
+        sheet.page.navigate(url);
+        return sheet;
+    }
+
+    Page page() {
+        return page;
+    }
+
+    BrowserContext reader() {
+        return reader;
+    }
+
+    /** What the page's scripts complained of. */
+    List<String> mistakes() {
+        return mistakes;
+    }
+
+    Locator sentence() {
+        return page.locator(".sentence");
+    }
+
+    Locator lines() {
+        return page.locator("li.load");
+    }
+
+    Locator take() {
+        return page.locator(".take");
+    }
+
+    Locator figure(String label) {
+        return page.locator(".figure").filter(new Locator.FilterOptions().setHas(page.getByText(label, exactText())));
+    }
+
+    Locator labelled(String label) {
+        return page.getByLabel(label, new Page.GetByLabelOptions().setExact(true));
+    }
+
+    Locator button(String name) {
+        return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name));
+    }
+
+    /** The answer has come. */
+    void awaitAnswer() {
+        page.locator(".picture.day").waitFor();
+    }
+
+    /** So have the pictures that are asked for after it. */
+    void awaitPictures() {
+        page.locator(".picture.charge:not(.old)").waitFor();
+        page.locator(".picture.sunbymonth:not(.old)").waitFor();
+    }
+
+    private static Page.GetByTextOptions exactText() {
+        return new Page.GetByTextOptions().setExact(true);
+    }
+
+    @Override
+    public void close() {
+        reader.close();
+    }
+}

@@ -1,0 +1,93 @@
+package wayside.widget;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Route;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** Slow and absent answers. */
+class WaitingTest {
+    private static final String ASKED = "**/v1/recommendation";
+
+    @Test
+    void keepsTheOldAnswerDimmedUntilTheNewOneComes() {
+        try (Sheet sheet = Sheet.ofDemo(Sheet.DESKTOP)) {
+            Deque<Route> held = new ArrayDeque<>();
+            sheet.page().route(ASKED, held::add);
+
+            sheet.labelled("Nights").fill("5");
+            Route asked = next(sheet, held);
+
+            assertThat(sheet.take()).hasAttribute("aria-busy", "true");
+            assertThat(sheet.sentence()).hasText(Sheet.CARRIES);
+            assertThat(sheet.page().locator(".answer")).hasCSS("opacity", "0.55");
+
+            asked.resume();
+            assertThat(sheet.take()).hasAttribute("aria-busy", "false");
+            assertThat(sheet.page().locator(".answer")).hasCSS("opacity", "1");
+        }
+    }
+
+    @Test
+    void ignoresAnAnswerToAQuestionThatIsOutOfDate() {
+        try (Sheet sheet = Sheet.empty(Sheet.DESKTOP)) {
+            Deque<Route> held = new ArrayDeque<>();
+            sheet.page().route(ASKED, held::add);
+            sheet.button("A winter van").click();
+            Route first = next(sheet, held);
+            for (int i = 0; i < 7; i++) {
+                sheet.lines().last().locator(".remove").click();
+            }
+            next(sheet, held).resume();
+            assertThat(sheet.sentence()).hasText(Sheet.CARRIES);
+            String current = sheet.sentence().textContent();
+
+            first.resume();
+            sheet.page().unroute(ASKED);
+            sheet.awaitAnswer();
+
+            assertThat(sheet.sentence()).hasText(current);
+            assertThat(sheet.lines()).hasCount(1);
+        }
+    }
+
+    @Test
+    void saysWhenTheServiceCannotBeReachedAndRecovers() {
+        try (Sheet sheet = Sheet.ofDemo(Sheet.DESKTOP)) {
+            sheet.reader().setOffline(true);
+            sheet.labelled("Nights").fill("5");
+
+            assertThat(sheet.page().locator(".trouble")).hasText(Pattern.compile("can’t be reached"));
+            assertThat(sheet.sentence()).hasText(Sheet.CARRIES);
+
+            sheet.reader().setOffline(false);
+            sheet.labelled("Nights").fill("6");
+
+            assertThat(sheet.page().locator(".trouble")).isEmpty();
+            assertThat(sheet.take()).not().hasClass(Pattern.compile("stale"));
+        }
+    }
+
+    @Test
+    void goesBackToTheEmptySheetWhenTheLastLineGoes() {
+        try (Sheet sheet = Sheet.empty(Sheet.DESKTOP)) {
+            sheet.button("A weekend van").click();
+            sheet.awaitAnswer();
+            for (int i = 0; i < 4; i++) {
+                sheet.lines().last().locator(".remove").click();
+            }
+
+            assertThat(sheet.sentence()).hasText(Pattern.compile("Nothing on the list yet"));
+            assertThat(sheet.button("A weekend van")).isVisible();
+        }
+    }
+
+    /** The next question that reached the wire. */
+    private static Route next(Sheet sheet, Deque<Route> held) {
+        sheet.page().waitForCondition(() -> !held.isEmpty());
+        return held.remove();
+    }
+}
