@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import wayside.server.api.CircuitsRequest;
 import wayside.server.api.CircuitsResponse;
+import wayside.server.api.EnduranceRequest;
+import wayside.server.api.EnduranceResponse;
 import wayside.server.api.EnergyBudgetRequest;
 import wayside.server.api.EnergyBudgetResponse;
 import wayside.server.api.RechargeTimeRequest;
@@ -18,6 +20,8 @@ import wayside.server.api.SolarYieldResponse;
 import wayside.server.contract.Endpoint;
 import wayside.server.mapping.CircuitsReader;
 import wayside.server.mapping.CircuitsWriter;
+import wayside.server.mapping.EnduranceReader;
+import wayside.server.mapping.EnduranceWriter;
 import wayside.server.mapping.EnergyBudgetReader;
 import wayside.server.mapping.EnergyBudgetWriter;
 import wayside.server.mapping.RechargeTimeReader;
@@ -27,6 +31,7 @@ import wayside.server.mapping.RecommendationWriter;
 import wayside.server.mapping.SolarYieldReader;
 import wayside.server.mapping.SolarYieldWriter;
 import wayside.sizing.CircuitSizer;
+import wayside.sizing.EnduranceSimulator;
 import wayside.sizing.EnergyBudgetSizer;
 import wayside.sizing.RechargeSizer;
 import wayside.sizing.SolarYieldSizer;
@@ -104,12 +109,27 @@ public final class Routes {
                     RechargeTimeResponse.class,
                     RechargeTimeReader::read,
                     RechargeSizer::size,
-                    RechargeTimeWriter::write));
+                    RechargeTimeWriter::write),
+            Operation.of(
+                            "endurance",
+                            "How often a system runs flat on a trip",
+                            "Lives the trip hour by hour in many possible weathers.",
+                            EnduranceRequest.class,
+                            EnduranceResponse.class,
+                            EnduranceReader::read,
+                            EnduranceSimulator::simulate,
+                            EnduranceWriter::write)
+                    .asHeavy()
+                    .withYear(EnduranceRequest.class, Routes::enduranceOfYear));
 
     private Routes() {}
 
     private static SolarYieldResponse solarYieldOfYear(SolarYieldOfYearRequest request, TypicalYear year) {
         return SolarYieldWriter.write(SolarYieldSizer.size(SolarYieldReader.read(request, year.place()), year));
+    }
+
+    private static EnduranceResponse enduranceOfYear(EnduranceRequest request, TypicalYear year) {
+        return EnduranceWriter.write(EnduranceSimulator.simulate(EnduranceReader.read(request), year));
     }
 
     static List<Operation<?, ?>> operations() {

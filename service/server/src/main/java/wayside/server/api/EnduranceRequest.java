@@ -1,0 +1,73 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import wayside.server.api.rule.UniqueNames;
+
+/** Asks whether a system lasts on a trip. */
+@Schema(
+        description =
+                "Asks how often a system runs flat on a trip. A typical year may come with it: its place and its hours"
+                        + " then stand for the place and the sky of every stay. Runs times hours of the trip may be 20 million at most.")
+@SimulatedHours(20_000_000)
+public record EnduranceRequest(
+        @Valid BuiltSystemInput system,
+
+        @Schema(description = "What runs on the trip.") @Size(min = 1, max = Limits.LOADS) @UniqueNames
+        List<@Valid LoadInput> loads,
+
+        @Valid TripInput trip,
+
+        @Schema(description = "State of charge at the first midnight [share]; full when left open.", example = "1")
+        @DecimalMin("0")
+        @DecimalMax("1")
+        @Nullable
+        Double initialStateOfCharge,
+
+        @Schema(
+                description =
+                        "Standard deviation of the factor on the sky of a whole trip [share]: the year's scatter and"
+                                + " what is not known of the place; 0.12 with your own irradiation, 0.16 with ours when left open.",
+                example = "0.12")
+        @DecimalMin("0")
+        @DecimalMax("0.5")
+        @Nullable
+        Double skyUncertainty,
+
+        @Schema(
+                description =
+                        "How much warmer than the outside air the battery stands [K]; 0 when left open, 15 or so in"
+                                + " a heated cabin.",
+                example = "0")
+        @DecimalMin("-20")
+        @DecimalMax("50")
+        @Nullable
+        Double compartmentOffsetC,
+
+        @Schema(
+                description = "Chance of running flat that is accepted [share], for what the system would carry and for"
+                        + " how many nights; 0.05 when left open.",
+                example = "0.05")
+        @DecimalMin("0.001")
+        @DecimalMax("0.9")
+        @Nullable
+        Double acceptedChance,
+
+        @Schema(description = "How often the trip is lived; 2000 when left open.", example = "500")
+        @Min(50)
+        @Max(20_000)
+        @Nullable
+        Integer runs,
+
+        @Schema(description = "Of the random weather; 0 when left open.", example = "0")
+        @Min(0)
+        @Max(1_000_000_000)
+        @Nullable
+        Integer seed) {}

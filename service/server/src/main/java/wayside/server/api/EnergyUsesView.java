@@ -1,0 +1,20 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+
+/** Where the energy of a trip goes. */
+@Schema(
+        name = "EnergyUses",
+        description = "Where the energy goes, mean of all lives of the whole trip [Wh]; adds up to the sources.")
+public record EnergyUsesView(
+        @Schema(description = "At the loads' plugs.") Double loadsWh,
+
+        @Schema(description = "Standing by and conversion.") Double inverterLossWh,
+
+        @Schema(description = "Outlets, monitor, alarms.") Double standbyWh,
+
+        @Schema(description = "Into the cells, out of them, standing.")
+        Double storageLossWh,
+
+        @Schema(description = "What the battery holds more at the end than at the start.")
+        Double storeGainWh) {}
