@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Stay;
+import wayside.sizing.brief.Trip;
 import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Source;
@@ -19,19 +20,26 @@ final class EnduranceChoices {
     static List<Assumption> of(TripModel model, List<Load> loads) {
         List<Assumption> choices = new ArrayList<>();
         model.months().stream().map(SolarMonth::choices).forEach(choices::addAll);
+        choices.addAll(ofTravel(model.trip(), loads));
+        return choices;
+    }
+
+    /** How the hours of a day are taken. */
+    static List<Assumption> ofTravel(Trip trip, List<Load> loads) {
+        List<Assumption> choices = new ArrayList<>();
         choices.add(choice(
                 "/trip",
                 "hours of the day",
                 "solar time",
                 "The sun stands highest at 12:00; windows and drives are read by the same clock"));
-        if (model.trip().stays().stream().anyMatch(stay -> stay.drivingHoursPerDay() > 0)) {
+        if (trip.stays().stream().anyMatch(stay -> stay.drivingHoursPerDay() > 0)) {
             choices.add(choice(
                     "/trip/stays/0/drivingHoursPerDay",
                     "hours of driving",
                     "from 10:00 on",
                     "People leave in the morning; the sun then competes with the engine for the battery"));
         }
-        if (model.trip().stays().stream().mapToDouble(Stay::hookupHoursPerDay).anyMatch(hours -> hours > 0)) {
+        if (trip.stays().stream().mapToDouble(Stay::hookupHoursPerDay).anyMatch(hours -> hours > 0)) {
             choices.add(choice(
                     "/trip/stays/0/hookupHoursPerDay",
                     "hours at a hookup",

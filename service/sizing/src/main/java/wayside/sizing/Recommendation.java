@@ -20,6 +20,7 @@ import wayside.sizing.wiring.SizedCircuit;
  * @param chargers alternator and shore
  * @param inverter none without AC loads
  * @param circuits battery first, then outward
+ * @param byChance how bank and array were found, when a chance of running flat was accepted
  */
 public record Recommendation(
         List<Shortfall> shortfalls,
@@ -34,7 +35,8 @@ public record Recommendation(
         Chargers chargers,
         Optional<InverterChoice> inverter,
         List<SizedCircuit> circuits,
-        RuleOfThumb ruleOfThumb) {
+        RuleOfThumb ruleOfThumb,
+        Optional<ByChance> byChance) {
     public Recommendation {
         shortfalls = List.copyOf(shortfalls);
         circuits = List.copyOf(circuits);
@@ -42,6 +44,24 @@ public record Recommendation(
 
     public boolean feasible() {
         return shortfalls.isEmpty();
+    }
+
+    /** The same system with what was found of its chance. */
+    Recommendation with(ByChance found, List<Shortfall> newShortfalls) {
+        return new Recommendation(
+                newShortfalls,
+                energyBudget,
+                battery,
+                prospectiveShortCircuitA,
+                ventilationCm2,
+                powerUnit,
+                arrayNeed,
+                array,
+                chargers,
+                inverter,
+                circuits,
+                ruleOfThumb,
+                Optional.of(found));
     }
 
     /** Every traced value, in reading order. */
@@ -66,6 +86,7 @@ public record Recommendation(
         figures.add(ruleOfThumb.nominalEnergyWh());
         ruleOfThumb.solarPowerW().ifPresent(figures::add);
         figures.add(ruleOfThumb.autonomyDays());
+        byChance.ifPresent(found -> figures.addAll(found.figures()));
         shortfalls.forEach(s -> figures.addAll(List.of(s.needed(), s.available())));
         return figures;
     }

@@ -9,6 +9,6 @@ import wayside.sizing.trace.Derived;
  * @param nominalEnergyWh of the bank [Wh]; sized by days of autonomy if empty
  * @param solarPowerW of the array [W]; sized by the worst month if empty
  */
-record SizePair(Optional<Derived> nominalEnergyWh, Optional<Derived> solarPowerW) {
+public record SizePair(Optional<Derived> nominalEnergyWh, Optional<Derived> solarPowerW) {
     static final SizePair OPEN = new SizePair(Optional.empty(), Optional.empty());
 }

@@ -10,21 +10,26 @@ import wayside.sizing.storage.ShortCircuit;
 import wayside.sizing.storage.Ventilation;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Source;
 import wayside.sizing.wiring.RuleSets;
 import wayside.sizing.wiring.SizedCircuit;
 
 /**
  * The whole system, from the load list to cables and fuses: days of autonomy make the bank, the trip's worst month makes the
- * array. Chances are not reckoned here; a pair of bank and array that was found by chance is built into a system by the same
- * line.
+ * array. Where a chance of running flat is accepted, the pair of bank and array is found by it and built into a system by the
+ * same line.
  */
 public final class SystemSizer {
     private SystemSizer() {}
 
-    /** Sizes by days of autonomy and the worst month. */
+    /** Sizes by the accepted chance of running flat when there is one, else by days of autonomy and the worst month. */
     public static Answer<Recommendation> size(SystemBrief brief) {
-        return size(brief, SizePair.OPEN);
+        Answer<Recommendation> plain = size(brief, SizePair.OPEN);
+        if (brief.target().chanceOfRunningFlat().isEmpty()) {
+            return plain;
+        }
+        double accepted = brief.target().chanceOfRunningFlat().getAsDouble();
+        ByChance found = ChanceSizer.of(Site.of(brief), plain.result(), accepted);
+        return ChanceAnswer.of(brief, size(brief, found.pair()), found);
     }
 
     /**
@@ -55,8 +60,9 @@ public final class SystemSizer {
                 chargers,
                 inverter,
                 circuits,
-                RuleOfThumb.of(site));
-        return new Answer<>(system, system.figures(), choices(site, circuits, pair), SystemCautions.of(site, system));
+                RuleOfThumb.of(site),
+                Optional.empty());
+        return new Answer<>(system, system.figures(), choices(site, circuits), SystemCautions.of(site, system));
     }
 
     private static List<Shortfall> shortfalls(
@@ -103,16 +109,8 @@ public final class SystemSizer {
                 : Optional.empty();
     }
 
-    private static List<Assumption> choices(Site site, List<SizedCircuit> circuits, SizePair pair) {
+    private static List<Assumption> choices(Site site, List<SizedCircuit> circuits) {
         List<Assumption> choices = new ArrayList<>(site.choices());
-        if (site.brief().target().chanceOfRunningFlat().isPresent() && pair.equals(SizePair.OPEN)) {
-            choices.add(Assumption.choice(
-                    "/target/chanceOfRunningFlat",
-                    "how battery and array were sized",
-                    "by days of autonomy and the worst month",
-                    "The accepted chance was not used; ask for the endurance of this system to learn its chance",
-                    Source.commonPractice()));
-        }
         if (site.brief().system().rules().isEmpty()) {
             choices.add(CircuitDefaults.choice(RuleSets.DEFAULT));
         }

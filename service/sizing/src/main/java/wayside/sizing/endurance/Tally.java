@@ -152,7 +152,7 @@ final class Tally {
         double fromEngine = Math.min(alternatorOfferWh, used - fromSun);
         solarWh += fromSun;
         alternatorWh += fromEngine;
-        shoreWh += used - fromSun - fromEngine;
+        shoreWh += shoreOfferWh > 0 ? used - fromSun - fromEngine : 0;
         surplusWh += sunWh - fromSun;
         double leak = storeWh * bank.selfDischargePerHour;
         storeWh -= leak;
