@@ -14,8 +14,8 @@ import wayside.sizing.trace.Unit;
 
 /** Sizes bank and array so that the trip runs flat no more often than the customer accepts. */
 final class ChanceSizer {
-    private static final int MOST_STEPS = 40;
-    private static final double GROWTH = 1.02;
+    private static final int MOST_STEPS = 16;
+    private static final double GROWTH = 1.03;
 
     private final ChanceTrip trip;
     private final Recommendation plain;

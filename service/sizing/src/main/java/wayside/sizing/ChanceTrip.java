@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.endurance.LedgerDay;
 import wayside.sizing.endurance.Proportion;
@@ -23,6 +24,11 @@ import wayside.sizing.trace.Unit;
 final class ChanceTrip {
     private static final int RUNS = 2000;
     private static final int SEARCH_RUNS = 1000;
+    private static final int FEWEST_SEARCHED = 100;
+    /** Simulated hours of one trial in the search, and of the confirmation: they bound the time of an answer. */
+    private static final int SEARCHED_HOURS = 400_000;
+
+    private static final int MOST_HOURS = 4_000_000;
     private static final Source METHOD = Source.paper(
             "Egido & Lorenzo, The sizing of stand-alone PV systems, Solar Energy Materials and Solar Cells 26 (1992)",
             "iso-reliability curve by simulation; days by Bendt and others 1981");
@@ -41,17 +47,29 @@ final class ChanceTrip {
         days = days(chargers, 0);
         long seed = site.brief().target().seed();
         weather = model.weather(seed, site.brief().system().panel().orElse(PanelMount.OPEN));
-        runs = site.brief().target().runs().isPresent()
-                ? Derived.given("trips lived", site.brief().target().runs().getAsInt(), Unit.COUNT, "/runs")
+        runs = runs(site, weather.hours());
+        int affordable = Math.max(FEWEST_SEARCHED, SEARCHED_HOURS / weather.hours());
+        searched = RecordedWeather.of(weather, Math.min((int) runs.value(), Math.min(SEARCH_RUNS, affordable)));
+        age = site.chemistry().endOfLifeShare();
+    }
+
+    private static Derived runs(Site site, int hours) {
+        OptionalInt given = site.brief().target().runs();
+        Derived wanted = given.isPresent()
+                ? Derived.given("trips to be lived", given.getAsInt(), Unit.COUNT, "/runs")
                 : Derived.assumed(
-                        "trips lived",
+                        "trips to be lived",
                         RUNS,
                         Unit.COUNT,
                         "/runs",
                         "Tells three in a hundred from two",
                         Source.definition());
-        searched = RecordedWeather.of(weather, Math.min((int) runs.value(), SEARCH_RUNS));
-        age = site.chemistry().endOfLifeShare();
+        return Derived.computed(
+                "trips lived",
+                Math.min(wanted.value(), Math.max(FEWEST_SEARCHED, MOST_HOURS / hours)),
+                Unit.COUNT,
+                Formula.definition("N = smaller of n and what 4 million simulated hours allow"),
+                wanted.as("n"));
     }
 
     private static TripModel model(Site site) {

@@ -52,6 +52,7 @@ public record Recommendation(
                 newShortfalls,
                 energyBudget,
                 battery,
+                chargeLockedOutInCold,
                 prospectiveShortCircuitA,
                 ventilationCm2,
                 powerUnit,

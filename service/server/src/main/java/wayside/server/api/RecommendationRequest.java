@@ -2,6 +2,8 @@ package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -17,4 +19,20 @@ public record RecommendationRequest(
 
         @Valid @Nullable SystemWishesInput system,
 
-        @Valid @Nullable TargetInput target) {}
+        @Valid @Nullable TargetInput target,
+
+        @Schema(
+                description =
+                        "How often the trip is lived when a chance is accepted; 2000 when left open, fewer on a long"
+                                + " trip.",
+                example = "2000")
+        @Min(50)
+        @Max(5_000)
+        @Nullable
+        Integer runs,
+
+        @Schema(description = "Of the random weather; 0 when left open.", example = "0")
+        @Min(0)
+        @Max(1_000_000_000)
+        @Nullable
+        Integer seed) {}

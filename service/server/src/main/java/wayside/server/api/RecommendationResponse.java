@@ -34,6 +34,22 @@ public record RecommendationResponse(
         List<CircuitView> circuits,
 
         RuleOfThumbView ruleOfThumb,
+
+        @Schema(description = "When a chance is accepted.") @Nullable
+        SizedChanceView chanceOfRunningFlat,
+
+        @Schema(description = "When a chance is accepted: pairs that are just sure enough, by rising array.") @Nullable
+        List<CurvePointView> curve,
+
+        @Schema(description = "When a chance is accepted: what the pair was chosen by.") @Nullable
+        String objective,
+
+        @Schema(description = "When a chance is accepted: one change each, the most helpful first.") @Nullable
+        List<WhatHelpsView> whatHelps,
+
+        @Schema(description = "When a chance is accepted: the answer in a sentence.") @Nullable
+        String advice,
+
         List<StepView> derivation,
         List<AssumptionView> assumptions,
         List<CautionView> cautions,

@@ -12,4 +12,7 @@ public record RuleOfThumbView(
         Double solarPowerW,
 
         @Schema(description = "That the rule counts with [d].")
-        Double autonomyDays) {}
+        Double autonomyDays,
+
+        @Schema(description = "What it would risk [share]; when a chance is accepted.") @Nullable
+        Double chanceOfRunningFlat) {}

@@ -18,4 +18,23 @@ public record TargetInput(
         @DecimalMin("0.001")
         @DecimalMax("0.9")
         @Nullable
-        Double chanceOfRunningFlat) {}
+        Double chanceOfRunningFlat,
+
+        @Schema(
+                description =
+                        "What to choose battery and array by among those that are sure enough; the lightest pair when"
+                                + " left open. By price only with your own prices.")
+        @Nullable
+        ObjectiveCode objective,
+
+        @Schema(description = "Your price of a watt-hour of battery, in any money.", example = "0.3")
+        @DecimalMin("0")
+        @DecimalMax("1000000")
+        @Nullable
+        Double bankPricePerWh,
+
+        @Schema(description = "Your price of a watt of panel, in the same money.", example = "0.8")
+        @DecimalMin("0")
+        @DecimalMax("1000000")
+        @Nullable
+        Double arrayPricePerW) {}

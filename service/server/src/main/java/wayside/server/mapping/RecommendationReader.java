@@ -12,6 +12,6 @@ public final class RecommendationReader {
                 LoadReader.read(request.loads()),
                 TripReader.read(request.trip()),
                 SystemReader.wishes(request.system()),
-                SystemReader.target(request.target()));
+                SystemReader.target(request.target(), request.runs(), request.seed()));
     }
 }

@@ -34,7 +34,8 @@ public final class RecommendationWriter {
         ShoreView shore = shore(system.chargers(), figures);
         InverterChoiceView inverter = inverter(system, figures);
         List<CircuitView> circuits = circuits(system.circuits(), figures);
-        RuleOfThumbView thumb = ruleOfThumb(system.ruleOfThumb(), figures);
+        RuleOfThumbView thumb = ruleOfThumb(system, figures);
+        var found = system.byChance().map(chance -> ByChanceWriter.of(chance, figures));
         Tail tail = Tail.of(answer, figures);
         return new RecommendationResponse(
                 system.feasible(),
@@ -49,6 +50,11 @@ public final class RecommendationWriter {
                 inverter,
                 circuits,
                 thumb,
+                found.map(ByChanceWriter::chance).orElse(null),
+                found.map(ByChanceWriter::curve).orElse(null),
+                found.map(ByChanceWriter::objective).orElse(null),
+                found.map(ByChanceWriter::whatHelps).orElse(null),
+                found.map(ByChanceWriter::advice).orElse(null),
                 tail.derivation(),
                 tail.assumptions(),
                 tail.cautions(),
@@ -107,12 +113,17 @@ public final class RecommendationWriter {
         return views;
     }
 
-    private static RuleOfThumbView ruleOfThumb(RuleOfThumb thumb, Figures figures) {
+    private static RuleOfThumbView ruleOfThumb(Recommendation system, Figures figures) {
+        RuleOfThumb thumb = system.ruleOfThumb();
         return new RuleOfThumbView(
                 figures.at("/ruleOfThumb/nominalEnergyWh", thumb.nominalEnergyWh()),
                 thumb.solarPowerW()
                         .map(power -> figures.at("/ruleOfThumb/solarPowerW", power))
                         .orElse(null),
-                figures.at("/ruleOfThumb/autonomyDays", thumb.autonomyDays()));
+                figures.at("/ruleOfThumb/autonomyDays", thumb.autonomyDays()),
+                system.byChance()
+                        .flatMap(found -> found.ruleOfThumbChance())
+                        .map(chance -> figures.at("/ruleOfThumb/chanceOfRunningFlat", chance))
+                        .orElse(null));
     }
 }

@@ -13,6 +13,7 @@ import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.CircuitLengths;
 import wayside.sizing.brief.InverterSpec;
+import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Target;
@@ -91,11 +92,18 @@ public final class SystemReader {
                 Given.number(panel.shadedShare()));
     }
 
-    public static Target target(@Nullable TargetInput target) {
+    public static Target target(@Nullable TargetInput target, @Nullable Integer runs, @Nullable Integer seed) {
         if (target == null) {
             return Target.OPEN;
         }
-        return new Target(Given.number(target.autonomyDays()), Given.number(target.chanceOfRunningFlat()));
+        return new Target(
+                Given.number(target.autonomyDays()),
+                Given.number(target.chanceOfRunningFlat()),
+                Given.map(target.objective(), code -> Objective.valueOf(code.name())),
+                Given.number(target.bankPricePerWh()),
+                Given.number(target.arrayPricePerW()),
+                Given.whole(runs),
+                seed == null ? 0 : seed);
     }
 
     public static Chemistry chemistry(ChemistryCode code) {

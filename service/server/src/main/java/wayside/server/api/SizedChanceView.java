@@ -1,0 +1,20 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+
+/** The chance of a recommended system. */
+@Schema(
+        name = "SizedChance",
+        description =
+                "Chance of running flat of the recommended system, and the range it lies in with 95 % confidence.")
+public record SizedChanceView(
+        @Schema(description = "Share of the lives of the trip.")
+        Double value,
+
+        Double low,
+        Double high,
+
+        @Schema(description = "How often the trip was lived.")
+        Integer runs,
+
+        @Schema(description = "Of the random weather.") Integer seed) {}

@@ -1,0 +1,41 @@
+package wayside.server.mapping;
+
+import java.util.List;
+import wayside.server.api.CurvePointView;
+import wayside.server.api.SizedChanceView;
+import wayside.server.api.WhatHelpsView;
+import wayside.sizing.ByChance;
+import wayside.sizing.CurvePoint;
+
+/** What a recommendation says of its chance. */
+record ByChanceWriter(
+        SizedChanceView chance,
+        List<CurvePointView> curve,
+        String objective,
+        List<WhatHelpsView> whatHelps,
+        String advice) {
+    static ByChanceWriter of(ByChance found, Figures figures) {
+        String at = "/chanceOfRunningFlat";
+        SizedChanceView chance = new SizedChanceView(
+                figures.at(at + "/value", found.chance().value()),
+                figures.at(at + "/low", found.chance().low()),
+                figures.at(at + "/high", found.chance().high()),
+                (int) figures.at(at + "/runs", found.runs()),
+                (int) found.seed());
+        return new ByChanceWriter(
+                chance,
+                found.curve().stream().map(ByChanceWriter::point).toList(),
+                found.objective().code(),
+                EnduranceWriter.helps(found.whatHelps(), figures),
+                found.advice());
+    }
+
+    private static CurvePointView point(CurvePoint point) {
+        return new CurvePointView(
+                point.nominalEnergyWh(),
+                point.solarPowerW(),
+                point.massKg(),
+                point.volumeL(),
+                point.price() > 0 ? point.price() : null);
+    }
+}
