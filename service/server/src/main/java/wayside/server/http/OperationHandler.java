@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.ObjectWriter;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import java.io.IOException;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import wayside.server.mapping.RequestReader;
 import wayside.sizing.solar.epw.TypicalYear;
@@ -11,12 +12,13 @@ import wayside.sizing.solar.epw.TypicalYear;
 /** Read, call, write. */
 final class OperationHandler<Q extends Record, A extends Record> implements Handler {
     private final Operation<Q, A> operation;
-    private final RequestReader reader;
+    private final CompletableFuture<RequestReader> reader;
     private final ObjectWriter writer;
     private final int bodyLimitBytes;
     private final Gate gate;
 
-    OperationHandler(Operation<Q, A> operation, RequestReader reader, int bodyLimitBytes, Gate gate) {
+    OperationHandler(
+            Operation<Q, A> operation, CompletableFuture<RequestReader> reader, int bodyLimitBytes, Gate gate) {
         this.operation = operation;
         this.reader = reader;
         this.writer = Json.writer(operation.response());
@@ -34,13 +36,13 @@ final class OperationHandler<Q extends Record, A extends Record> implements Hand
 
     private <F extends Record> A ofYear(Context context, YearForm<F, A> form) throws IOException {
         FormBody body = FormBody.of(context, bodyLimitBytes);
-        F request = reader.read(body.request(), form.request());
+        F request = reader.join().read(body.request(), form.request());
         TypicalYear year = body.year();
         return calculate(() -> form.calculation().apply(request, year));
     }
 
     private A ofRequest(Context context) throws IOException {
-        Q request = reader.read(Body.read(context, bodyLimitBytes), operation.request());
+        Q request = reader.join().read(Body.read(context, bodyLimitBytes), operation.request());
         return calculate(() -> operation.calculation().apply(request));
     }
 

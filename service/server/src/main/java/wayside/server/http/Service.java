@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -23,7 +24,9 @@ public final class Service implements AutoCloseable {
 
     private final HttpSettings settings;
     private final Metrics metrics = new Metrics();
-    private final RequestReader reader = new RequestReader();
+    /** Made beside the rest: the validator looks at many classes, and the start does not wait for it. */
+    private final CompletableFuture<RequestReader> reader = CompletableFuture.supplyAsync(RequestReader::new);
+
     private final AtomicBoolean ready = new AtomicBoolean();
     private final Map<String, String> operationByPath = new LinkedHashMap<>();
     private final Map<String, Set<String>> methodsByPath = new LinkedHashMap<>();
