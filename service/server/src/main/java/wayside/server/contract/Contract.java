@@ -35,7 +35,7 @@ public final class Contract {
             "413",
             "The body is too large.",
             "415",
-            "The body is not application/json in UTF-8.",
+            "The body is of a type that is not read here.",
             "422",
             "Fields that cannot be used: each with its JSON Pointer, what was received and what is accepted.",
             "503",
@@ -95,7 +95,7 @@ public final class Contract {
                 .addApiResponse(
                         "200", answer("The answer.", "application/json", schemas.add(endpoint.response(), false)));
         if (request != null) {
-            operation.requestBody(body(endpoint.id(), schemas.add(request, true)));
+            operation.requestBody(body(endpoint, schemas.add(request, true)));
             FAULTS_OF_A_BODY.entrySet().stream()
                     .sorted(Map.Entry.comparingByKey())
                     .forEach(fault -> responses.addApiResponse(fault.getKey(), problem(fault.getValue())));
@@ -108,13 +108,33 @@ public final class Contract {
         return operation.responses(responses);
     }
 
-    private RequestBody body(String id, Schema<?> schema) {
+    private RequestBody body(Endpoint endpoint, Schema<?> schema) {
         MediaType json = new MediaType().schema(schema);
-        JsonNode example = examples.get(id);
+        JsonNode example = examples.get(endpoint.id());
         if (example != null) {
             json.example(example);
         }
-        return new RequestBody().required(true).content(new Content().addMediaType("application/json", json));
+        Content content = new Content().addMediaType("application/json", json);
+        Class<?> form = endpoint.form();
+        if (form != null) {
+            content.addMediaType("multipart/form-data", new MediaType().schema(form(schemas.add(form, true))));
+        }
+        return new RequestBody().required(true).content(content);
+    }
+
+    private static Schema<?> form(Schema<?> request) {
+        Schema<?> year = new JsonSchema()
+                .types(Set.of("string"))
+                .contentMediaType("application/octet-stream")
+                .description(
+                        "A typical year in the open EPW format, at most 8 MiB: 8 header lines, then the 8760 hours of"
+                                + " a year in order. Place and weather are taken from it.");
+        Schema<?> form = new JsonSchema().types(Set.of("object"));
+        form.setRequired(List.of("typicalYear"));
+        form.setAdditionalProperties(false);
+        form.addProperty("request", request);
+        form.addProperty("typicalYear", year);
+        return form;
     }
 
     private static ApiResponse problem(String description) {

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param summary a few words
  * @param description a sentence or two
  * @param request class of the body, if there is one
+ * @param form class of the part {@code request} of a form that also takes a typical year, if it may come so
  * @param response class of the answer
  * @param parameters names of what stands in braces
  */
@@ -22,5 +23,11 @@ public record Endpoint(
         String summary,
         String description,
         @Nullable Class<?> request,
+        @Nullable Class<?> form,
         Class<?> response,
-        List<String> parameters) {}
+        List<String> parameters) {
+    /** The same, which may also come as a form. */
+    public Endpoint withForm(Class<?> newForm) {
+        return new Endpoint(method, path, id, summary, description, request, newForm, response, parameters);
+    }
+}

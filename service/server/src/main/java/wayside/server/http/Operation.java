@@ -39,7 +39,8 @@ record Operation<Q extends Record, A extends Record>(
             Function<Q, B> read,
             Function<B, R> answer,
             Function<R, A> write) {
-        Endpoint endpoint = new Endpoint("POST", "/v1/" + id, id, summary, description, request, response, List.of());
+        Endpoint endpoint =
+                new Endpoint("POST", "/v1/" + id, id, summary, description, request, null, response, List.of());
         return new Operation<>(endpoint, request, response, read.andThen(answer).andThen(write), false, null);
     }
 
@@ -50,6 +51,7 @@ record Operation<Q extends Record, A extends Record>(
 
     /** The same, which may also be asked with a typical year. */
     <F extends Record> Operation<Q, A> withYear(Class<F> form, BiFunction<F, TypicalYear, A> ofYear) {
-        return new Operation<>(endpoint, request, response, calculation, heavy, new YearForm<>(form, ofYear));
+        return new Operation<>(
+                endpoint.withForm(form), request, response, calculation, heavy, new YearForm<>(form, ofYear));
     }
 }

@@ -47,6 +47,7 @@ public final class Routes {
             "The tables behind the figures",
             "Names every table that the figures rest on.",
             null,
+            null,
             ReferenceList.class,
             List.of());
 
@@ -56,6 +57,7 @@ public final class Routes {
             "reference-table",
             "A table behind the figures",
             "A published table, or one of the trade's own figures, with its source.",
+            null,
             null,
             ReferenceTableView.class,
             List.of("folder", "table"));
