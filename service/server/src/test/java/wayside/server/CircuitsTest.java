@@ -14,6 +14,7 @@ import io.restassured.config.JsonConfig;
 import io.restassured.config.RestAssuredConfig;
 import io.restassured.path.json.config.JsonPathConfig.NumberReturnType;
 import io.restassured.response.ValidatableResponse;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Circuits over HTTP: what an upfitter asks, and what they get. */
@@ -83,7 +84,7 @@ class CircuitsTest {
                 {"name": "a", "currentA": 40, "lengthM": 1, "rules": "abyc-e11"},
                 {"name": "b", "currentA": 40, "lengthM": 1, "rules": "nec"}
                 """)
-                .body("circuits.rules", equalTo(java.util.List.of("abyc-e11", "nec")))
+                .body("circuits.rules", equalTo(List.of("abyc-e11", "nec")))
                 .body("circuits[0].conductor.awg", equalTo("10"))
                 .body("circuits[1].conductor.awg", equalTo("8"));
     }
@@ -126,7 +127,8 @@ class CircuitsTest {
                 """)
                 .body("errors[0].pointer", equalTo("/circuits/0/rules"))
                 .body("errors[0].received", containsString("abyc-e12"))
-                .body("errors[0].accepted", containsString("abyc-e11"));
+                .body("errors[0].accepted", containsString("abyc-e11"))
+                .body("errors[0].nearest", equalTo("abyc-e11"));
     }
 
     @Test
@@ -164,7 +166,7 @@ class CircuitsTest {
                 {"name": "hot", "currentA": 5, "lengthM": 1, "ambientC": 150, "insulationC": 60},
                 {"name": "cold", "currentA": 5, "lengthM": 1, "ambientC": -60, "bundledConductors": 100}
                 """)
-                .body("circuits.feasible", equalTo(java.util.List.of(true, false, false, true)))
+                .body("circuits.feasible", equalTo(List.of(true, false, false, true)))
                 .body("circuits[2].shortfall.code", equalTo("too-hot"));
     }
 
