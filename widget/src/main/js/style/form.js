@@ -22,6 +22,7 @@ input:focus-visible, select:focus-visible { outline-offset: 0 }
 .plain { border: 0; text-align: start; padding: .125em 0; min-height: 24px; background: none; color: var(--accent); text-decoration: underline; text-decoration-thickness: 1px; text-underline-offset: .2em; cursor: pointer }
 .add { border: 1px solid var(--accent); padding: .35em .9em; background: none; color: var(--accent); cursor: pointer }
 .add:hover, .starter:hover { background: color-mix(in srgb, var(--accent) 8%, transparent) }
+.stay .grid { align-items: start }
 .here { padding-top: .25em; font-size: var(--small) }
 .stay + .stay { border-top: 1px solid var(--rule); margin-top: 1em; padding-top: .5em }
 .stay > .plain { margin-top: .5em; font-size: var(--small) }
