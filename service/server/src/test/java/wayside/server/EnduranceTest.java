@@ -35,7 +35,11 @@ class EnduranceTest {
 
     @Test
     void tellsTheChanceTheBandsAndTheBooks() {
-        ValidatableResponse answer = ask("{\"nominalEnergyWh\": 1280, \"solarPowerW\": 150}", 7, 15, ", \"runs\": 200");
+        ValidatableResponse answer = ask(
+                "{\"busVoltageV\": 12, \"chemistry\": \"lfp\", \"nominalEnergyWh\": 1280, \"solarPowerW\": 150}",
+                7,
+                15,
+                ", \"runs\": 200");
         answer.statusCode(200)
                 .body("runs", equalTo(200))
                 .body("seed", equalTo(0))
@@ -65,7 +69,8 @@ class EnduranceTest {
 
     @Test
     void theSameSeedGivesTheSameBytes() {
-        String system = "{\"nominalEnergyWh\": 1280, \"solarPowerW\": 150}";
+        String system =
+                "{\"busVoltageV\": 12, \"chemistry\": \"lfp\", \"nominalEnergyWh\": 1280, \"solarPowerW\": 150}";
         String first =
                 ask(system, 3, 15, ", \"runs\": 100, \"seed\": 5").extract().asString();
         String second =
@@ -76,7 +81,11 @@ class EnduranceTest {
     // Common practice, no source: a lithium battery isn't charged below 0 C.
     @Test
     void frostIsTold() {
-        ask("{\"nominalEnergyWh\": 1280, \"solarPowerW\": 300}", 4, -8, ", \"runs\": 100")
+        ask(
+                        "{\"busVoltageV\": 12, \"chemistry\": \"lfp\", \"nominalEnergyWh\": 1280, \"solarPowerW\": 300}",
+                        4,
+                        -8,
+                        ", \"runs\": 100")
                 .statusCode(200)
                 .body("coldLockoutHours", greaterThan(0f))
                 .body("cautions.code", hasItem("cold-charging"));
@@ -84,7 +93,7 @@ class EnduranceTest {
 
     @Test
     void tooManyHoursAreRefusedWithTheRunsThatGo() {
-        ask("{\"nominalEnergyWh\": 1280}", 366, 15, ", \"runs\": 20000")
+        ask("{\"busVoltageV\": 12, \"chemistry\": \"lfp\", \"nominalEnergyWh\": 1280}", 366, 15, ", \"runs\": 20000")
                 .statusCode(422)
                 .body("errors[0].pointer", equalTo("/runs"))
                 .body("errors[0].accepted", containsString("at most 2276 for a trip of 366 nights"));

@@ -150,12 +150,11 @@ class RecommendationTest {
     }
 
     // Common practice, no source: a pack of 2 kWh on 700 W of sun and 400 W of mains at once is full from empty in
-    // about
-    // two and a half hours, not the 1.8 h of plain division.
+    // about two and a half hours, not the 1.8 h of plain division.
     @Test
     void aPackIsFullInAboutTwoAndAHalfHours() {
         RunningApp.json("""
-                        {"system": {"nominalEnergyWh": 2000, "solarPowerW": 700, "shoreChargerW": 400}}
+                        {"system": {"busVoltageV": 12, "chemistry": "lfp", "nominalEnergyWh": 2000, "solarPowerW": 700, "shoreChargerW": 400}}
                         """)
                 .post("/v1/recharge-time")
                 .then()
@@ -170,7 +169,7 @@ class RecommendationTest {
     @Test
     void aFrozenPackIsNotCharged() {
         RunningApp.json("""
-                        {"system": {"nominalEnergyWh": 2000, "shoreChargerW": 400}, "ambientC": -5}
+                        {"system": {"busVoltageV": 12, "chemistry": "lfp", "nominalEnergyWh": 2000, "shoreChargerW": 400}, "ambientC": -5}
                         """)
                 .post("/v1/recharge-time")
                 .then()
@@ -183,7 +182,7 @@ class RecommendationTest {
     @Test
     void aRechargeThatFallsIsAFault() {
         RunningApp.json("""
-                        {"system": {"nominalEnergyWh": 2000, "shoreChargerW": 400},
+                        {"system": {"busVoltageV": 12, "chemistry": "lfp", "nominalEnergyWh": 2000, "shoreChargerW": 400},
                          "fromStateOfCharge": 0.8, "toStateOfCharge": 0.2, "sources": ["wind"]}
                         """)
                 .post("/v1/recharge-time")
@@ -191,7 +190,7 @@ class RecommendationTest {
                 .statusCode(422)
                 .body("errors.pointer", hasItem("/sources/0"));
         RunningApp.json("""
-                        {"system": {"nominalEnergyWh": 2000, "shoreChargerW": 400},
+                        {"system": {"busVoltageV": 12, "chemistry": "lfp", "nominalEnergyWh": 2000, "shoreChargerW": 400},
                          "fromStateOfCharge": 0.8, "toStateOfCharge": 0.2}
                         """)
                 .post("/v1/recharge-time")

@@ -10,13 +10,10 @@ import wayside.server.api.rule.OneOfNumbers;
 /** A system as it stands, or as it is proposed. */
 @Schema(name = "BuiltSystem", description = "A system as it stands, or as it is proposed.")
 public record BuiltSystemInput(
-        @Schema(description = "Nominal voltage of the battery bus [V]; 12 when left open.", example = "12")
-        @OneOfNumbers({12, 24, 48})
-        @Nullable
+        @Schema(description = "Nominal voltage of the battery bus [V].", example = "12") @OneOfNumbers({12, 24, 48})
         Double busVoltageV,
 
-        @Schema(description = "Of the bank; lfp when left open.") @Nullable
-        ChemistryCode chemistry,
+        @Schema(description = "Of the bank.") ChemistryCode chemistry,
 
         @Schema(description = "Rated energy of the bank [Wh].", example = "2560")
         @DecimalMin(value = "0", inclusive = false)

@@ -20,8 +20,6 @@ import wayside.sizing.brief.Target;
 
 /** Systems, wished for or built, as the brief wants them. */
 public final class SystemReader {
-    private static final double BUS_VOLTAGE_V = 12;
-
     private SystemReader() {}
 
     public static SystemWishes wishes(@Nullable SystemWishesInput wishes) {
@@ -59,8 +57,8 @@ public final class SystemReader {
 
     public static BuiltSystem built(BuiltSystemInput system) {
         return new BuiltSystem(
-                Given.numberOr(system.busVoltageV(), BUS_VOLTAGE_V),
-                Given.map(system.chemistry(), SystemReader::chemistry).orElse(Chemistry.LFP),
+                system.busVoltageV(),
+                chemistry(system.chemistry()),
                 system.nominalEnergyWh(),
                 Given.numberOr(system.solarPowerW(), 0),
                 panel(system.panel()),
