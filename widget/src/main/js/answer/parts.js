@@ -51,10 +51,14 @@ function pictures({recommendation, endurance, year}, sheet, reader) {
   return [
     endurance ? drawn(chargePicture(endurance.stateOfCharge, reader), sheet.isOld('endurance')) : undefined,
     endurance ? drawn(balancePicture(balanceOf(endurance), reader), sheet.isOld('endurance')) : undefined,
-    recommendation.curve?.length > 1 ? curvePicture(recommendation.curve, {...recommendation.battery, ...recommendation.solar}, reader) : undefined,
+    recommendation.curve?.length > 1 ? curvePicture(recommendation.curve, pairOf(recommendation), reader) : undefined,
     year ? drawn(sunPicture(year.months, need, sheet.trip, reader), sheet.isOld('year')) : undefined,
     dayPicture(recommendation.energyBudget.hourlyW, reader),
   ];
+}
+
+function pairOf({battery, solar}) {
+  return {nominalEnergyWh: battery.nominalEnergyWh, solarPowerW: solar?.powerW ?? 0};
 }
 
 function drawn(picture, old) {

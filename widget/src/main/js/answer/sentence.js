@@ -12,8 +12,9 @@ export function systemSentence({recommendation, endurance}, {tilted, isOld}, rea
   if (feasible === false) {
     return `Nothing carries this yet: ${lowerFirst(shortfalls[0].text)}`;
   }
-  const chance = recommendation.chanceOfRunningFlat ?? (isOld('endurance') ? undefined : endurance?.chanceOfRunningFlat);
-  return `${bank(battery, reader)}${panels(solar, tilted, reader)}${risk(chance, battery, reader)}.`;
+  const {chanceOfRunningFlat: worn} = recommendation;
+  const chance = worn ?? (isOld('endurance') ? undefined : endurance?.chanceOfRunningFlat);
+  return `${bank(battery, reader)}${panels(solar, tilted, reader)}${risk(chance, worn ? ' once the battery is old' : '', battery, reader)}.`;
 }
 
 function bank({nominalCapacityAh, chemistry}, reader) {
@@ -24,9 +25,9 @@ function panels(solar, tilted, reader) {
   return solar ? ` and ${reader.needText(solar.powerW, 'W')} of ${tilted ? 'tilted' : 'flat'} panel carry you` : ' carries you';
 }
 
-function risk(chance, battery, reader) {
+function risk(chance, when, battery, reader) {
   if (chance) {
-    return `; you run flat on about ${chanceInWords(chance.value, reader.lang)} such trips`;
+    return `; you run flat on about ${chanceInWords(chance.value, reader.lang)} such trips${when}`;
   }
   return battery.autonomyDays ? `; a full bank lasts ${reader.text(battery.autonomyDays, 'd')} with no charging at all` : '';
 }

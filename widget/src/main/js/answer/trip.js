@@ -13,7 +13,7 @@ export function tripGroup(endurance, reader) {
     coldLockoutHours > 0 ? at('Hours too cold to charge', 'coldLockoutHours', 'h', 'mean of all trips') : {},
     at('Sun that nobody took', 'surplusWh', 'Wh', 'mean of all trips'),
   ];
-  return h('section', {class: 'group trip'}, h('h3', {}, 'On your trip'), figureList(lines, endurance, stepsOf(endurance), reader),
+  return h('section', {class: 'group trip'}, h('h3', {}, 'On your trip, while the battery is new'), figureList(lines, endurance, stepsOf(endurance), reader),
     h('p', {class: 'worst'}, h('b', {}, 'The worst of them. '), worstRun.text));
 }
 

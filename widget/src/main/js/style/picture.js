@@ -16,7 +16,7 @@ figcaption b { display: block }
 .mains { --hue: var(--mains); --line: var(--mains-line) }
 .use, .loss { --hue: var(--use); --line: var(--use-line) }
 .store { --hue: var(--quiet); --line: var(--quiet) }
-.trip { font-weight: 650 }
+text.trip { font-weight: 650 }
 .need { stroke: var(--ink); stroke-width: 2; stroke-dasharray: 5 3 }
 .floor { stroke: var(--danger); stroke-width: 1.5 }
 .picture .danger { fill: var(--danger) }

@@ -145,7 +145,8 @@ final class ChanceSizer {
     private static String advice(Derived nominal, Derived arrayW, double chance, List<WhatHelps> helps) {
         return String.format(
                 Locale.ROOT,
-                "With %,.0f Wh of battery and %.0f W of panel you run flat on %s; %s makes that %s.",
+                "With %,.0f Wh of battery and %.0f W of panel you run flat on %s once the battery is old;"
+                        + " %s makes that %s.",
                 nominal.value(),
                 arrayW.value(),
                 EnduranceWords.often(chance),
