@@ -14,7 +14,7 @@ export function tripGroup(endurance, reader) {
     at('Sun that nobody took', 'surplusWh', 'Wh', 'mean of all trips'),
   ];
   return h('section', {class: 'group trip'}, h('h3', {}, 'On your trip, while the battery is new'), figureList(lines, endurance, stepsOf(endurance), reader),
-    h('p', {class: 'worst'}, h('b', {}, 'The worst of them. '), worstRun.text));
+    h('p', {class: 'worst'}, worstRun.text));
 }
 
 function rangeOf({low, high}, runs, reader) {
