@@ -86,7 +86,7 @@ record CircuitDefaults(
                 Optional.of(pairCount),
                 Optional.of(engineSpace),
                 Optional.of(rules),
-                new Feed.Branch());
+                new Feed.Branch(PATH));
     }
 
     /**

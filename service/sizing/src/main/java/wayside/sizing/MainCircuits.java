@@ -78,7 +78,8 @@ final class MainCircuits {
     private void main() {
         Derived current = mainA();
         if (current.value() > 0) {
-            Feed feed = new Feed.Bank(bank.data().chemistry(), bank.nominalCapacityAh(), Optional.empty());
+            Feed feed = new Feed.Bank(
+                    bank.data().chemistry(), bank.nominalCapacityAh(), Optional.empty(), Site.SYSTEM + "/chemistry");
             String name = "battery main";
             Derived length = CircuitDefaults.length(name, "main", lengths.main(), 1);
             sized.add(CircuitSizing.of(

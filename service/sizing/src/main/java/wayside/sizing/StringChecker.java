@@ -29,7 +29,12 @@ final class StringChecker {
         Derived controller = controller(wish);
         Derived charging = charging(brief);
         StringWindow window = StringWindow.of(
-                module, coldest(wish, months), RoofExtremes.hottestCellC(months), controller, charging, MODULE);
+                module,
+                coldest(wish, months),
+                RoofExtremes.hottestCellC(months),
+                controller,
+                charging,
+                MODULE + "/voltagePerK");
         Derived series = series(wish, window);
         Derived parallel = parallel(wish);
         return new StringCheck(

@@ -41,7 +41,7 @@ public record StringWindow(
      * @param hottestCellC cells on the hottest roof [C]
      * @param controllerV the highest voltage that the controller stands [V], above 0
      * @param chargingV the highest voltage that it charges the bank with [V], above 0
-     * @param path JSON Pointer of the module, under which the coefficient may be stated
+     * @param coefficientPath JSON Pointer of the field that may state the coefficient
      */
     public static StringWindow of(
             ModuleFigures module,
@@ -49,9 +49,9 @@ public record StringWindow(
             Derived hottestCellC,
             Derived controllerV,
             Derived chargingV,
-            String path) {
+            String coefficientPath) {
         ColdVoltage cold = ColdVoltage.of(module, coldestC);
-        Derived hot = hot(module, hottestCellC, path);
+        Derived hot = hot(module, hottestCellC, coefficientPath);
         return new StringWindow(cold, hot, largest(controllerV, cold.volts()), smallest(chargingV, hot));
     }
 
@@ -90,13 +90,13 @@ public record StringWindow(
                 module.shortCircuitA().as("Isc"));
     }
 
-    private static Derived hot(ModuleFigures module, Derived hottestCellC, String path) {
+    private static Derived hot(ModuleFigures module, Derived hottestCellC, String coefficientPath) {
         Derived coefficient = module.voltagePerK()
                 .orElseGet(() -> Derived.assumed(
                         "module: voltage per kelvin",
                         ASSUMED_PER_K,
                         Unit.PER_KELVIN,
-                        path + "/voltagePerK",
+                        coefficientPath,
                         "At the steep end for crystalline silicon, so that the hot voltage is not flattered",
                         Source.commonPractice()));
         double factor = 1 + coefficient.value() * (hottestCellC.value() - STANDARD_C);

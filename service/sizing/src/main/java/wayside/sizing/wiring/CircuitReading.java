@@ -92,7 +92,7 @@ public final class CircuitReading {
                     Unit.AMPERE,
                     path + "/prospectiveShortCircuitA"));
         }
-        return run.feed() instanceof CircuitFeed.Bank bank ? bank(bank) : new Feed.Branch();
+        return run.feed() instanceof CircuitFeed.Bank bank ? bank(bank) : new Feed.Branch(path + "/bank");
     }
 
     private Feed bank(CircuitFeed.Bank bank) {
@@ -100,7 +100,8 @@ public final class CircuitReading {
                 bank.chemistry(),
                 Derived.given(
                         label("capacity of the bank"), bank.capacityAh(), Unit.AMPERE_HOUR, path + "/bank/capacityAh"),
-                given(bank.coldCrankingA(), "cold cranking current", Unit.AMPERE, "/bank/coldCrankingA"));
+                given(bank.coldCrankingA(), "cold cranking current", Unit.AMPERE, "/bank/coldCrankingA"),
+                path + (bank.chemistry().isLeadAcid() ? "/bank/coldCrankingA" : "/prospectiveShortCircuitA"));
     }
 
     private Optional<Derived> given(OptionalDouble value, String what, Unit unit, String field) {

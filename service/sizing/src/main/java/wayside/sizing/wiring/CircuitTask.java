@@ -51,7 +51,7 @@ public record CircuitTask(
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                new Feed.Branch());
+                new Feed.Branch(path + "/bank"));
     }
 
     /** The same circuit fed by something else: {@link Feed.Bank} for the main fuse at the battery. */

@@ -55,7 +55,7 @@ final class DutyReading {
                 task.voltageDropLimitPercent()
                         .orElseGet(() -> rules.defaultDropLimitPercent(task.path() + "/voltageDropLimitPercent")),
                 surroundings(),
-                InterruptDemand.of(task.feed(), task.path()),
+                InterruptDemand.of(task.feed()),
                 task.feed(),
                 choices);
     }

@@ -6,8 +6,12 @@ import wayside.sizing.trace.Derived;
 
 /** What stands behind a circuit's fuse, traced. */
 public sealed interface Feed {
-    /** A branch behind a main fuse. */
-    record Branch() implements Feed {}
+    /**
+     * A branch behind a main fuse.
+     *
+     * @param path JSON Pointer of the field that says otherwise
+     */
+    record Branch(String path) implements Feed {}
 
     /** @param currentA prospective short-circuit current at the fuse [A] */
     record ShortCircuit(Derived currentA) implements Feed {}
@@ -17,6 +21,8 @@ public sealed interface Feed {
      *
      * @param capacityAh of the whole bank [Ah]
      * @param coldCrankingA of the whole bank, when it is known [A]
+     * @param path JSON Pointer of the field that says more of its short circuit
      */
-    record Bank(Chemistry chemistry, Derived capacityAh, Optional<Derived> coldCrankingA) implements Feed {}
+    record Bank(Chemistry chemistry, Derived capacityAh, Optional<Derived> coldCrankingA, String path)
+            implements Feed {}
 }

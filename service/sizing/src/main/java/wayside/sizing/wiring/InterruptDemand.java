@@ -23,13 +23,12 @@ final class InterruptDemand {
 
     /**
      * @param feed what stands behind the fuse
-     * @param path JSON Pointer of the circuit
      */
-    static Derived of(Feed feed, String path) {
+    static Derived of(Feed feed) {
         if (feed instanceof Feed.ShortCircuit known) {
             return known.currentA();
         }
-        return feed instanceof Feed.Bank bank ? ofBank(bank, path) : ofBranch(path);
+        return feed instanceof Feed.Bank bank ? ofBank(bank) : ofBranch(((Feed.Branch) feed).path());
     }
 
     private static Derived ofBranch(String path) {
@@ -37,23 +36,23 @@ final class InterruptDemand {
                 "current the fuse must break",
                 TABLE_V_A.rows().get(0).number("branch_A"),
                 Unit.AMPERE,
-                path + "/bank",
+                path,
                 "A branch behind a main fuse, on a bank of up to 650 A cold cranking; a circuit straight from a bank"
                         + " needs far more, so name the bank if it is one",
                 TABLE_V_A.source());
     }
 
-    private static Derived ofBank(Feed.Bank bank, String path) {
+    private static Derived ofBank(Feed.Bank bank) {
         ReferenceTable.Row large = LARGE.rows().get(0);
         if (isLarge(bank, large)) {
             return LARGE.cell("current the fuse must break", large, "interrupt_A", Unit.AMPERE);
         }
         if (!bank.chemistry().isLeadAcid()) {
-            return lithium(bank.chemistry(), large, path);
+            return lithium(bank.chemistry(), large, bank.path());
         }
         return bank.coldCrankingA()
                 .map(cranking -> byCranking(cranking.value()))
-                .orElseGet(() -> unknownCranking(path));
+                .orElseGet(() -> unknownCranking(bank.path()));
     }
 
     private static boolean isLarge(Feed.Bank bank, ReferenceTable.Row large) {
@@ -66,7 +65,7 @@ final class InterruptDemand {
                 "current the fuse must break",
                 large.number("interrupt_A"),
                 Unit.AMPERE,
-                path + "/prospectiveShortCircuitA",
+                path,
                 "A " + chemistry.code() + " bank can push many thousand amperes into a short circuit; the data sheet of"
                         + " the bank may allow less",
                 Source.commonPractice());
@@ -86,7 +85,7 @@ final class InterruptDemand {
                 "current the fuse must break",
                 last.number("main_A"),
                 Unit.AMPERE,
-                path + "/bank/coldCrankingA",
+                path,
                 "The largest class of the table, since the bank's cold cranking current is not known",
                 TABLE_V_A.source());
     }
