@@ -18,7 +18,13 @@ export function systemSentence({recommendation, endurance}, {tilted, isOld}, rea
 }
 
 function bank({nominalCapacityAh, chemistry}, reader) {
-  return `A ${reader.needText(nominalCapacityAh, 'Ah')} ${chemistryName(chemistry)} battery`;
+  const capacity = reader.needText(nominalCapacityAh, 'Ah');
+  return `${article(capacity)} ${capacity} ${chemistryName(chemistry)} battery`;
+}
+
+/** Eight, eleven and eighteen begin with a vowel when they are said. */
+function article(number) {
+  return /^(8|11\D|18\D)/.test(number) ? 'An' : 'A';
 }
 
 function panels(solar, tilted, reader) {

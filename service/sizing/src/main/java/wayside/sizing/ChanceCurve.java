@@ -48,6 +48,9 @@ final class ChanceCurve {
         if (given.isPresent()) {
             return List.of(given.getAsDouble());
         }
+        if (trip.isDark()) {
+            return List.of(0.0);
+        }
         double base = Math.max(plainArrayW, 2 * TypicalModule.POWER_W);
         return Arrays.stream(STEPS)
                 .map(step -> Math.ceil(base * step / TypicalModule.POWER_W) * TypicalModule.POWER_W)

@@ -144,13 +144,11 @@ final class ChanceSizer {
 
     private static String advice(Derived nominal, Derived arrayW, double chance, List<WhatHelps> helps) {
         return String.format(
-                Locale.ROOT,
-                "With %,.0f Wh of battery and %.0f W of panel you run flat on %s once the battery is old;"
-                        + " %s makes that %s.",
-                nominal.value(),
-                arrayW.value(),
-                EnduranceWords.often(chance),
-                helps.get(0).change(),
-                EnduranceWords.often(helps.get(0).chanceOfRunningFlat().value()));
+                        Locale.ROOT,
+                        "With %,.0f Wh of battery and %.0f W of panel you run flat on %s once the battery is old.",
+                        nominal.value(),
+                        arrayW.value(),
+                        EnduranceWords.often(chance))
+                + EnduranceWords.whatHelpsMost(chance, helps);
     }
 }

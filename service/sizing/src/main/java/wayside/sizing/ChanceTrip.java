@@ -104,6 +104,11 @@ final class ChanceTrip {
         return runs;
     }
 
+    /** Whether no stay has any sun. */
+    boolean isDark() {
+        return model.months().stream().allMatch(month -> month.yieldWhPerW().value() == 0);
+    }
+
     /** All that the trip takes out of the bus [Wh]. */
     double wholeTripWh() {
         return days.stream()

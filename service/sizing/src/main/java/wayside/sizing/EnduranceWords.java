@@ -2,7 +2,6 @@ package wayside.sizing;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import wayside.sizing.endurance.Outcome;
 import wayside.sizing.endurance.WorstRun;
 
@@ -18,16 +17,20 @@ final class EnduranceWords {
                 question.charger().nominalEnergyWh().value(),
                 question.solarW().value(),
                 often(chance));
-        Optional<WhatHelps> best = changes.stream()
+        return head + whatHelpsMost(chance, changes);
+    }
+
+    /** The first of the changes, when it helps at all. */
+    static String whatHelpsMost(double chance, List<WhatHelps> changes) {
+        return changes.stream()
                 .filter(change -> change.chanceOfRunningFlat().value() < chance)
-                .findFirst();
-        return head
-                + best.map(change -> String.format(
-                                Locale.ROOT,
-                                " What helps most: %s makes that %s.",
-                                change.change(),
-                                often(change.chanceOfRunningFlat().value())))
-                        .orElse("");
+                .findFirst()
+                .map(change -> String.format(
+                        Locale.ROOT,
+                        " What helps most: %s makes that %s.",
+                        change.change(),
+                        often(change.chanceOfRunningFlat().value())))
+                .orElse("");
     }
 
     /** Small chances are said of a thousand trips, others of a hundred. */

@@ -112,6 +112,21 @@ class ChanceSizerTest {
         assertThat(system.shortfalls()).extracting(Shortfall::code).contains("chance-too-high");
     }
 
+    // Fact of astronomy: at 69.6 N the sun stays below the horizon all December.
+    @Test
+    void buysNoPanelForThePolarNight() {
+        SystemBrief brief = new SystemBrief(
+                List.of(Load.dc("fridge", 45, 6)),
+                Trip.of(Stay.of(Place.of(69.6, 18.9), 12, 3).at(new Ambient(5, 4))),
+                SystemWishes.OPEN,
+                Target.chance(0.05, RUNS));
+        Recommendation system = SystemSizer.size(brief).result();
+        assertThat(system.array()).isEmpty();
+        assertThat(system.byChance().orElseThrow().advice())
+                .contains("none of the trips")
+                .doesNotContain("What helps");
+    }
+
     @Test
     void withoutAnAcceptedChanceNothingIsDrawn() {
         assertThat(SystemSizer.size(brief(Target.OPEN)).result().byChance()).isEmpty();

@@ -18,7 +18,7 @@ final class Sheet implements AutoCloseable {
 
     /** How the answer's sentence reads when a system was found. */
     static final Pattern CARRIES =
-            Pattern.compile("^A [\\d.,]+\\sAh .+ battery and [\\d.,]+\\sW of .+ panel carry you;.*");
+            Pattern.compile("^An? [\\d.,]+\\sAh .+ battery and [\\d.,]+\\sW of .+ panel carry you;.*");
 
     private final BrowserContext reader;
     private final Page page;

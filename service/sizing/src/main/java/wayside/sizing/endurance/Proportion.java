@@ -20,6 +20,9 @@ public record Proportion(double value, double low, double high) {
         double centre = p + z2 / (2 * runs);
         double half = Z * Math.sqrt(p * (1 - p) / runs + z2 / (4.0 * runs * runs));
         double whole = 1 + z2 / runs;
-        return new Proportion(p, Math.max(0, (centre - half) / whole), Math.min(1, (centre + half) / whole));
+        // At the ends the formula gives 0 and 1 but for rounding.
+        double low = hits == 0 ? 0 : (centre - half) / whole;
+        double high = hits == runs ? 1 : (centre + half) / whole;
+        return new Proportion(p, low, high);
     }
 }
