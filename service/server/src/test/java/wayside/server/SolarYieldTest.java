@@ -39,8 +39,7 @@ class SolarYieldTest {
     }
 
     // Source: Duffie & Beckman, example 1.10.1 gives 9.38 kWh/m2 above the atmosphere on 15 April at 43 N; a clearness
-    // of a half
-    // in April brings half of it to the ground, a little more over the whole month's days.
+    // of a half in April brings half of it to the ground, a little more over the whole month's days.
     @Test
     void aGivenClearnessIsUsed() {
         post("{\"place\": {\"latitude\": 43, \"longitude\": 0}, \"months\": [{\"month\": 4,"

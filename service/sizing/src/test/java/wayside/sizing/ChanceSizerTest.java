@@ -47,8 +47,7 @@ class ChanceSizerTest {
     }
 
     // Source: Egido and Lorenzo, Solar Energy Materials and Solar Cells 26 (1992): along a curve of equal reliability a
-    // larger
-    // array goes with a smaller bank.
+    // larger array goes with a smaller bank.
     @Test
     void aLargerArrayOnTheCurveNeverNeedsALargerBank() {
         List<CurvePoint> curve = found(Target.chance(0.05, RUNS)).curve();

@@ -29,8 +29,7 @@ class CircuitSizerCheckTest {
     }
 
     // Source: trade page on wire sizing: 12 V, 10 %, 40 ft round trip at 45 A (1,800 ft A). Its 8 AWG has 16,510
-    // circular
-    // mil as round wire; on SAE minimum areas (14,810) the CM of 16,125 asks for one size more.
+    // circular mil as round wire; on SAE minimum areas (14,810) the CM of 16,125 asks for one size more.
     @Test
     void takesTheThickerSizeWhereTheTwoAreaSystemsDisagree() {
         assertThat(awg(run("example", 45, 20 * 0.3048, 12, 10))).isEqualTo("6 AWG");
@@ -66,8 +65,7 @@ class CircuitSizerCheckTest {
     }
 
     // Source: ABYC E-11, Table V.A, as reprinted: main devices 1,500 A up to 650 A cold cranking, 3,000 A up to 1,100
-    // A,
-    // 5,000 A above; 20 kA above 2,200 A or 500 Ah.
+    // A, 5,000 A above; 20 kA above 2,200 A or 500 Ah.
     @Test
     void asksForTheBreakingCapacityOfTheBank() {
         assertThat(interruptA(leadAcid(100, 650))).isEqualTo(1500);

@@ -136,8 +136,7 @@ class EnduranceSimulatorTest {
     }
 
     // A steady sky, no factor on it: what the hours offer is what the month's mean day yields, by the other door. A
-    // week that
-    // begins on any day of June sees the sun of the solstice, which the month's mean has to a hundredth.
+    // week that begins on any day of June sees the sun of the solstice, which the month's mean has to a hundredth.
     @Test
     void livesTheHoursOfATypicalYear() {
         TypicalYear year = EpwReader.read(SyntheticYear.lines(0.5, false).iterator());

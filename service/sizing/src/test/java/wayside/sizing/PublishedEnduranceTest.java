@@ -32,8 +32,7 @@ class PublishedEnduranceTest {
     }
 
     // Source: trade article on an LFP home: 5 kWh a day, two days, depth 0.8; printed 12.5 kWh. Ours lets 0.9 be taken
-    // and loses
-    // 0.02 on the way out, 11.0 kWh: the two days are carried, a third is not.
+    // and loses 0.02 on the way out, 11.0 kWh: the two days are carried, a third is not.
     @Test
     void theLithiumHomeCarriesItsTwoDays() {
         assertThat(chance(Chemistry.LFP, 48, 12_500, 5000, 2)).isZero();
@@ -41,8 +40,8 @@ class PublishedEnduranceTest {
     }
 
     // Source: trade article on lighting, 50 W for 6 h, three bad days, half depth; printed 1,800 Wh. It counts no loss
-    // in the
-    // bank; ours loses 0.03 on the way out, so that the third evening ends early unless the day is smaller by as much.
+    // in the bank; ours loses 0.03 on the way out, so that the third evening ends early unless the day is smaller by as
+    // much.
     @Test
     void theLightingCarriesItsThreeDaysButForTheLossInTheBank() {
         assertThat(chance(Chemistry.AGM, 12, 1800, 300, 2)).isZero();

@@ -31,9 +31,8 @@ class PublishedSystemsTest {
     }
 
     // Source: widely copied lecture "Design of PV System": lamp 18 W 4 h, fan 60 W 2 h, fridge 75 W 24 h at half duty
-    // and
-    // four times at its start; printed 1,092 Wh a day, 1,419.6 Wh from the array, four modules of 110 W at 3.43 Wh/W,
-    // inverter at least 198.9 W and 378 W at the start.
+    // and four times at its start; printed 1,092 Wh a day, 1,419.6 Wh from the array, four modules of 110 W at 3.43
+    // Wh/W, inverter at least 198.9 W and 378 W at the start.
     @Test
     void agreesWithTheLecture() {
         Recommendation system = SystemSizer.size(Briefs.brief(
@@ -69,8 +68,7 @@ class PublishedSystemsTest {
     }
 
     // Source: trade page, off-grid house: 15.75 kWh a day at 48 V, half depth, losses 1.15, one day; printed 754.4 Ah
-    // after
-    // rounding 328.125 Ah to 328.
+    // after rounding 328.125 Ah to 328.
     @Test
     void agreesWithTheHouse() {
         Recommendation system = size(Chemistry.FLOODED, 48, 1, WARM_C, Load.dc("all", 656.25, 24));
@@ -104,8 +102,7 @@ class PublishedSystemsTest {
     }
 
     // Source: trade article, three bad days: lighting 50 W for 6 h, printed 1,800 Wh at half depth; AC loads of 250,
-    // 500 and
-    // 60 W, printed 810 W together and an inverter of 2,000 W for the fridge's start.
+    // 500 and 60 W, printed 810 W together and an inverter of 2,000 W for the fridge's start.
     @Test
     void agreesWithTheThreeBadDays() {
         Recommendation lights = size(Chemistry.AGM, 12, 3, WARM_C, Load.dc("lighting", 50, 6));
@@ -124,10 +121,8 @@ class PublishedSystemsTest {
     }
 
     // Source: project sheet of an aid organisation, village hall: ten fans of 36 W and ten lamps of 12 W for 6 h, 12 V;
-    // printed
-    // 2,880 Wh a day, one battery of 110 Ah and two panels of 250 W. Negative: it counts depth twice, rounds 1.136
-    // batteries
-    // and 2.3 panels down, and takes twelve hours of day for sun hours.
+    // printed 2,880 Wh a day, one battery of 110 Ah and two panels of 250 W. Negative: it counts depth twice, rounds
+    // 1.136 batteries and 2.3 panels down, and takes twelve hours of day for sun hours.
     @Test
     void theVillageHallRunsFlat() {
         Recommendation hall = SystemSizer.size(Briefs.brief(
@@ -142,8 +137,7 @@ class PublishedSystemsTest {
     }
 
     // Source: installation guide page: 800 W for 3 h through an inverter of 1,000 W, printed two batteries of 12 V 100
-    // Ah and
-    // 360 W of panel. Negative: wholly discharged, no inverter loss, array sized by a tenth of the capacity.
+    // Ah and 360 W of panel. Negative: wholly discharged, no inverter loss, array sized by a tenth of the capacity.
     @Test
     void theGuideRunsFlatToo() {
         Recommendation guide = SystemSizer.size(Briefs.brief(
@@ -157,8 +151,8 @@ class PublishedSystemsTest {
     }
 
     // Common practice, no source: a van with a fridge, fans, lights, a laptop, a diesel heater and a small induction
-    // hob gets
-    // 200 to 400 Ah of LFP, 400 to 800 W of panel, an inverter of 2,000 to 3,000 W and a charger of 30 to 60 A.
+    // hob gets 200 to 400 Ah of LFP, 400 to 800 W of panel, an inverter of 2,000 to 3,000 W and a charger of 30 to 60
+    // A.
     @Test
     void anUpfitterWouldNodAtTheRealList() {
         Recommendation van = SystemSizer.size(RealList.in(7)).result();

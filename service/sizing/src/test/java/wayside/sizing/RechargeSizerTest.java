@@ -32,8 +32,7 @@ class RechargeSizerTest {
     }
 
     // Common practice, no source: a pack of 2 kWh on 700 W of sun and 400 W of mains at once is full from empty in
-    // about
-    // two and a half hours, not the 1.8 h of plain division.
+    // about two and a half hours, not the 1.8 h of plain division.
     @Test
     void aPackOnSunAndMainsIsFullInAboutTwoAndAHalfHours() {
         Recharge recharge = RechargeSizer.size(RechargeBrief.of(system(Chemistry.LFP, 700, 0, 400)))

@@ -43,8 +43,7 @@ class SolarYieldTest {
     }
 
     // Source: hourly NREL TMY3 2008 of Minneapolis by HDKR with a ground of 0.2: flat over 30 degrees .55 in December,
-    // 1.02 in
-    // July. A steeper panel than 30 degrees does still better in December.
+    // 1.02 in July. A steeper panel than 30 degrees does still better in December.
     @Test
     void aFlatRoofsLossIsTold() {
         Answer<SolarYield> answer = SolarYieldSizer.size(
@@ -58,8 +57,7 @@ class SolarYieldTest {
     }
 
     // Source: common practice, no source: a flat 100 W panel in central Europe brings some 300 to 500 Wh on a June day
-    // and 30
-    // to 80 Wh in December.
+    // and 30 to 80 Wh in December.
     @Test
     void aHundredWattsBringWhatTheTradeExpects() {
         SolarYield yield =

@@ -35,8 +35,7 @@ class RechargeTimeTest {
     }
 
     // Common practice, no source: a pack of 2 kWh on 700 W of sun and 400 W of mains at once is full from empty in
-    // about
-    // 2.5 h, not the 1.8 h of plain division. Of 700 W rated, a warm flat roof gives 0.67 in full sun.
+    // about 2.5 h, not the 1.8 h of plain division. Of 700 W rated, a warm flat roof gives 0.67 in full sun.
     @Test
     void aPackOnSunAndMainsTakesLongerThanDivisionSays() {
         RechargeTime recharge = recharge(bank(Chemistry.LFP, 2000), 0, 1, 700 * 0.67, 400);
@@ -53,8 +52,7 @@ class RechargeTimeTest {
     }
 
     // Source: a marine test author's measurement, flooded, 50 to 100 % at 0.15 C: 6.97 h, 2.1 times the
-    // constant-current
-    // time alone. Where 100 % is was not said; one tenth.
+    // constant-current time alone. Where 100 % is was not said; one tenth.
     @Test
     void agreesWithAMeasuredRecharge() {
         ChargerNeed bank = bank(Chemistry.FLOODED, 1200);

@@ -14,9 +14,8 @@ class ChanceComesTrueTest {
     private static final int RUNS = 500;
 
     // Source: daily clearness of typical years at 60 stations, NREL TMY3 (2008). The band: four standard errors, the
-    // stations
-    // being what is independent, and a fifth of the predicted chance plus one in a hundred for what the model can't
-    // know.
+    // stations being what is independent, and a fifth of the predicted chance plus one in a hundred for what the model
+    // can't know.
     @ParameterizedTest
     @CsvSource({"2, true, 0.12", "5, true, 0.12", "5, false, 0.16"})
     void chancesComeTrue(int nights, boolean irradiationGiven, double uncertainty) {

@@ -18,8 +18,7 @@ class DarkSpellsTest {
     private static final int RUNS = 40;
 
     // Source: daily clearness of 60 stations x 12 months, NREL TMY3 (2008): mean over the months of the lowest mean of
-    // k
-    // successive days. Over 882 of its stations the scaled form was found within about 0.02, a shade too sunny.
+    // k successive days. Over 882 of its stations the scaled form was found within about 0.02, a shade too sunny.
     @ParameterizedTest
     @CsvSource({"1", "3", "5", "7"})
     void areAsDarkAsInRealMonths(int successive) {

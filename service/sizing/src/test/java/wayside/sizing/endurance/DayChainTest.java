@@ -15,8 +15,7 @@ class DayChainTest {
     private static final int DAYS = 20;
 
     // Source: Bendt, Collares-Pereira and Rabl, Solar Energy 27 (1981), by Herzog's form: the distribution's mean is
-    // the month's
-    // mean. The error of a mean over n correlated days is s sqrt((1 + r) / (1 - r) / n).
+    // the month's mean. The error of a mean over n correlated days is s sqrt((1 + r) / (1 - r) / n).
     @ParameterizedTest
     @CsvSource({"0.3", "0.391", "0.5", "0.6", "0.7"})
     void reproducesTheMeanAndTheSpreadOfTheDistribution(double mean) {
@@ -35,8 +34,7 @@ class DayChainTest {
     }
 
     // Source: Graham, Hollands and Huget, Solar Energy 40 (1988), r = 0.29 (from memory), of the Gaussian chain. The
-    // rank
-    // correlation of a Gaussian pair is 6/pi asin(r/2) = 0.278: the correlation of the shares.
+    // rank correlation of a Gaussian pair is 6/pi asin(r/2) = 0.278: the correlation of the shares.
     @Test
     void givesSuccessiveDaysThePublishedCorrelation() {
         double[] shares = shares();

@@ -9,8 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class NormalTest {
     // Source: M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 1964, table 26.1, to eight of its
-    // digits;
-    // eq. 26.2.17 promises an error below 7.5e-8.
+    // digits; eq. 26.2.17 promises an error below 7.5e-8.
     @ParameterizedTest
     @CsvSource({"0, 0.5", "0.5, 0.69146246", "1, 0.84134475", "2, 0.97724987", "3, 0.99865010", "-1, 0.15865525"})
     void agreesWithTheTableOfTheDistribution(double z, double phi) {
@@ -18,8 +17,8 @@ class NormalTest {
     }
 
     // Source: M. J. Wichura, Algorithm AS 241, Applied Statistics 37 (1988): PPND7 at 0.25, 0.001 and 1e-20, its
-    // printed check
-    // values -0.6744897501960817, -3.090232306167814 and -9.262340089798408; about one part in ten millions.
+    // printed check values -0.6744897501960817, -3.090232306167814 and -9.262340089798408; about one part in ten
+    // millions.
     @ParameterizedTest
     @CsvSource({"0.25, -0.67448975", "0.001, -3.09023231", "1e-20, -9.26234009"})
     void agreesWithTheCheckValuesOfTheAlgorithm(double share, double z) {

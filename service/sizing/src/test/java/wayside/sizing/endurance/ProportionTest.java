@@ -7,10 +7,8 @@ import org.junit.jupiter.api.Test;
 
 class ProportionTest {
     // Source: R. G. Newcombe, Two-sided confidence intervals for the single proportion, Statistics in Medicine 17
-    // (1998)
-    // 857-872, table I, method 3 (Wilson), from memory: 81 of 263 gives 0.2553 to 0.3662; 0 of 20 gives 0 to 0.1611.
-    // Four digits
-    // printed.
+    // (1998) 857-872, table I, method 3 (Wilson), from memory: 81 of 263 gives 0.2553 to 0.3662; 0 of 20 gives 0 to
+    // 0.1611. Four digits printed.
     @Test
     void agreesWithThePublishedIntervals() {
         Proportion many = Proportion.of(81, 263);

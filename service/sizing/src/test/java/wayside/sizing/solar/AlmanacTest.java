@@ -32,8 +32,7 @@ class AlmanacTest {
     }
 
     // Source: Reda & Andreas, NREL/TP-560-34302, worked example: 17 October 2003, 12:30:30, UTC-7, 820 hPa, 11 C, delta
-    // T 67 s;
-    // printed zenith 50.11162, azimuth 194.34024.
+    // T 67 s; printed zenith 50.11162, azimuth 194.34024.
     @Test
     void agreesWithThePaperExample() {
         ZonedDateTime when = ZonedDateTime.of(2003, 10, 17, 12, 30, 30, 0, ZoneOffset.ofHours(-7));
@@ -43,8 +42,8 @@ class AlmanacTest {
     }
 
     // Source: as above; sunrise 06:12:43 and transit 11:46:05 of the local 17 October. The printed sunset of 17:20:19
-    // is that of
-    // the UT day, the local evening of the 16th; on the local 17th the zenith passes 90.8333 degrees at 17:18:51.
+    // is that of the UT day, the local evening of the 16th; on the local 17th the zenith passes 90.8333 degrees at
+    // 17:18:51.
     @Test
     void sunsetIsThatOfTheLocalDay() {
         ZoneOffset mountain = ZoneOffset.ofHours(-7);
@@ -102,8 +101,7 @@ class AlmanacTest {
     }
 
     // Source: geometry: at noon the sun stands at 90 - |latitude - declination|. Spencer's short form has no leap years
-    // and no
-    // hours; the declination moves by up to 0.4 degree a day and the leap cycle shifts it by up to 0.75 day.
+    // and no hours; the declination moves by up to 0.4 degree a day and the leap cycle shifts it by up to 0.75 day.
     @Test
     void theShortFormsKeepUpWithTheAlmanac() {
         Place place = Place.of(50, 0);

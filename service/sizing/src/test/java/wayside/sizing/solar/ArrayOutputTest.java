@@ -12,8 +12,7 @@ import wayside.sizing.reference.ReferenceTables;
 /** Glass, heat and power of a panel against printed figures. */
 class ArrayOutputTest {
     // Source: pvlib-python, tests of its incidence modifiers: ASHRAE with b0 0.05 at 22.5, 45 and 67.5 degrees; Fresnel
-    // with n
-    // 1.526, K 4 /m, L 2 mm (De Soto 2006).
+    // with n 1.526, K 4 /m, L 2 mm (De Soto 2006).
     @ParameterizedTest
     @CsvSource({"22.5, 0.99588, 0.999262", "45, 0.97929, 0.987978", "67.5, 0.91934, 0.889400"})
     void incidenceModifiersAgree(double degrees, double ashrae, double fresnel) {

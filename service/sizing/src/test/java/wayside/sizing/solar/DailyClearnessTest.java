@@ -22,8 +22,7 @@ class DailyClearnessTest {
     }
 
     // Source: as above, recomputed: standard deviation and 10 % quantile. The quantile here has the error of the mean,
-    // up to
-    // 0.002, added back.
+    // up to 0.002, added back.
     @ParameterizedTest
     @CsvSource({"0.3, 0.177, 0.087", "0.4, 0.198, 0.123", "0.5, 0.193, 0.202", "0.6, 0.167, 0.346", "0.7, 0.114, 0.549"
     })

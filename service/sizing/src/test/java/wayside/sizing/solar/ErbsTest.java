@@ -10,8 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The diffuse share against printed examples. */
 class ErbsTest {
     // Source: pvlib-python, tests of its Erbs function: global 50 at zenith 85 and 1000 at zenith 10, 1 January and 20
-    // June
-    // 2019; clearness and diffuse as printed there.
+    // June 2019; clearness and diffuse as printed there.
     @ParameterizedTest
     @CsvSource({"0.4057, 50, 41.57", "0.7181, 1000, 217.86", "0.7682, 1000, 170.79"})
     void hourAgreesWithASecondImplementation(double kt, double globalWm2, double diffuseWm2) {
@@ -20,8 +19,7 @@ class ErbsTest {
     }
 
     // Source: Duffie & Beckman, 5th ed., example 2.11.1: latitude 38.6, 3 September, 23 MJ/m2; recomputed H0 33.25, KT
-    // 0.692,
-    // share 0.253.
+    // 0.692, share 0.253.
     @Test
     void dayAgreesWithTheTextbook() {
         int n = SolarCalendar.dayOfYear(9, 3);
@@ -33,8 +31,7 @@ class ErbsTest {
     }
 
     // Source: Duffie & Beckman, 5th ed., example 2.12.1: latitude 43, June, 23 MJ/m2; recomputed H0 41.78, KT 0.5505,
-    // share
-    // 0.382.
+    // share 0.382.
     @Test
     void monthAgreesWithTheTextbook() {
         int n = SolarCalendar.meanDayOfYear(6);

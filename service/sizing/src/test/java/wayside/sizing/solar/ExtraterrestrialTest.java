@@ -37,8 +37,7 @@ class ExtraterrestrialTest {
     }
 
     // Source: Duffie & Beckman, 5th ed., eq. 1.10.3 on the mean days of Klein 1977 (table 1.10.1 may differ by 0.2 in
-    // its
-    // rounding), MJ/m2 to 0.1.
+    // its rounding), MJ/m2 to 0.1.
     @ParameterizedTest
     @CsvSource({
         "60, 3.4 8.5 16.8 27.5 36.6 41.0 38.9 31.0 20.6 10.9 4.5 2.3",
@@ -59,8 +58,8 @@ class ExtraterrestrialTest {
     }
 
     // Source: FAO Irrigation and Drainage Paper 56, annex 2, table 2.6, latitude 40 north, 15th of the month, MJ/m2
-    // (eq. 21
-    // recomputed agrees within 0.1). Its declination is Cooper's and its constant of 0.0820 MJ/m2/min is 1366.7 W/m2.
+    // (eq. 21 recomputed agrees within 0.1). Its declination is Cooper's and its constant of 0.0820 MJ/m2/min is 1366.7
+    // W/m2.
     @Test
     void agreesWithTheTableOfTheFoodAndAgricultureOrganization() {
         double[] printed = {15.0, 20.4, 27.2, 34.7, 39.7, 41.8, 40.8, 36.7, 29.9, 22.5, 16.3, 13.6};
@@ -73,9 +72,8 @@ class ExtraterrestrialTest {
     }
 
     // Source: S. A. Klein, Solar Energy 19 (1977) 325-329: the mean day of a month stands for the mean over its days.
-    // By
-    // Spencer's declination, which runs up to a degree ahead of Cooper's round the equinoxes, a few days'
-    // worth, so that two in a hundred of a long day is what they can differ by.
+    // By Spencer's declination, which runs up to a degree ahead of Cooper's round the equinoxes, a few days' worth, so
+    // that two in a hundred of a long day is what they can differ by.
     @Test
     void theMeanDayStandsForItsMonth() {
         for (int latitude = -50; latitude <= 50; latitude += 10) {

@@ -22,9 +22,8 @@ class HourlySplitTest {
     }
 
     // Source: Duffie & Beckman, 5th ed., example 2.13.3: latitude 43, mean day of June, 10 to 11 and 13 to 14 h, 23
-    // MJ/m2 a
-    // day of which the diffuse share is 0.382; recomputed rt 0.1085, rd 0.1015, 2.49 MJ in all, 0.89 diffuse, 1.60
-    // beam.
+    // MJ/m2 a day of which the diffuse share is 0.382; recomputed rt 0.1085, rd 0.1015, 2.49 MJ in all, 0.89 diffuse,
+    // 1.60 beam.
     @ParameterizedTest
     @CsvSource({"10", "13"})
     void splitOfAnHourAgreesWithTheTextbook(int hour) {
@@ -38,8 +37,7 @@ class HourlySplitTest {
     }
 
     // Source: recomputed from Collares-Pereira & Rabl 1979: raw sums over the hour middles 1.0016, 1.0280 and 0.9936.
-    // They are
-    // why the filled arrays are scaled.
+    // They are why the filled arrays are scaled.
     @ParameterizedTest
     @CsvSource({"43, 162, 1.0016", "60, 344, 1.0280", "0, 75, 0.9936"})
     void rawSharesMissOneButFilledOnesDoNot(double latitude, int n, double rawSum) {

@@ -54,10 +54,8 @@ class MonthlyMethodTest {
     }
 
     // Ours is another method: its sky is brighter round the sun, its days differ. Against hourly HDKR the textbook's
-    // form errs by
-    // up to a quarter in northern winter; the two shall lie within that, and within a twelfth where the ground is the
-    // same from
-    // April to September.
+    // form errs by up to a quarter in northern winter; the two shall lie within that, and within a twelfth where the
+    // ground is the same from April to September.
     @Test
     void oursLiesNearTheTextbooks() {
         for (int month = 4; month <= 11; month++) {

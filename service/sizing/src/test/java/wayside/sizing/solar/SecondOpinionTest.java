@@ -89,8 +89,7 @@ class SecondOpinionTest {
     }
 
     // With the other's own sun the formulas must agree but for rounding, and for Reindl's f, in which pvlib divides by
-    // global and
-    // we by beam plus diffuse.
+    // global and we by beam plus diffuse.
     @Test
     void withTheSameSunTheFormulasAgree() throws IOException {
         for (Hour hour : hours()) {

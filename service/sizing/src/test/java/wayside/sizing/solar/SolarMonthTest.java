@@ -60,11 +60,9 @@ class SolarMonthTest {
     }
 
     // Source: hourly files of NREL TMY3 2008 (Minneapolis, Albuquerque) and UNEP/NREL SWERA (Managua), each hour by
-    // HDKR with a
-    // ground of 0.2: irradiation flat over that at 30 degrees to the equator, printed to 0.01; here from the file's
-    // monthly
-    // clearness alone. Tolerance: within what 95 of 100 months lie of 160 stations, 16.8 % above 42 degrees
-    // from November to February, 3.9 % there in other months, 5.4 % below 42.
+    // HDKR with a ground of 0.2: irradiation flat over that at 30 degrees to the equator, printed to 0.01; here from
+    // the file's monthly clearness alone. Tolerance: within what 95 of 100 months lie of 160 stations, 16.8 % above 42
+    // degrees from November to February, 3.9 % there in other months, 5.4 % below 42.
     @ParameterizedTest
     @CsvSource({
         "44.88, -93.23, 1, 0.506, 0.57, 0.168",

@@ -18,9 +18,8 @@ class StringWindowTest {
     private static final String PATH = "/module";
 
     // Source: trade manual on charge controllers, worked example: module of 33.2 V open circuit, +0.12 V per kelvin
-    // below
-    // 25 C, record low -29 C: printed 39.68 V; 79.36, 119.04, 158.72 V for two, three, four; three fit a limit of 150
-    // V.
+    // below 25 C, record low -29 C: printed 39.68 V; 79.36, 119.04, 158.72 V for two, three, four; three fit a limit of
+    // 150 V.
     @Test
     void agreesWithThePublishedStringExample() {
         SolarModule module = new SolarModule(33.2, 26.6, 8, OptionalDouble.of(-0.12 / 33.2));
@@ -70,8 +69,7 @@ class StringWindowTest {
     }
 
     // Common practice, no source: a 36-cell module (about 18 V at work) still charges a 12 V battery on a hot roof and
-    // two
-    // are needed for 24 V; one alone never charges 24 V.
+    // two are needed for 24 V; one alone never charges 24 V.
     @Test
     void needsTwoTwelveVoltModulesForTwentyFourVolts() {
         SolarModule module = new SolarModule(22, 18.2, 6, OptionalDouble.of(-0.003));

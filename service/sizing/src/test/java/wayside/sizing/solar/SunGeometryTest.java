@@ -14,8 +14,7 @@ class SunGeometryTest {
     };
 
     // Source: Duffie & Beckman, Solar Engineering of Thermal Processes, 5th ed., table 1.6.1 (after Klein 1977):
-    // declination
-    // of the twelve mean days to 0.1 degree.
+    // declination of the twelve mean days to 0.1 degree.
     @Test
     void declinationOfTheMeanDaysAgreesWithTheTable() {
         for (int month = 1; month <= 12; month++) {
@@ -34,8 +33,7 @@ class SunGeometryTest {
     }
 
     // Source: Reda & Andreas, NREL/TP-560-34302, worked example: declination -9.31434 degrees on 17 October 2003.
-    // Spencer's
-    // series has no year and no hour, and the declination moves 0.37 degree on such a day.
+    // Spencer's series has no year and no hour, and the declination moves 0.37 degree on such a day.
     @Test
     void spencerComesCloseToTheAlmanac() {
         double degrees = Math.toDegrees(SunGeometry.spencerDeclination(SolarCalendar.dayOfYear(10, 17)));
@@ -43,8 +41,7 @@ class SunGeometryTest {
     }
 
     // Source: Duffie & Beckman, example 1.6.1: latitude 43, 13 February, 10:30 solar time, tilt 45, facing 15 degrees
-    // west of
-    // south; printed 35 degrees. Example 1.8.1: beam ratio 1.66.
+    // west of south; printed 35 degrees. Example 1.8.1: beam ratio 1.66.
     @Test
     void incidenceAgreesWithTheTextbook() {
         double phi = Math.toRadians(43);
@@ -57,8 +54,7 @@ class SunGeometryTest {
     }
 
     // Source: pvlib-python, tests of the incidence angle: wall facing north, sun at zenith 30; azimuth 60 gives a
-    // projection
-    // of 0.25, azimuth 170 one of -0.4924038.
+    // projection of 0.25, azimuth 170 one of -0.4924038.
     @ParameterizedTest
     @CsvSource({"60, 0.25", "170, -0.4924038"})
     void projectionOnAWallAgrees(double sunAzimuthDegrees, double projection) {

@@ -31,10 +31,8 @@ class TranspositionTest {
     }
 
     // Source: pvlib-python, tests of its sky diffuse functions: tilt 40 south, two sun positions, printed to 1e-4 or
-    // better
-    // (isotropic after Liu & Jordan, Reindl 1990, Perez 1990 all sites). Ours differs for Reindl in its f, which takes
-    // the beam
-    // that goes with global and diffuse; the printed global is 0.1 % off that sum.
+    // better (isotropic after Liu & Jordan, Reindl 1990, Perez 1990 all sites). Ours differs for Reindl in its f, which
+    // takes the beam that goes with global and diffuse; the printed global is 0.1 % off that sum.
     @ParameterizedTest
     @CsvSource({
         "82.85457044, 66.71410338, 316.1949056, 40.46149818, 35.728402, 27.941170, 31.4635077",
@@ -48,8 +46,7 @@ class TranspositionTest {
     }
 
     // Source: pvlib-python, tests of the plane-of-array total: the second position above, albedo 0.40, Perez: beam
-    // 798.319, sky
-    // 109.084, ground 48.779 from a global of 1042.48031487, in all 956.183.
+    // 798.319, sky 109.084, ground 48.779 from a global of 1042.48031487, in all 956.183.
     @Test
     void totalAgreesWithASecondImplementation() {
         double cosZ = Math.cos(Math.toRadians(10.56413562));
@@ -70,8 +67,7 @@ class TranspositionTest {
     }
 
     // Source: Duffie & Beckman, 5th ed., example 2.15.1: latitude 40, 20 February, 9 to 10 h, tilt 60 south, 1.04
-    // MJ/m2, ground
-    // 0.60; printed 1.17 MJ/m2 by the isotropic sky.
+    // MJ/m2, ground 0.60; printed 1.17 MJ/m2 by the isotropic sky.
     @Test
     void isotropicHourAgreesWithTheTextbook() {
         double phi = Math.toRadians(40);

@@ -77,8 +77,7 @@ class WorldClimatologyTest {
     }
 
     // Source: UNEP/NREL SWERA, Central America, the Caribbean, Ethiopia; outside the table's calibration. The head says
-    // rms
-    // 13 % within 24 degrees of the equator.
+    // rms 13 % within 24 degrees of the equator.
     @Test
     void clearnessErrsAsItsHeadSaysInTheTropics() throws IOException {
         List<Station> tropics = stations().stream()

@@ -18,8 +18,7 @@ class VentilationTest {
     }
 
     // Source: EN 50272-3 form Q = 0.05 n I_gas C / 100 with 2 A per 100 Ah for vented and 1 A for valve-regulated
-    // cells,
-    // A = 28 Q, as quoted by a maker; the figures are that formula's.
+    // cells, A = 28 Q, as quoted by a maker; the figures are that formula's.
     @Test
     void agreesWithTheTractionForm() {
         assertThat(Ventilation.airflowM3PerHour(6, 20, 100)).isCloseTo(0.6, within(1e-9));

@@ -13,8 +13,7 @@ import wayside.sizing.trace.Unit;
 
 class CopperResistanceTest {
     // Source: IEC 60228, factors that bring a resistance measured at 5 C and 75 C to 20 C, as reprinted: 1.064 and
-    // 0.820.
-    // They follow 250 / (230 + T), a coefficient of 0.004; 0.00393 lies 0.3 % off at 75 C.
+    // 0.820. They follow 250 / (230 + T), a coefficient of 0.004; 0.00393 lies 0.3 % off at 75 C.
     @ParameterizedTest
     @CsvSource({"5, 1.064", "20, 1", "75, 0.820"})
     void agreesWithTheTemperatureFactorsOfTheCableStandard(double temperatureC, double factor) {

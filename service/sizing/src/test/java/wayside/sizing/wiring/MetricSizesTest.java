@@ -8,8 +8,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class MetricSizesTest {
     // Source: ASTM B258 areas (14 AWG 2.08, 6 AWG 13.3, 2 AWG 33.6, 1 AWG 42.4, 2/0 67.4, 4/0 107 mm2): the gauge that
-    // a
-    // metric size may be rated as is the thickest that is not thicker.
+    // a metric size may be rated as is the thickest that is not thicker.
     @ParameterizedTest
     @CsvSource({
         "1 mm2, 18",

@@ -20,8 +20,7 @@ class PrintedDropTablesCheckTest {
     private static final ReferenceTable TABLE_8 = ReferenceTables.table("nfpa70-2023/chapter-9-table-8");
 
     // Source: ABYC E-11, Table IX (3 %), as reprinted, and a chandlery catalogue's 3 % and 10 % tables. These cells
-    // come
-    // out the same whichever areas the table's maker used, so they must come out here.
+    // come out the same whichever areas the table's maker used, so they must come out here.
     @Test
     void picksThePrintedGaugeInEveryCellThatDoesNotHangOnTheAreas() {
         List<PrintedDropCell> cells = PrintedDropCell.all().stream()
@@ -48,8 +47,7 @@ class PrintedDropTablesCheckTest {
     }
 
     // Source: the same table. With the areas of round wire (NFPA 70-2023, chapter 9 Table 8) fewer cells agree, which
-    // is
-    // the ground for the SAE areas that were not seen in print.
+    // is the ground for the SAE areas that were not seen in print.
     @Test
     void roundWireAreasAgreeWithFewerCellsOfTableNine() {
         long agreeing = cellsOf("abyc-e11-table-ix").stream()

@@ -83,8 +83,7 @@ class ReferenceTableCheckTest {
     }
 
     // Source: ASTM B258, d = 0.005 in x 92^((36 - n) / 39), against the circular mils printed in NFPA 70-2023, chapter
-    // 9
-    // Table 8. Worst printed rounding: 18 AWG, 1,620 for 1,624.
+    // 9 Table 8. Worst printed rounding: 18 AWG, 1,620 for 1,624.
     @Test
     void gaugeFormulaAgreesWithThePrintedCircularMils() {
         ReferenceTable diameters = ReferenceTables.table("astm-b258/awg-diameter");

@@ -29,8 +29,7 @@ class EpwReaderTest {
     }
 
     // Source: U.S. Department of Energy, EnergyPlus Auxiliary Programs, weather file format: fields N1 to N4 of
-    // LOCATION, and of
-    // a record N6 dry bulb, N13 global horizontal, N15 diffuse horizontal.
+    // LOCATION, and of a record N6 dry bulb, N13 global horizontal, N15 diffuse horizontal.
     @Test
     void readsThePlaceAndTheHours() {
         TypicalYear year = read(YEAR);
