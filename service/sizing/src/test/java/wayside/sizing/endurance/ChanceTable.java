@@ -177,9 +177,9 @@ final class ChanceTable {
         StringBuilder came = new StringBuilder("| came true |");
         StringBuilder error = new StringBuilder("| standard error |");
         for (Group group : groups(months)) {
-            head.append(String.format(Locale.ROOT, " %.3f |", group.predicted()));
-            came.append(String.format(Locale.ROOT, " %.3f |", group.came()));
-            error.append(String.format(Locale.ROOT, " %.3f |", group.error()));
+            head.append(cell(group.predicted()));
+            came.append(cell(group.came()));
+            error.append(cell(group.error()));
         }
         return head + "\n" + "|---".repeat(EDGES.length) + "|\n" + came + "\n" + error + "\n";
     }
@@ -193,5 +193,10 @@ final class ChanceTable {
             System.out.println(new ChanceTable(nights, runs, true, 0.12, true).lines(months));
             System.out.println(new ChanceTable(nights, runs, false, 0.16, true).lines(months));
         }
+    }
+
+    /** A class that no trip fell into has no figure. */
+    private static String cell(double share) {
+        return Double.isNaN(share) ? " - |" : String.format(Locale.ROOT, " %.3f |", share);
     }
 }
