@@ -69,3 +69,9 @@ export function chanceInWords(share, lang = 'en') {
   const of = share < 0.0095 ? 1000 : 100;
   return `${Math.round(share * of).toLocaleString(lang)} of ${of.toLocaleString(lang)}`;
 }
+
+/** The same in a sentence: "about 3 of 100", "fewer than 1 of 1,000". */
+export function aboutChance(share, lang = 'en') {
+  const words = chanceInWords(share, lang);
+  return words.startsWith('fewer') ? words : `about ${words}`;
+}

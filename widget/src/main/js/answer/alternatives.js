@@ -1,6 +1,6 @@
 import {h} from '../dom.js';
 import {table} from '../picture/frame.js';
-import {chanceInWords} from '../rounding.js';
+import {aboutChance, chanceInWords} from '../rounding.js';
 import {chemistryName} from './sentence.js';
 
 /** The same need met by each chemistry. */
@@ -30,7 +30,7 @@ function thumb(rule, reader) {
   const share = rule.chanceOfRunningFlat;
   return [h('h3', {}, 'What a rule of thumb says'),
     h('p', {}, `${reader.needText(rule.nominalEnergyWh, 'Wh')} of battery${rule.solarPowerW ? ` and ${reader.needText(rule.solarPowerW, 'W')} of panel` : ''} for ${reader.text(rule.autonomyDays, 'd')} from a full bank`,
-      typeof share !== 'number' ? '.' : `: that runs flat on about ${chanceInWords(share, reader.lang)} such trips.`)];
+      typeof share !== 'number' ? '.' : `: that runs flat on ${aboutChance(share, reader.lang)} such trips.`)];
 }
 
 function unit(powerUnit) {

@@ -1,4 +1,4 @@
-import {chanceInWords} from '../rounding.js';
+import {aboutChance} from '../rounding.js';
 
 const CHEMISTRY = {lfp: 'LFP', agm: 'AGM', gel: 'gel', flooded: 'flooded lead-acid', nmc: 'NMC'};
 
@@ -33,7 +33,7 @@ function panels(solar, tilted, reader) {
 
 function risk(chance, when, battery, reader) {
   if (chance) {
-    return `; you run flat on about ${chanceInWords(chance.value, reader.lang)} such trips${when}`;
+    return `; you run flat on ${aboutChance(chance.value, reader.lang)} such trips${when}`;
   }
   return battery.autonomyDays ? `; a full bank lasts ${reader.text(battery.autonomyDays, 'd')} with no charging at all` : '';
 }

@@ -24,8 +24,10 @@ export function curvePicture(pairs, picked, reader) {
 }
 
 function powerNames(powers, x, reader) {
-  return powers.map((power, index) => svg('text', {class: `axis ${index === powers.length - 1 ? 'end' : 'middle'}`, x: x(power), y: BOTTOM + 16},
-    index === powers.length - 1 ? `${reader.number(power)} W of panel` : reader.number(power)));
+  // The last name carries the unit and needs the room of the one before it.
+  const named = powers.filter((_, index) => index === 0 || index !== powers.length - 2);
+  return named.map((power, index) => svg('text', {class: `axis ${index === named.length - 1 ? 'end' : 'middle'}`, x: x(power), y: BOTTOM + 16},
+    index === named.length - 1 ? `${reader.number(power)} W of panel` : reader.number(power)));
 }
 
 function pick({nominalEnergyWh, solarPowerW}, x, y) {

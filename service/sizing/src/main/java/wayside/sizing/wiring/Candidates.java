@@ -11,7 +11,7 @@ import wayside.sizing.trace.Unit;
  * The conductors that a circuit may be given, in the order they are tried: one of each size from thin to thick, then
  * two, three and four side by side.
  *
- * <p>Source for the thinnest that may be paralleled, 1/0: NFPA 70, 310.10(G).
+ * <p>Source for the thinnest that may be paralleled, 1/0: NFPA 70, 310.10, conductors in parallel.
  */
 final class Candidates {
     static final int MOST_PARALLEL = 4;

@@ -94,7 +94,7 @@ final class CircuitCautions {
                             "%s: conductors in parallel must be of one length, size and make and end in the same lugs,"
                                     + " or one of them carries most of the current.",
                             duty.name()),
-                    Source.standard("NFPA 70 National Electrical Code", "310.10(G)")));
+                    Source.standard("NFPA 70 National Electrical Code", "310.10, conductors in parallel")));
         }
         if (duty.surroundings().engineSpace()) {
             cautions.add(new Caution(
