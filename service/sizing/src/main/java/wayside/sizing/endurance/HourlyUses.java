@@ -64,7 +64,7 @@ public final class HourlyUses {
         return result;
     }
 
-    private static double sum(double[] values) {
+    static double sum(double[] values) {
         double sum = 0;
         for (double value : values) {
             sum += value;

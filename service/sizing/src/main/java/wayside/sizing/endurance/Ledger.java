@@ -8,11 +8,9 @@ public final class Ledger {
 
     final List<LedgerDay> days;
     final LedgerBank bank;
-    final double solarW;
-    final double startWh;
-    private final double[][] floorWh;
-    private final boolean[][] mayCharge;
-    private final boolean[][] tooCold;
+    private final LedgerStay[] stays;
+    private final double solarW;
+    private final double startWh;
 
     /**
      * A system on a trip.
@@ -25,68 +23,34 @@ public final class Ledger {
         this.bank = bank;
         this.solarW = solarW;
         startWh = startShare * bank.energyWh;
-        floorWh = new double[days.size()][HOURS];
-        mayCharge = new boolean[days.size()][HOURS];
-        tooCold = new boolean[days.size()][HOURS];
-        for (int stay = 0; stay < days.size(); stay++) {
-            LedgerDay day = days.get(stay);
-            for (int hour = 0; hour < HOURS; hour++) {
-                double cellC = day.bankC[hour];
-                floorWh[stay][hour] = bank.floorWh(cellC, day.essentialW[hour] + day.otherW[hour]);
-                mayCharge[stay][hour] = bank.mayCharge(cellC);
-                tooCold[stay][hour] = bank.tooCold(cellC);
-            }
-        }
+        stays = days.stream().map(day -> new LedgerStay(day, bank)).toArray(LedgerStay[]::new);
     }
 
     /**
      * Lives one run.
      *
      * @param yieldWhPerW of the weather
-     * @param untilFlat whether to stop at the first hour that leaves an essential load short
-     * @param track where the state of charge goes
+     * @param untilFlat whether to stop on the first day that leaves an essential load short
+     * @param storeWh is filled with what the bank holds after each hour [Wh]
      * @return whether an essential load went short
      */
-    boolean run(double[] yieldWhPerW, boolean untilFlat, Tally tally, StateTrack track) {
-        tally.begin(bank, startWh);
+    boolean run(double[] yieldWhPerW, boolean untilFlat, Tally tally, double[] storeWh) {
+        tally.begin(startWh);
+        double store = startWh;
         int at = 0;
-        for (int stay = 0; stay < days.size(); stay++) {
-            LedgerDay day = days.get(stay);
-            for (int night = 0; night < day.nights(); night++) {
-                liveDay(day, floorWh[stay], mayCharge[stay], tooCold[stay], yieldWhPerW, at, tally, track);
-                at += HOURS;
+        for (LedgerStay stay : stays) {
+            for (int night = 0; night < stay.day.nights(); night++) {
+                for (int hour = 0; hour < HOURS; hour++) {
+                    store = tally.hour(stay, hour, store, solarW * yieldWhPerW[at], at);
+                    storeWh[at] = store;
+                    at++;
+                }
                 if (untilFlat && tally.isFlat()) {
                     return true;
                 }
             }
+            tally.book(stay.day, stay.day.nights());
         }
         return tally.isFlat();
-    }
-
-    private void liveDay(
-            LedgerDay day,
-            double[] floors,
-            boolean[] open,
-            boolean[] cold,
-            double[] yieldWhPerW,
-            int at,
-            Tally tally,
-            StateTrack track) {
-        double[] essentialW = day.essentialW;
-        double[] otherW = day.otherW;
-        double[] alternatorW = day.alternatorW;
-        double[] shoreW = day.shoreW;
-        for (int hour = 0; hour < HOURS; hour++) {
-            double sun = solarW * yieldWhPerW[at + hour];
-            double help = alternatorW[hour] + shoreW[hour];
-            double spare = sun + help - essentialW[hour] - otherW[hour];
-            if (spare >= 0) {
-                tally.charge(spare, open[hour], cold[hour]);
-            } else {
-                tally.discharge(sun + help, essentialW[hour], otherW[hour], floors[hour], day, hour, at + hour);
-            }
-            tally.close(sun, alternatorW[hour], shoreW[hour], essentialW[hour] + otherW[hour]);
-            track.hour(at + hour, tally.stateOfCharge());
-        }
     }
 }

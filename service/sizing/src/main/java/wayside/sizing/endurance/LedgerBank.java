@@ -23,14 +23,22 @@ public final class LedgerBank {
     final double usableShare;
     final double chargeEfficiency;
     final double dischargeEfficiency;
+    final double chargePerStored;
+    final double withdrawnPerGiven;
     final double chargeW;
     final double dischargeW;
     final double knee;
-    /** What an hour in the taper leaves of the room: {@code exp(-decay)}. */
-    final double hourOfTaper;
+    /** Room at which a source's power is just what the taper takes, for each watt of it [h]. */
+    private final double taperRoomHours;
 
-    final double decayPerHour;
+    private final double decayPerHour;
+    /** What an hour in the taper leaves of the room: {@code exp(-decay)}. */
+    private final double hourOfTaper;
+
     final double selfDischargePerHour;
+    /** What an hour of standing leaves of the store [share]. */
+    final double hourOfStanding;
+
     final double reserveWh;
 
     /**
@@ -46,14 +54,18 @@ public final class LedgerBank {
         usableShare = data.usableShare().value();
         chargeEfficiency = data.chargeEfficiency().value();
         dischargeEfficiency = data.dischargeEfficiency().value();
+        chargePerStored = 1 / chargeEfficiency;
+        withdrawnPerGiven = 1 / dischargeEfficiency;
         chargeW = ChargeAcceptance.maximumPowerW(
                 energyWh, data.maximumChargeRate().typical().value(), chargeVoltageRatio);
         dischargeW = energyWh * data.maximumDischargeRate().value();
         knee = data.chargeKnee().value();
+        taperRoomHours = (1 - knee) * energyWh / chargeW;
         decayPerHour = chargeW * chargeEfficiency / (energyWh * (1 - knee));
         hourOfTaper = Math.exp(-decayPerHour);
         selfDischargePerHour =
                 -Math.expm1(Math.log1p(-data.selfDischargePerMonth().value()) / HOURS_A_MONTH);
+        hourOfStanding = 1 - selfDischargePerHour;
         reserveWh = RESERVE_SHARE * usableShare * energyWh;
     }
 
@@ -67,6 +79,32 @@ public final class LedgerBank {
                 * TemperatureCapacity.capacityShare(data.chemistry(), cellC)
                 * Peukert.share(multiple, data.peukertExponent().value());
         return energyWh * (1 - available);
+    }
+
+    /** The most that the terminals give in an hour from what the cells may be drawn by [Wh]. */
+    double givesW(double aboveWh) {
+        double most = aboveWh * dischargeEfficiency;
+        return most < 0 ? 0 : most < dischargeW ? most : dischargeW;
+    }
+
+    /** Whether an hour of a source ends before the bank takes less than it offers. */
+    boolean takesAll(double offeredW, double roomWh) {
+        return offeredW <= chargeW && roomWh >= offeredW * (chargeEfficiency + taperRoomHours);
+    }
+
+    /** Energy that an hour of a source puts into the cells, as {@link ChargeAcceptance} has it [Wh]. */
+    double storedWh(double offeredW, double roomWh) {
+        double steady = Math.min(offeredW, chargeW);
+        double perHour = steady * chargeEfficiency;
+        double taperRoom = steady * taperRoomHours;
+        if (roomWh - perHour >= taperRoom) {
+            return perHour;
+        }
+        if (roomWh <= taperRoom) {
+            return roomWh * (1 - hourOfTaper);
+        }
+        double hoursToTaper = (roomWh - taperRoom) / perHour;
+        return roomWh - taperRoom * Math.exp(-decayPerHour * (1 - hoursToTaper));
     }
 
     boolean mayCharge(double cellC) {

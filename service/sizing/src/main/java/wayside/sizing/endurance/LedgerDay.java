@@ -13,6 +13,9 @@ public final class LedgerDay {
     final double[] alternatorW;
     final double[] shoreW;
     final double[] bankC;
+    final double alternatorWh;
+    final double shoreWh;
+    final double wantedWh;
 
     /**
      * A day.
@@ -34,6 +37,9 @@ public final class LedgerDay {
         this.alternatorW = alternatorW.clone();
         this.shoreW = shoreW.clone();
         this.bankC = bankC.clone();
+        alternatorWh = HourlyUses.sum(alternatorW);
+        shoreWh = HourlyUses.sum(shoreW);
+        wantedWh = HourlyUses.sum(essentialW) + HourlyUses.sum(otherW);
     }
 
     public int nights() {

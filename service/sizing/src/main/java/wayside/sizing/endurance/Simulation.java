@@ -23,11 +23,13 @@ public final class Simulation {
 
     private static Totals liveBlock(Ledger ledger, Weather weather, int block, int runs, StateBands bands) {
         double[] yield = new double[weather.hours()];
+        double[] storeWh = new double[weather.hours()];
         Tally tally = new Tally(ledger.bank);
         Totals totals = new Totals();
         for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
             weather.fill(run, yield);
-            ledger.run(yield, false, tally, bands.track(run));
+            ledger.run(yield, false, tally, storeWh);
+            bands.record(run, storeWh, ledger.bank.energyWh);
             totals.add(run, tally, ledger.bank);
         }
         return totals;
@@ -47,11 +49,12 @@ public final class Simulation {
 
     private static int flatOfBlock(Ledger ledger, Weather weather, int block, int runs) {
         double[] yield = new double[weather.hours()];
+        double[] storeWh = new double[weather.hours()];
         Tally tally = new Tally(ledger.bank);
         int flat = 0;
         for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
             weather.fill(run, yield);
-            flat += ledger.run(yield, true, tally, StateTrack.NONE) ? 1 : 0;
+            flat += ledger.run(yield, true, tally, storeWh) ? 1 : 0;
         }
         return flat;
     }
@@ -70,12 +73,13 @@ public final class Simulation {
 
     private static int[] firstFlatOfBlock(Ledger ledger, Weather weather, int block, int runs) {
         double[] sun = new double[weather.hours()];
+        double[] storeWh = new double[weather.hours()];
         Tally tally = new Tally(ledger.bank);
         int first = block * BLOCK;
         int[] hours = new int[Math.min(runs, first + BLOCK) - first];
         for (int i = 0; i < hours.length; i++) {
             weather.fill(first + i, sun);
-            hours[i] = ledger.run(sun, true, tally, StateTrack.NONE) ? tally.firstFlatHour : weather.hours();
+            hours[i] = ledger.run(sun, true, tally, storeWh) ? tally.firstFlatHour : weather.hours();
         }
         return hours;
     }

@@ -1,16 +1,15 @@
 package wayside.sizing.endurance;
 
-import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
- * The state of charge of every run at up to a thousand moments of the trip, in steps of 1/32000, and what shares of the runs lie
+ * The state of charge of every run at up to a thousand moments of the trip, in steps of 1/4000, and what shares of the runs lie
  * below. Long trips and many runs are thinned to every so many hours.
  */
 public final class StateBands {
     private static final int MOST_POINTS = 1000;
     private static final int MOST_STATES = 4_000_000;
-    private static final double STEPS = 32_000;
+    private static final int STEPS = 4000;
 
     private final int runs;
     private final int every;
@@ -25,13 +24,18 @@ public final class StateBands {
         states = new short[runs * points];
     }
 
-    /** Who watches a run. */
-    StateTrack track(int run) {
-        return (hour, stateOfCharge) -> {
-            if ((hour + 1) % every == 0) {
-                states[(hour + 1) / every - 1 + run * points] = (short) Math.round(stateOfCharge * STEPS);
-            }
-        };
+    /**
+     * Takes in a run.
+     *
+     * @param storeWh what the bank holds after each hour [Wh]
+     * @param energyWh of the full bank [Wh]
+     */
+    void record(int run, double[] storeWh, double energyWh) {
+        double stepsPerWh = STEPS / energyWh;
+        for (int point = 0; point < points; point++) {
+            double steps = storeWh[(point + 1) * every - 1] * stepsPerWh;
+            states[point + run * points] = (short) (steps + 0.5);
+        }
     }
 
     /** Hours since the first midnight of each moment. */
@@ -47,15 +51,30 @@ public final class StateBands {
     public double[][] quantiles(double... shares) {
         double[][] result = new double[shares.length][points];
         IntStream.range(0, points).parallel().forEach(point -> {
-            short[] column = new short[runs];
-            for (int run = 0; run < runs; run++) {
-                column[run] = states[point + run * points];
-            }
-            Arrays.sort(column);
+            int[] counts = counts(point);
             for (int i = 0; i < shares.length; i++) {
-                result[i][point] = column[(int) Math.round(shares[i] * (runs - 1))] / STEPS;
+                long place = Math.round(shares[i] * (runs - 1));
+                result[i][point] = (double) stepAt(place, counts) / STEPS;
             }
         });
         return result;
+    }
+
+    /** How many runs stand on each step: counting is cheaper than sorting. */
+    private int[] counts(int point) {
+        int[] counts = new int[STEPS + 1];
+        for (int run = 0; run < runs; run++) {
+            counts[states[point + run * points]]++;
+        }
+        return counts;
+    }
+
+    /** The step of the run in this place, from 0, if all stood in line by their state. */
+    private static int stepAt(long place, int[] counts) {
+        int step = 0;
+        for (long passed = counts[0]; passed <= place; passed += counts[step]) {
+            step++;
+        }
+        return step;
     }
 }

@@ -3,25 +3,26 @@ package wayside.sizing.endurance;
 /**
  * The books of one run: the bank's store, and where each watt-hour came from and went. An hour is one step: loads first take
  * what the sources give, then the bank gives or takes the rest. Powers of an hour and energies are the same number.
+ *
+ * <p>A source is booked with all it offers and a load with all it wants; the hours in which something is left over or goes
+ * short take it off again. What follows from these books is reckoned when it is asked for, not by the hour.
  */
 final class Tally {
     private static final double NOTHING_WH = 1e-9;
     /** A bank this full isn't said to have lost charge to the cold. */
     private static final double NOTABLE_ROOM = 0.01;
 
-    private LedgerBank bank;
-    private double storeWh;
-    private double chargedWh;
-    private double givenWh;
-    private double unmetWh;
+    private final LedgerBank bank;
+    private double storedWh;
+    private double leakWh;
 
     double beginWh;
+    double endWh;
     double solarWh;
     double alternatorWh;
     double shoreWh;
     double surplusWh;
     double servedWh;
-    double storageLossWh;
     double withdrawnWh;
     double unmetEssentialWh;
     double unmetOtherWh;
@@ -38,12 +39,12 @@ final class Tally {
         this.bank = bank;
     }
 
-    void begin(LedgerBank newBank, double startWh) {
-        bank = newBank;
-        storeWh = startWh;
+    void begin(double startWh) {
         beginWh = startWh;
+        endWh = startWh;
         lowestWh = startWh;
-        solarWh = alternatorWh = shoreWh = surplusWh = servedWh = storageLossWh = withdrawnWh = 0;
+        storedWh = leakWh = 0;
+        solarWh = alternatorWh = shoreWh = surplusWh = servedWh = withdrawnWh = 0;
         unmetEssentialWh = unmetOtherWh = unmetLoadsWh = unmetInverterWh = unmetStandbyWh = coldRefusedWh = 0;
         coldHours = flatHours = 0;
         firstFlatHour = -1;
@@ -53,78 +54,103 @@ final class Tally {
         return flatHours > 0;
     }
 
-    double storeWh() {
-        return storeWh;
+    /** Lost in the bank: into it, out of it, by standing [Wh]. */
+    double storageLossWh() {
+        return storedWh * (bank.chargePerStored - 1) + withdrawnWh * (1 - bank.dischargeEfficiency) + leakWh;
     }
 
-    double stateOfCharge() {
-        return storeWh / bank.energyWh;
+    /** What the books miss: sources less loads, losses and what the bank gained [Wh]; 0 but for rounding. */
+    double imbalanceWh() {
+        return solarWh + alternatorWh + shoreWh - servedWh - storageLossWh() - (endWh - beginWh);
     }
 
-    /** The sources give more than the loads take. */
-    void charge(double spareW, boolean open, boolean cold) {
-        givenWh = 0;
-        unmetWh = 0;
+    /** Books what so many days of a stay bring without the sun, and what their loads want. */
+    void book(LedgerDay day, double days) {
+        alternatorWh += days * day.alternatorWh;
+        shoreWh += days * day.shoreWh;
+        servedWh += days * day.wantedWh;
+    }
+
+    /**
+     * Lives an hour.
+     *
+     * @param hour of the day
+     * @param storeWh what the bank holds before it [Wh]
+     * @param sunWh that the array offers
+     * @param hourOfTrip from 0
+     * @return what the bank holds after it [Wh]
+     */
+    double hour(LedgerStay stay, int hour, double storeWh, double sunWh, int hourOfTrip) {
+        solarWh += sunWh;
+        double spare = sunWh + stay.sparePowerW[hour];
+        double standing = spare >= 0
+                ? storeWh + charge(spare, storeWh, stay, hour)
+                : storeWh - discharge(-spare, storeWh, sunWh, stay, hour, hourOfTrip);
+        leakWh += standing * bank.selfDischargePerHour;
+        endWh = standing * bank.hourOfStanding;
+        return endWh;
+    }
+
+    /** The sources give more than the loads take: what goes into the cells [Wh]. */
+    private double charge(double spare, double storeWh, LedgerStay stay, int hour) {
         double room = bank.energyWh - storeWh;
-        if (!open) {
-            chargedWh = 0;
-            if (cold && spareW > 0 && room > NOTABLE_ROOM * bank.energyWh) {
+        if (!stay.mayCharge[hour]) {
+            leave(spare, stay.day, hour);
+            if (stay.tooCold[hour] && spare > 0 && room > NOTABLE_ROOM * bank.energyWh) {
                 coldHours++;
-                coldRefusedWh += (room - roomAfter(room, spareW)) / bank.chargeEfficiency;
+                coldRefusedWh += bank.storedWh(spare, room) * bank.chargePerStored;
             }
-            return;
+            return 0;
         }
-        double stored = spareW > 0 ? room - roomAfter(room, spareW) : 0;
-        chargedWh = stored / bank.chargeEfficiency;
-        storeWh += stored;
-        storageLossWh += chargedWh - stored;
+        double stored = spare * bank.chargeEfficiency;
+        if (!bank.takesAll(spare, room)) {
+            stored = bank.storedWh(spare, room);
+            leave(spare - stored * bank.chargePerStored, stay.day, hour);
+        }
+        storedWh += stored;
+        return stored;
     }
 
-    /** Room left after an hour of charge, as {@link wayside.sizing.storage.ChargeAcceptance} has it, in energy [Wh]. */
-    private double roomAfter(double room, double offeredW) {
-        double steady = Math.min(offeredW, bank.chargeW);
-        double meets = (1 - bank.knee) * bank.energyWh * steady / bank.chargeW;
-        double perHour = steady * bank.chargeEfficiency;
-        if (room - perHour >= meets) {
-            return room - perHour;
-        }
-        if (room <= meets) {
-            return room * bank.hourOfTaper;
-        }
-        double hoursToTaper = (room - meets) / perHour;
-        return meets * Math.exp(-bank.decayPerHour * (1 - hoursToTaper));
+    /** What nobody takes is left with the hookup first, then with the engine, then with the sun. */
+    private void leave(double idleWh, LedgerDay day, int hour) {
+        double shore = smaller(idleWh, day.shoreW[hour]);
+        double engine = smaller(idleWh - shore, day.alternatorW[hour]);
+        double sun = idleWh - shore - engine;
+        shoreWh -= shore;
+        alternatorWh -= engine;
+        solarWh -= sun;
+        surplusWh += sun;
     }
 
-    /** The loads take more than the sources give: essential ones first, the others from what is above the reserve. */
-    void discharge(
-            double sourcesW,
-            double essentialW,
-            double otherW,
-            double floorWh,
-            LedgerDay day,
-            int hour,
-            int hourOfTrip) {
-        chargedWh = 0;
-        double above = storeWh - floorWh;
-        double most = Math.max(0, Math.min(above * bank.dischargeEfficiency, bank.dischargeW));
-        double essentialNeed = Math.max(0, essentialW - sourcesW);
-        double otherNeed = otherW - Math.max(0, sourcesW - essentialW);
-        double essential = Math.min(essentialNeed, most);
-        double spare = Math.min(most, (above - bank.reserveWh) * bank.dischargeEfficiency) - essential;
-        double other = Math.max(0, Math.min(otherNeed, spare));
-        givenWh = essential + other;
-        double withdrawn = givenWh / bank.dischargeEfficiency;
-        storeWh -= withdrawn;
+    /** The loads take more than the sources give: what goes out of the cells [Wh]. */
+    private double discharge(double wanted, double storeWh, double sunWh, LedgerStay stay, int hour, int hourOfTrip) {
+        double above = storeWh - stay.floorWh[hour];
+        double given = wanted;
+        if (wanted > bank.givesW(above - bank.reserveWh)) {
+            given = ration(above, sunWh, stay.day, hour, hourOfTrip);
+        }
+        double withdrawn = given * bank.withdrawnPerGiven;
         withdrawnWh += withdrawn;
-        storageLossWh += withdrawn - givenWh;
-        lowestWh = Math.min(lowestWh, storeWh);
-        unmetWh = essentialNeed - essential + otherNeed - other;
-        if (unmetWh > NOTHING_WH) {
+        lowestWh = smaller(storeWh - withdrawn, lowestWh);
+        return withdrawn;
+    }
+
+    /** Essential loads first, the others from what is above the reserve. */
+    private double ration(double above, double sunWh, LedgerDay day, int hour, int hourOfTrip) {
+        double sources = sunWh + day.alternatorW[hour] + day.shoreW[hour];
+        double toEssential = smaller(sources, day.essentialW[hour]);
+        double essentialNeed = day.essentialW[hour] - toEssential;
+        double otherNeed = day.otherW[hour] - (sources - toEssential);
+        double essential = smaller(essentialNeed, bank.givesW(above));
+        double other = smaller(otherNeed, larger(0, bank.givesW(above - bank.reserveWh) - essential));
+        if (essentialNeed - essential + otherNeed - other > NOTHING_WH) {
             goShort(essentialNeed - essential, otherNeed - other, day, hour, hourOfTrip);
         }
+        return essential + other;
     }
 
     private void goShort(double essential, double other, LedgerDay day, int hour, int hourOfTrip) {
+        servedWh -= essential + other;
         unmetEssentialWh += essential;
         unmetOtherWh += other;
         book(day.essential, hour, essential > 0 ? essential / day.essentialW[hour] : 0);
@@ -143,24 +169,13 @@ final class Tally {
         unmetStandbyWh += share * uses.standbyW[hour];
     }
 
-    /** Books what the sources gave, the sun first, and what the bank lost by itself. */
-    void close(double sunWh, double alternatorOfferWh, double shoreOfferWh, double wantedWh) {
-        double served = wantedWh - unmetWh;
-        servedWh += served;
-        double used = served + chargedWh - givenWh;
-        double fromSun = Math.min(sunWh, used);
-        double fromEngine = Math.min(alternatorOfferWh, used - fromSun);
-        solarWh += fromSun;
-        alternatorWh += fromEngine;
-        shoreWh += shoreOfferWh > 0 ? used - fromSun - fromEngine : 0;
-        surplusWh += sunWh - fromSun;
-        double leak = storeWh * bank.selfDischargePerHour;
-        storeWh -= leak;
-        storageLossWh += leak;
+    // Math.min and Math.max mind NaN and the sign of zero, and the next hour waits for them.
+
+    private static double smaller(double a, double b) {
+        return a < b ? a : b;
     }
 
-    /** What the books miss: sources less loads, losses and what the bank gained [Wh]; 0 but for rounding. */
-    double imbalanceWh() {
-        return solarWh + alternatorWh + shoreWh - servedWh - storageLossWh - (storeWh - beginWh);
+    private static double larger(double a, double b) {
+        return a > b ? a : b;
     }
 }

@@ -30,7 +30,7 @@ public final class Totals {
         runs++;
         flatRuns += tally.isFlat() ? 1 : 0;
         beginWh += tally.beginWh;
-        endWh += tally.storeWh();
+        endWh += tally.endWh;
         solarWh += tally.solarWh;
         alternatorWh += tally.alternatorWh;
         shoreWh += tally.shoreWh;
@@ -41,7 +41,7 @@ public final class Totals {
         unmetStandbyWh += tally.unmetStandbyWh;
         unmetEssentialWh += tally.unmetEssentialWh;
         unmetOtherWh += tally.unmetOtherWh;
-        storageLossWh += tally.storageLossWh;
+        storageLossWh += tally.storageLossWh();
         withdrawnWh += tally.withdrawnWh;
         coldRefusedWh += tally.coldRefusedWh;
         double deepest = 1 - tally.lowestWh / bank.energyWh;

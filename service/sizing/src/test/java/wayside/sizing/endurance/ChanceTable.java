@@ -122,7 +122,7 @@ final class ChanceTable {
     private static double share(Ledger ledger, List<double[]> yields) {
         Tally tally = new Tally(ledger.bank);
         long flat = yields.stream()
-                .filter(yield -> ledger.run(yield, true, tally, StateTrack.NONE))
+                .filter(yield -> ledger.run(yield, true, tally, new double[yield.length]))
                 .count();
         return (double) flat / yields.size();
     }
