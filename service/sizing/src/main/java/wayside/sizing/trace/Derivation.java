@@ -2,19 +2,16 @@ package wayside.sizing.trace;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** The steps that lead to a set of results, each after the steps that it uses. */
+/** The steps that lead to a set of results, each after the steps that it uses. What says the same is one step. */
 public final class Derivation {
-    private final IdentityHashMap<Derived, String> ids = new IdentityHashMap<>();
-    private final Map<Derived, String> leaves = new HashMap<>();
-    private final Map<String, Integer> uses = new HashMap<>();
-    private final List<Step> steps = new ArrayList<>();
+    private final IdentityHashMap<Derived, Step> found = new IdentityHashMap<>(700);
+    private final Steps steps = new Steps();
     private final Map<String, Assumption> assumptions = new LinkedHashMap<>();
 
     private Derivation() {}
@@ -27,7 +24,7 @@ public final class Derivation {
     }
 
     public List<Step> steps() {
-        return List.copyOf(steps);
+        return steps.all();
     }
 
     /** Each default that a result rests on, once. */
@@ -37,49 +34,33 @@ public final class Derivation {
 
     /** The id of the step that yields this very object, if a result rests on it. */
     public Optional<String> findStepId(Derived value) {
-        return Optional.ofNullable(ids.get(value));
+        return Optional.ofNullable(found.get(value)).map(Step::id);
     }
 
-    private String visit(Derived value) {
-        String known = ids.get(value);
+    private Step visit(Derived value) {
+        Step known = found.get(value);
         if (known != null) {
             return known;
         }
-        return value instanceof Computed computed ? add(computed, visitInputs(computed)) : visitLeaf(value);
-    }
-
-    /** The same row of a table, or the same field of the request, is one step however often it was read. */
-    private String visitLeaf(Derived value) {
-        String known = leaves.get(value);
-        if (known != null) {
-            ids.put(value, known);
-            return known;
-        }
-        String id = add(value, List.of());
-        leaves.put(value, id);
-        return id;
-    }
-
-    private String add(Derived value, List<Step.StepInput> inputs) {
-        String id = newId(value.label());
-        ids.put(value, id);
-        steps.add(step(id, value, inputs));
+        Step step = steps.add(step(value, value instanceof Computed computed ? inputs(computed) : List.of()));
+        found.put(value, step);
         if (value instanceof Assumed assumed) {
             assumptions.putIfAbsent(assumed.path() + '\n' + assumed.label(), Assumption.of(assumed));
         }
-        return id;
+        return step;
     }
 
-    private List<Step.StepInput> visitInputs(Computed computed) {
-        List<Step.StepInput> inputs = new ArrayList<>();
+    private List<Step.StepInput> inputs(Computed computed) {
+        List<Step.StepInput> inputs = new ArrayList<>(computed.inputs().size());
         for (Input input : computed.inputs()) {
-            inputs.add(new Step.StepInput(input.symbol(), input.value().quantity(), visit(input.value())));
+            Step from = visit(input.value());
+            inputs.add(new Step.StepInput(input.symbol(), from.result(), from.id()));
         }
         return inputs;
     }
 
-    private static Step step(String id, Derived value, List<Step.StepInput> inputs) {
-        return new Step(id, value.label(), formula(value), inputs, value.quantity(), value.source(), reason(value));
+    private static Step step(Derived value, List<Step.StepInput> inputs) {
+        return new Step("", value.label(), formula(value), inputs, value.quantity(), value.source(), reason(value));
     }
 
     private static Optional<String> formula(Derived value) {
@@ -99,31 +80,5 @@ public final class Derivation {
             return Optional.of(lookedUp.table() + ", " + lookedUp.row());
         }
         return Optional.empty();
-    }
-
-    /** Small letters and digits, a hyphen for whatever stands between them. An answer has hundreds: no patterns here. */
-    private static String slug(String label) {
-        StringBuilder slug = new StringBuilder(label.length());
-        boolean gap = false;
-        for (int i = 0; i < label.length(); i++) {
-            char c = Character.toLowerCase(label.charAt(i));
-            boolean kept = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
-            if (kept) {
-                slug.append(gap && slug.length() > 0 ? "-" : "").append(c);
-            }
-            gap = !kept;
-        }
-        return slug.length() == 0 ? "step" : slug.toString();
-    }
-
-    private String newId(String label) {
-        String base = slug(label);
-        int count = uses.merge(base, 1, Integer::sum);
-        if (count == 1) {
-            return base;
-        }
-        String id = base + "-" + count;
-        // A label may itself end in a number that an earlier count produced.
-        return uses.putIfAbsent(id, 1) == null ? id : newId(label);
     }
 }

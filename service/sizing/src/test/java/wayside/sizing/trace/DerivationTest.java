@@ -42,6 +42,34 @@ class DerivationTest {
     }
 
     @Test
+    void aSumMadeTwiceFromTheSameIsOneStep() {
+        Derived again = Derived.computed(
+                "lamp: energy", 20, Unit.WATT_HOUR, Formula.definition("E = P h"), power.as("P"), hours.as("h"));
+        Derivation derivation = Derivation.of(List.of(energy, again));
+        assertThat(derivation.steps()).hasSize(3);
+        assertThat(derivation.findStepId(again)).contains("lamp-energy");
+    }
+
+    @Test
+    void whatDiffersInOneThingStaysASecondStep() {
+        Derived otherHours = Derived.given("lamp: hours", 4, Unit.HOUR, "/loads/0/hoursPerDay");
+        Derived sameResult = Derived.computed(
+                "lamp: energy", 20, Unit.WATT_HOUR, Formula.definition("E = P h"), power.as("P"), otherHours.as("h"));
+        assertThat(Derivation.of(List.of(energy, sameResult)).steps())
+                .extracting(Step::id)
+                .containsExactly("lamp-power", "lamp-hours", "lamp-energy", "lamp-hours-2", "lamp-energy-2");
+    }
+
+    @Test
+    void twoDefaultsOfOneValueAreTwoAssumptions() {
+        Derived second = Derived.assumed(
+                "lamp: hours", 4, Unit.HOUR, "/loads/1/hoursPerDay", "Evenings", Source.commonPractice());
+        assertThat(Derivation.of(List.of(hours, second)).assumptions())
+                .extracting(Assumption::field)
+                .containsExactly("/loads/0/hoursPerDay", "/loads/1/hoursPerDay");
+    }
+
+    @Test
     void sameLabelsGetDifferentIds() {
         Derived other = Derived.given("lamp: power", 7, Unit.WATT, "/loads/1/powerW");
         Derived named = Derived.given("lamp: power 2", 9, Unit.WATT, "/loads/2/powerW");
@@ -49,6 +77,9 @@ class DerivationTest {
                 .extracting(Step::id)
                 .doesNotHaveDuplicates()
                 .startsWith("lamp-power-2", "lamp-power");
+        assertThat(Derivation.of(List.of(power, other, named)).steps())
+                .extracting(Step::id)
+                .containsExactly("lamp-power", "lamp-power-2", "lamp-power-2-2");
     }
 
     @Test
