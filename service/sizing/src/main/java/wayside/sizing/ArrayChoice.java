@@ -9,6 +9,7 @@ import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Severity;
+import wayside.sizing.trace.Shortfall;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 

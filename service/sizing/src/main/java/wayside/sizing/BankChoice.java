@@ -10,6 +10,7 @@ import wayside.sizing.storage.BatteryNeed;
 import wayside.sizing.storage.BatterySizing;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Shortfall;
 import wayside.sizing.trace.Unit;
 
 /**

@@ -2,6 +2,7 @@ package wayside.sizing;
 
 import java.util.ArrayList;
 import java.util.List;
+import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.trace.Derived;

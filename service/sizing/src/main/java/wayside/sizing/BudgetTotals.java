@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.brief.Supply;
+import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.budget.LoadShare;
 import wayside.sizing.demand.Demand;
 import wayside.sizing.demand.HourlyShares;
 import wayside.sizing.demand.LoadDemand;

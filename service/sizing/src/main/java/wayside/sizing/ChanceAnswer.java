@@ -7,8 +7,10 @@ import java.util.Set;
 import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.Target;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Shortfall;
 import wayside.sizing.trace.Source;
 
 /** The answer of a system that was sized by chance: its shortfalls, choices and cautions are those of the chance. */

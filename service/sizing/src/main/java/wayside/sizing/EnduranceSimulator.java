@@ -7,6 +7,7 @@ import wayside.sizing.endurance.Outcome;
 import wayside.sizing.endurance.RecordedWeather;
 import wayside.sizing.endurance.Simulation;
 import wayside.sizing.solar.epw.TypicalYear;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Derived;
 
 /** Lives a trip hour by hour in many possible weathers, and says how often it runs flat. */

@@ -3,6 +3,7 @@ package wayside.sizing;
 import java.util.function.Predicate;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Supply;
+import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.demand.HourlyShares;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.endurance.HourlyUses;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import wayside.sizing.brief.Supply;
+import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.demand.SupplyDemand;
 import wayside.sizing.inverter.InverterLoss;
@@ -15,6 +16,7 @@ import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Severity;
+import wayside.sizing.trace.Shortfall;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import wayside.sizing.brief.CircuitLengths;
+import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.charging.AlternatorCharger;
 import wayside.sizing.solar.StringWindow;
 import wayside.sizing.storage.BatteryBank;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import wayside.sizing.brief.Chemistry;
+import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Source;

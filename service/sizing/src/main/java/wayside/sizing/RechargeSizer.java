@@ -9,13 +9,16 @@ import wayside.sizing.brief.RechargeBrief;
 import wayside.sizing.charging.ChargerNeed;
 import wayside.sizing.charging.ChargingSource;
 import wayside.sizing.charging.RechargeTime;
+import wayside.sizing.recharge.Recharge;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.storage.ChargeWindow;
 import wayside.sizing.storage.ChemistryData;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Severity;
+import wayside.sizing.trace.Shortfall;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 

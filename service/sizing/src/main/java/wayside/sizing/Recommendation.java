@@ -3,7 +3,9 @@ package wayside.sizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Shortfall;
 import wayside.sizing.wiring.SizedCircuit;
 
 /**

@@ -11,6 +11,7 @@ import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.SystemWishes;
+import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.storage.BatteryNeed;
 import wayside.sizing.storage.ChemistryData;

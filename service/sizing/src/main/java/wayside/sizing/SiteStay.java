@@ -1,6 +1,7 @@
 package wayside.sizing;
 
 import wayside.sizing.brief.Stay;
+import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.storage.BatteryNeed;
 import wayside.sizing.trace.Derived;

@@ -8,6 +8,8 @@ import wayside.sizing.brief.SolarYieldBrief;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Source;
+import wayside.sizing.yield.SolarYield;
+import wayside.sizing.yield.StringCheck;
 
 /** What a solar yield gives cause to say. */
 final class SolarYieldCautions {

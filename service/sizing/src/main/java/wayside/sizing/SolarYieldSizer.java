@@ -22,10 +22,14 @@ import wayside.sizing.solar.epw.ReplayedMonth;
 import wayside.sizing.solar.epw.TypicalMonth;
 import wayside.sizing.solar.epw.TypicalYear;
 import wayside.sizing.solar.epw.YearOnPlane;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
+import wayside.sizing.yield.SolarYield;
+import wayside.sizing.yield.StringCheck;
+import wayside.sizing.yield.YieldMonth;
 
 /** The solar yield: what an array brings at a place, month by month. */
 public final class SolarYieldSizer {

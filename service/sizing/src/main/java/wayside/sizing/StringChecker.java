@@ -12,6 +12,7 @@ import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
+import wayside.sizing.yield.StringCheck;
 
 /** Checks the strings of a solar yield against the coldest morning and the hottest roof of its months. */
 final class StringChecker {

@@ -5,11 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import wayside.sizing.brief.SystemBrief;
+import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.storage.ShortCircuit;
 import wayside.sizing.storage.Ventilation;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Shortfall;
 import wayside.sizing.wiring.RuleSets;
 import wayside.sizing.wiring.SizedCircuit;
 

@@ -10,6 +10,7 @@ import wayside.sizing.brief.Load;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
+import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.endurance.LedgerDay;
 import wayside.sizing.endurance.ModelWeather;
 import wayside.sizing.endurance.StaySky;

@@ -17,7 +17,9 @@ import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Target;
 import wayside.sizing.brief.Trip;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Shortfall;
 
 class ChanceSizerTest {
     private static final int RUNS = 400;

@@ -13,6 +13,7 @@ import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.CircuitCurrent;
 import wayside.sizing.brief.CircuitFeed;
 import wayside.sizing.brief.CircuitRun;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;

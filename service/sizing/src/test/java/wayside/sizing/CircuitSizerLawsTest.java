@@ -14,6 +14,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
 import wayside.sizing.brief.CircuitRun;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.wiring.Gauge;
 import wayside.sizing.wiring.GovernedBy;
 import wayside.sizing.wiring.SizedCircuit;

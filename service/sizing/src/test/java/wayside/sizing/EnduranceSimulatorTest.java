@@ -24,6 +24,7 @@ import wayside.sizing.brief.Trip;
 import wayside.sizing.solar.epw.EpwReader;
 import wayside.sizing.solar.epw.SyntheticYear;
 import wayside.sizing.solar.epw.TypicalYear;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
 
 class EnduranceSimulatorTest {

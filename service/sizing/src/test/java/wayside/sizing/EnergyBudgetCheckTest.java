@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
+import wayside.sizing.budget.EnergyBudget;
 
 /** The energy budget against figures published or known in the trade. */
 class EnergyBudgetCheckTest {

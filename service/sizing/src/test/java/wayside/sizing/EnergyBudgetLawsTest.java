@@ -19,6 +19,8 @@ import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.RunningPower;
+import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Derived;
 
 /** Laws that hold for every load list. */

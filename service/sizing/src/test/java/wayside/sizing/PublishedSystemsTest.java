@@ -10,6 +10,7 @@ import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Supply;
 import wayside.sizing.brief.Surge;
 import wayside.sizing.storage.ChemistryData;
+import wayside.sizing.trace.Shortfall;
 
 /**
  * Published sizing examples through our own door. Ours adds two things that none of them counts: a fifth of room for loads

@@ -15,6 +15,9 @@ import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.RechargeBrief;
+import wayside.sizing.recharge.Recharge;
+import wayside.sizing.trace.Answer;
+import wayside.sizing.trace.Shortfall;
 
 /** A recharge through its door. */
 class RechargeSizerTest {

@@ -15,7 +15,11 @@ import wayside.sizing.brief.Sky;
 import wayside.sizing.brief.SolarModule;
 import wayside.sizing.brief.SolarYieldBrief;
 import wayside.sizing.brief.StringWish;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.yield.SolarYield;
+import wayside.sizing.yield.StringCheck;
+import wayside.sizing.yield.YieldMonth;
 
 /** The solar yield as a whole. */
 class SolarYieldTest {

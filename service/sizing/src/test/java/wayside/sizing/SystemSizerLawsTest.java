@@ -16,6 +16,7 @@ import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.Target;
 import wayside.sizing.brief.Trip;
+import wayside.sizing.trace.Answer;
 
 /** Laws that a whole system obeys, whatever is asked. */
 class SystemSizerLawsTest {

@@ -17,9 +17,11 @@ import wayside.sizing.brief.Supply;
 import wayside.sizing.brief.Surge;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.Trip;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Severity;
+import wayside.sizing.trace.Shortfall;
 import wayside.sizing.wiring.SizedCircuit;
 
 /** What the door says in the corners of the question. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wayside.server.api.CircuitView;
 import wayside.server.api.CircuitsResponse;
-import wayside.sizing.Answer;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.wiring.SizedCircuit;
 
 /** The answer about circuits. */

@@ -10,11 +10,11 @@ import wayside.server.api.InverterView;
 import wayside.server.api.LoadShareView;
 import wayside.server.api.LossesView;
 import wayside.server.api.SupplyDemandView;
-import wayside.sizing.Answer;
-import wayside.sizing.EnergyBudget;
-import wayside.sizing.LoadShare;
+import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.budget.LoadShare;
 import wayside.sizing.demand.SupplyDemand;
 import wayside.sizing.inverter.InverterLoss;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Derived;
 
 /** The answer of an energy budget. */

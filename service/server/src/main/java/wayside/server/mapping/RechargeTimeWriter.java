@@ -5,8 +5,8 @@ import java.util.List;
 import wayside.server.api.ChargePointView;
 import wayside.server.api.RechargeTimeResponse;
 import wayside.server.api.SourceShareView;
-import wayside.sizing.Answer;
-import wayside.sizing.Recharge;
+import wayside.sizing.recharge.Recharge;
+import wayside.sizing.trace.Answer;
 
 /** The answer of a recharge. */
 public final class RechargeTimeWriter {

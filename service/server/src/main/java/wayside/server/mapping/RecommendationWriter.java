@@ -10,11 +10,11 @@ import wayside.server.api.PowerUnitView;
 import wayside.server.api.RecommendationResponse;
 import wayside.server.api.RuleOfThumbView;
 import wayside.server.api.ShoreView;
-import wayside.sizing.Answer;
 import wayside.sizing.Chargers;
 import wayside.sizing.PowerUnit;
 import wayside.sizing.Recommendation;
 import wayside.sizing.RuleOfThumb;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.wiring.SizedCircuit;
 
 /** The answer of a recommendation. */

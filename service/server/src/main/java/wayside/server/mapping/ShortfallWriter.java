@@ -3,8 +3,8 @@ package wayside.server.mapping;
 import java.util.ArrayList;
 import java.util.List;
 import wayside.server.api.ShortfallView;
-import wayside.sizing.Shortfall;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Shortfall;
 
 /** What is short, in figures of one unit. */
 final class ShortfallWriter {

@@ -7,12 +7,12 @@ import wayside.server.api.RangeView;
 import wayside.server.api.SolarYieldResponse;
 import wayside.server.api.StringsView;
 import wayside.server.api.YieldMonthView;
-import wayside.sizing.Answer;
-import wayside.sizing.SolarYield;
-import wayside.sizing.StringCheck;
-import wayside.sizing.YieldMonth;
 import wayside.sizing.solar.SkyMonth;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.yield.SolarYield;
+import wayside.sizing.yield.StringCheck;
+import wayside.sizing.yield.YieldMonth;
 
 /** The answer of a solar yield. */
 public final class SolarYieldWriter {

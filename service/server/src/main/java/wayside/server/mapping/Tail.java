@@ -6,7 +6,7 @@ import wayside.server.api.AssumptionView;
 import wayside.server.api.CautionView;
 import wayside.server.api.StepInputView;
 import wayside.server.api.StepView;
-import wayside.sizing.Answer;
+import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derivation;

@@ -1,4 +1,4 @@
-package wayside.sizing;
+package wayside.sizing.budget;
 
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.trace.Derived;

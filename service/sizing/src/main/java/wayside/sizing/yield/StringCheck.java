@@ -1,4 +1,4 @@
-package wayside.sizing;
+package wayside.sizing.yield;
 
 import wayside.sizing.solar.StringWindow;
 import wayside.sizing.trace.Derived;

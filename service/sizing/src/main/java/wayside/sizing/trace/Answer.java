@@ -1,11 +1,7 @@
-package wayside.sizing;
+package wayside.sizing.trace;
 
 import java.util.List;
 import java.util.stream.Stream;
-import wayside.sizing.trace.Assumption;
-import wayside.sizing.trace.Caution;
-import wayside.sizing.trace.Derivation;
-import wayside.sizing.trace.Derived;
 
 /**
  * What a door returns: the result and all that a reader needs to judge it.

@@ -1,4 +1,4 @@
-package wayside.sizing;
+package wayside.sizing.yield;
 
 import wayside.sizing.solar.PanelTilt;
 import wayside.sizing.solar.SolarMonth;

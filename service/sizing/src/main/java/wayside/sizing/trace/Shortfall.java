@@ -1,6 +1,4 @@
-package wayside.sizing;
-
-import wayside.sizing.trace.Derived;
+package wayside.sizing.trace;
 
 /**
  * Why no system fits, in figures of one unit.

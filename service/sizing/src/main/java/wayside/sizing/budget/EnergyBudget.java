@@ -1,4 +1,4 @@
-package wayside.sizing;
+package wayside.sizing.budget;
 
 import java.util.List;
 import java.util.Optional;

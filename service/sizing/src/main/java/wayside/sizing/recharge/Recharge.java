@@ -1,9 +1,10 @@
-package wayside.sizing;
+package wayside.sizing.recharge;
 
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.charging.ChargePoint;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Shortfall;
 
 /**
  * A recharge, or the reason why it never ends.

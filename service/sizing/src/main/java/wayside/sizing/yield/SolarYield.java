@@ -1,4 +1,4 @@
-package wayside.sizing;
+package wayside.sizing.yield;
 
 import java.util.List;
 import java.util.Optional;
