@@ -1,2 +1,2 @@
-/** The doors of the core: one per operation, each a straight line through the chapters below. */
+/** The doors of the core: one per operation, each a straight line through the chapters below, and nothing else. */
 package wayside.sizing;

@@ -1,8 +1,11 @@
 package wayside.sizing;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -13,8 +16,12 @@ import com.tngtech.archunit.lang.ArchRule;
 /** The arrows of the house. */
 @AnalyzeClasses(packages = "wayside.sizing", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
+    private static final String DOORS = "wayside.sizing";
     private static final String[] SUBJECTS = {
         "..demand..", "..solar..", "..storage..", "..charging..", "..inverter..", "..wiring.."
+    };
+    private static final String[] BELOW_THE_SUBJECTS = {
+        "java..", "net.e175.klaus..", "..brief..", "..trace..", "..reference.."
     };
 
     @ArchTest
@@ -39,19 +46,81 @@ class ArchitectureTest {
             .onlyDependOnClassesThat(resideInAnyPackage("java..", "wayside.sizing.reference", "wayside.sizing.trace"));
 
     @ArchTest
-    static final ArchRule noSubjectLooksUp = noClasses()
+    static final ArchRule theArrowsPointDown = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("doors")
+            .definedBy(DOORS)
+            .layer("recommendation")
+            .definedBy("..recommendation..")
+            .layer("chance")
+            .definedBy("..chance..")
+            .layer("trip")
+            .definedBy("..trip..")
+            .layer("system")
+            .definedBy("..system..")
+            .layer("yield")
+            .definedBy("..yield..")
+            .layer("recharge")
+            .definedBy("..recharge..")
+            .layer("budget")
+            .definedBy("..budget..")
+            .layer("ledger")
+            .definedBy("..endurance..")
+            .whereLayer("doors")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("recommendation")
+            .mayOnlyBeAccessedByLayers("doors")
+            .whereLayer("chance")
+            .mayOnlyBeAccessedByLayers("recommendation", "doors")
+            .whereLayer("trip")
+            .mayOnlyBeAccessedByLayers("chance", "recommendation", "doors")
+            .whereLayer("system")
+            .mayOnlyBeAccessedByLayers("chance", "recommendation", "doors")
+            .whereLayer("yield")
+            .mayOnlyBeAccessedByLayers("doors")
+            .whereLayer("recharge")
+            .mayOnlyBeAccessedByLayers("doors")
+            .whereLayer("budget")
+            .mayOnlyBeAccessedByLayers("system", "trip", "chance", "recommendation", "doors")
+            .whereLayer("ledger")
+            .mayOnlyBeAccessedByLayers("trip", "chance", "doors");
+
+    @ArchTest
+    static final ArchRule noSubjectLooksUp = classes()
             .that()
             .resideInAnyPackage(SUBJECTS)
             .should()
-            .dependOnClassesThat(
-                    resideInAnyPackage("wayside.sizing", "..endurance..", "..selection..", "..comparison.."));
+            .onlyDependOnClassesThat(resideInAnyPackage(BELOW_THE_SUBJECTS).or(resideInAnyPackage(SUBJECTS)));
 
     @ArchTest
-    static final ArchRule theLedgerKnowsNoDoor = noClasses()
+    static final ArchRule theLedgerKnowsOnlySubjects = classes()
             .that()
             .resideInAPackage("..endurance..")
             .should()
-            .dependOnClassesThat(resideInAnyPackage("wayside.sizing", "..selection..", "..comparison.."));
+            .onlyDependOnClassesThat(resideInAnyPackage(BELOW_THE_SUBJECTS)
+                    .or(resideInAnyPackage(SUBJECTS))
+                    .or(resideInAnyPackage("wayside.sizing.endurance")));
+
+    @ArchTest
+    static final ArchRule noChapterKnowsADoor =
+            noClasses().that().resideOutsideOfPackage(DOORS).should().dependOnClassesThat(resideInAPackage(DOORS));
+
+    @ArchTest
+    static final ArchRule noDoorOpensAnother =
+            classes().that().resideInAPackage(DOORS).should().onlyDependOnClassesThat(resideOutsideOfPackage(DOORS));
+
+    @ArchTest
+    static final ArchRule aDoorIsOnlyCalled = classes()
+            .that()
+            .resideInAPackage(DOORS)
+            .and()
+            .doNotHaveSimpleName("package-info")
+            .should()
+            .haveNameMatching(".*(Sizer|Simulator)")
+            .andShould()
+            .bePublic()
+            .andShould()
+            .haveOnlyPrivateConstructors();
 
     @ArchTest
     static final ArchRule noCircles =

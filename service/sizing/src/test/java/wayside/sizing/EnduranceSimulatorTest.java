@@ -26,6 +26,8 @@ import wayside.sizing.solar.epw.SyntheticYear;
 import wayside.sizing.solar.epw.TypicalYear;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trip.Endurance;
+import wayside.sizing.trip.WhatHelps;
 
 class EnduranceSimulatorTest {
     private static final Place PLACE = Place.of(45, 7);

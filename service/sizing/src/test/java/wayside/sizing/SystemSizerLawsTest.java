@@ -16,27 +16,29 @@ import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.Target;
 import wayside.sizing.brief.Trip;
+import wayside.sizing.recommendation.Recommendation;
+import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Answer;
 
 /** Laws that a whole system obeys, whatever is asked. */
 class SystemSizerLawsTest {
     private static final int TRIES = 60;
 
-    private static Recommendation size(
-            Chemistry chemistry, double days, double sunHours, double ambientC, Load... loads) {
+    private static SizedSystem size(Chemistry chemistry, double days, double sunHours, double ambientC, Load... loads) {
         return SystemSizer.size(Briefs.brief(
                         Briefs.wishes(chemistry, 12, 0, 0, InverterSpec.OPEN),
                         days,
                         Briefs.stay(sunHours, ambientC),
                         loads))
-                .result();
+                .result()
+                .system();
     }
 
-    private static double bankWh(Recommendation system) {
+    private static double bankWh(SizedSystem system) {
         return system.battery().bank().nominalEnergyWh().value();
     }
 
-    private static double arrayW(Recommendation system) {
+    private static double arrayW(SizedSystem system) {
         return system.array().map(array -> array.powerW().value()).orElse(0.0);
     }
 
@@ -46,8 +48,8 @@ class SystemSizerLawsTest {
             @ForAll @DoubleRange(min = 5, max = 300) double watts,
             @ForAll @DoubleRange(min = 1, max = 12) double hours,
             @ForAll @DoubleRange(min = 1, max = 300) double more) {
-        Recommendation less = size(chemistry, 2, 4, 15, Load.dc("base", watts, hours));
-        Recommendation greater = size(chemistry, 2, 4, 15, Load.dc("base", watts, hours), Load.dc("more", more, hours));
+        SizedSystem less = size(chemistry, 2, 4, 15, Load.dc("base", watts, hours));
+        SizedSystem greater = size(chemistry, 2, 4, 15, Load.dc("base", watts, hours), Load.dc("more", more, hours));
         assertThat(bankWh(greater)).isGreaterThanOrEqualTo(bankWh(less));
         assertThat(arrayW(greater)).isGreaterThanOrEqualTo(arrayW(less));
     }
@@ -90,10 +92,11 @@ class SystemSizerLawsTest {
         Stay one = Stay.of(Place.of(latitude, 10), month, 7).at(new Ambient(15, 8));
         Stay two = Stay.of(Place.of(latitude, 10), other, 7).at(new Ambient(5, 8));
         Load load = Load.dc("load", 60, 10);
-        Recommendation shorter =
-                SystemSizer.size(SystemBrief.of(Trip.of(one), load)).result();
-        Recommendation longer =
-                SystemSizer.size(SystemBrief.of(Trip.of(one, two), load)).result();
+        SizedSystem shorter =
+                SystemSizer.size(SystemBrief.of(Trip.of(one), load)).result().system();
+        SizedSystem longer = SystemSizer.size(SystemBrief.of(Trip.of(one, two), load))
+                .result()
+                .system();
         assertThat(bankWh(longer)).isGreaterThanOrEqualTo(bankWh(shorter));
         assertThat(longer.arrayNeed().worst().arrayW().value())
                 .isGreaterThanOrEqualTo(shorter.arrayNeed().worst().arrayW().value());
@@ -105,8 +108,8 @@ class SystemSizerLawsTest {
         Stay still = Briefs.stay(3, 15);
         SystemBrief without = SystemBrief.of(Trip.of(still), load);
         SystemBrief with = SystemBrief.of(Trip.of(still.driving(hours)), load);
-        assertThat(arrayW(SystemSizer.size(with).result()))
-                .isLessThanOrEqualTo(arrayW(SystemSizer.size(without).result()));
+        assertThat(arrayW(SystemSizer.size(with).result().system()))
+                .isLessThanOrEqualTo(arrayW(SystemSizer.size(without).result().system()));
     }
 
     @Property(tries = TRIES)
@@ -115,13 +118,14 @@ class SystemSizerLawsTest {
             @ForAll @DoubleRange(min = 10, max = 150) double watts,
             @ForAll @DoubleRange(min = -5, max = 30) double ambientC) {
         Load load = Load.dc("load", watts, 8);
-        Recommendation sized = size(chemistry, 2, 4, ambientC, load);
-        Recommendation judged = SystemSizer.size(Briefs.brief(
+        SizedSystem sized = size(chemistry, 2, 4, ambientC, load);
+        SizedSystem judged = SystemSizer.size(Briefs.brief(
                         Briefs.wishes(chemistry, 12, bankWh(sized), arrayW(sized), InverterSpec.OPEN),
                         2,
                         Briefs.stay(4, ambientC),
                         load))
-                .result();
+                .result()
+                .system();
         assertThat(judged.shortfalls()).isEmpty();
     }
 

@@ -17,6 +17,11 @@ import wayside.sizing.brief.Supply;
 import wayside.sizing.brief.Surge;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.Trip;
+import wayside.sizing.recommendation.Recommendation;
+import wayside.sizing.system.ArrayChoice;
+import wayside.sizing.system.ArrayStrings;
+import wayside.sizing.system.PowerUnit;
+import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
@@ -44,8 +49,10 @@ class SystemSizerTest {
     @Test
     void recommendsNoInverterWithoutAlternatingLoads() {
         Answer<Recommendation> answer = lfp(InverterSpec.OPEN, FRIDGE);
-        assertThat(answer.result().inverter()).isEmpty();
-        assertThat(answer.result().circuits()).extracting(c -> c.duty().name()).doesNotContain("inverter");
+        assertThat(answer.result().system().inverter()).isEmpty();
+        assertThat(answer.result().system().circuits())
+                .extracting(c -> c.duty().name())
+                .doesNotContain("inverter");
         assertThat(codes(answer)).doesNotContain("mains");
     }
 
@@ -55,7 +62,7 @@ class SystemSizerTest {
         assertThat(answer.figures())
                 .allSatisfy(figure ->
                         assertThat(answer.derivation().findStepId(figure)).isPresent());
-        Recommendation system = answer.result();
+        SizedSystem system = answer.result().system();
         List<Derived> figures = answer.figures();
         assertThat(figures)
                 .contains(
@@ -67,7 +74,8 @@ class SystemSizerTest {
 
     @Test
     void theMainFuseBreaksTheShortCircuitOfALithiumBank() {
-        SizedCircuit main = SystemSizer.size(RealList.in(7)).result().circuits().get(0);
+        SizedCircuit main =
+                SystemSizer.size(RealList.in(7)).result().system().circuits().get(0);
         assertThat(main.duty().name()).isEqualTo("battery main");
         assertThat(main.duty().interruptA().value()).isGreaterThanOrEqualTo(20000);
         assertThat(((SizedCircuit.Wired) main).fuse().link().breakingA().value())
@@ -77,7 +85,7 @@ class SystemSizerTest {
     @Test
     void theMainCableCarriesWhatComesInFromTheHookup() {
         SystemBrief brief = SystemBrief.of(Trip.of(Briefs.stay(5, 20).hookedUp(2)), FRIDGE);
-        List<SizedCircuit> circuits = SystemSizer.size(brief).result().circuits();
+        List<SizedCircuit> circuits = SystemSizer.size(brief).result().system().circuits();
         double main = circuits.get(0).duty().designCurrentA().value();
         assertThat(circuits)
                 .filteredOn(c -> c.duty().name().equals("shore charger"))
@@ -88,8 +96,11 @@ class SystemSizerTest {
 
     @Test
     void theArrayIsMadeOfWholeStrings() {
-        ArrayChoice array =
-                lfp(InverterSpec.OPEN, Load.dc("light", 5, 4)).result().array().orElseThrow();
+        ArrayChoice array = lfp(InverterSpec.OPEN, Load.dc("light", 5, 4))
+                .result()
+                .system()
+                .array()
+                .orElseThrow();
         ArrayStrings strings = array.strings();
         assertThat(array.powerW().value())
                 .isEqualTo(100
@@ -104,7 +115,7 @@ class SystemSizerTest {
         SystemBrief brief = SystemBrief.of(Trip.of(Stay.of(Place.of(78, 15), 12, 7)), FRIDGE);
         Answer<Recommendation> answer = SystemSizer.size(brief);
         assertThat(shortfalls(answer)).containsExactly("no-sun");
-        assertThat(answer.result().array()).isEmpty();
+        assertThat(answer.result().system().array()).isEmpty();
     }
 
     @Test
@@ -113,7 +124,7 @@ class SystemSizerTest {
                 SystemBrief.of(Trip.of(Stay.of(Place.of(78, 15), 12, 7).hookedUp(24)), FRIDGE);
         Answer<Recommendation> answer = SystemSizer.size(brief);
         assertThat(answer.result().feasible()).isTrue();
-        assertThat(answer.result().chargers().shore()).isPresent();
+        assertThat(answer.result().system().chargers().shore()).isPresent();
     }
 
     @Test
@@ -164,7 +175,7 @@ class SystemSizerTest {
         Answer<Recommendation> answer = SystemSizer.size(Briefs.brief(
                 Briefs.wishes(Chemistry.FLOODED, 12, 0, 0, InverterSpec.OPEN), 2, Briefs.stay(5, 20), FRIDGE));
         assertThat(codes(answer)).contains("lead-acid-ventilation").doesNotContain("cold-charging");
-        assertThat(answer.result().ventilationCm2()).isPresent();
+        assertThat(answer.result().system().ventilationCm2()).isPresent();
     }
 
     @Test
@@ -194,9 +205,11 @@ class SystemSizerTest {
 
     @Test
     void aSmallListFitsOneUnitAndALargeOneDoesNot() {
-        assertThat(lfp(InverterSpec.OPEN, FRIDGE).result().powerUnit().fits()).isTrue();
+        assertThat(lfp(InverterSpec.OPEN, FRIDGE).result().system().powerUnit().fits())
+                .isTrue();
         PowerUnit large = lfp(InverterSpec.OPEN, Load.dc("winch", 400, 0.1), FRIDGE)
                 .result()
+                .system()
                 .powerUnit();
         assertThat(large.fits()).isFalse();
         assertThat(large.reasons().get(0)).contains("25 A");
@@ -205,7 +218,13 @@ class SystemSizerTest {
     @Test
     void theDesignMonthIsTheOneWithTheHighestLoadByYield() {
         SystemBrief brief = SystemBrief.of(Trip.of(Briefs.stay(6, 20), Briefs.stay(2, 20), Briefs.stay(4, 20)), FRIDGE);
-        assertThat(SystemSizer.size(brief).result().arrayNeed().worst().stay().index())
+        assertThat(SystemSizer.size(brief)
+                        .result()
+                        .system()
+                        .arrayNeed()
+                        .worst()
+                        .stay()
+                        .index())
                 .isEqualTo(1);
     }
 

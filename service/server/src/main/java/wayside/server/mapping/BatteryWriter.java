@@ -5,15 +5,15 @@ import java.util.List;
 import wayside.server.api.BatteryView;
 import wayside.server.api.ChemistryOptionView;
 import wayside.server.api.TypicalRangeView;
-import wayside.sizing.Recommendation;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.storage.Range;
+import wayside.sizing.system.SizedSystem;
 
 /** The bank of a recommendation, and what other chemistries would take. */
 final class BatteryWriter {
     private BatteryWriter() {}
 
-    static BatteryView battery(Recommendation system, Figures figures) {
+    static BatteryView battery(SizedSystem system, Figures figures) {
         BatteryBank bank = system.battery().bank();
         return new BatteryView(
                 bank.data().chemistry().code(),

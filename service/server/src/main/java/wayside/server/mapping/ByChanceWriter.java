@@ -4,8 +4,8 @@ import java.util.List;
 import wayside.server.api.CurvePointView;
 import wayside.server.api.SizedChanceView;
 import wayside.server.api.WhatHelpsView;
-import wayside.sizing.ByChance;
-import wayside.sizing.CurvePoint;
+import wayside.sizing.chance.ByChance;
+import wayside.sizing.chance.CurvePoint;
 
 /** What a recommendation says of its chance. */
 record ByChanceWriter(

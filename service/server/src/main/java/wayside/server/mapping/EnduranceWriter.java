@@ -13,10 +13,10 @@ import wayside.server.api.InverseView;
 import wayside.server.api.StateOfChargeView;
 import wayside.server.api.WhatHelpsView;
 import wayside.server.api.WorstRunView;
-import wayside.sizing.Endurance;
-import wayside.sizing.WhatHelps;
 import wayside.sizing.endurance.WorstRun;
 import wayside.sizing.trace.Answer;
+import wayside.sizing.trip.Endurance;
+import wayside.sizing.trip.WhatHelps;
 
 /** The answer of an endurance. */
 public final class EnduranceWriter {

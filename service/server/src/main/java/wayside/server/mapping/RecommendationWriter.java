@@ -10,10 +10,11 @@ import wayside.server.api.PowerUnitView;
 import wayside.server.api.RecommendationResponse;
 import wayside.server.api.RuleOfThumbView;
 import wayside.server.api.ShoreView;
-import wayside.sizing.Chargers;
-import wayside.sizing.PowerUnit;
-import wayside.sizing.Recommendation;
-import wayside.sizing.RuleOfThumb;
+import wayside.sizing.recommendation.Recommendation;
+import wayside.sizing.system.Chargers;
+import wayside.sizing.system.PowerUnit;
+import wayside.sizing.system.RuleOfThumb;
+import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.wiring.SizedCircuit;
 
@@ -22,9 +23,10 @@ public final class RecommendationWriter {
     private RecommendationWriter() {}
 
     public static RecommendationResponse write(Answer<Recommendation> answer) {
-        Recommendation system = answer.result();
+        Recommendation recommendation = answer.result();
+        SizedSystem system = recommendation.system();
         Figures figures = new Figures();
-        var shortfalls = ShortfallWriter.list("/shortfalls", system.shortfalls(), figures);
+        var shortfalls = ShortfallWriter.list("/shortfalls", recommendation.shortfalls(), figures);
         var budget = EnergyBudgetWriter.view("/energyBudget", system.energyBudget(), figures);
         var battery = BatteryWriter.battery(system, figures);
         var byChemistry = BatteryWriter.byChemistry(system.battery().byChemistry(), figures);
@@ -34,11 +36,11 @@ public final class RecommendationWriter {
         ShoreView shore = shore(system.chargers(), figures);
         InverterChoiceView inverter = inverter(system, figures);
         List<CircuitView> circuits = circuits(system.circuits(), figures);
-        RuleOfThumbView thumb = ruleOfThumb(system, figures);
-        var found = system.byChance().map(chance -> ByChanceWriter.of(chance, figures));
+        RuleOfThumbView thumb = ruleOfThumb(recommendation, figures);
+        var found = recommendation.byChance().map(chance -> ByChanceWriter.of(chance, figures));
         Tail tail = Tail.of(answer, figures);
         return new RecommendationResponse(
-                system.feasible(),
+                recommendation.feasible(),
                 shortfalls,
                 budget,
                 battery,
@@ -95,7 +97,7 @@ public final class RecommendationWriter {
                 .orElse(null);
     }
 
-    private static @Nullable InverterChoiceView inverter(Recommendation system, Figures figures) {
+    private static @Nullable InverterChoiceView inverter(SizedSystem system, Figures figures) {
         return system.inverter()
                 .map(inverter -> new InverterChoiceView(
                         figures.at("/inverter/continuousW", inverter.rating().continuousW()),
@@ -113,15 +115,16 @@ public final class RecommendationWriter {
         return views;
     }
 
-    private static RuleOfThumbView ruleOfThumb(Recommendation system, Figures figures) {
-        RuleOfThumb thumb = system.ruleOfThumb();
+    private static RuleOfThumbView ruleOfThumb(Recommendation recommendation, Figures figures) {
+        RuleOfThumb thumb = recommendation.system().ruleOfThumb();
         return new RuleOfThumbView(
                 figures.at("/ruleOfThumb/nominalEnergyWh", thumb.nominalEnergyWh()),
                 thumb.solarPowerW()
                         .map(power -> figures.at("/ruleOfThumb/solarPowerW", power))
                         .orElse(null),
                 figures.at("/ruleOfThumb/autonomyDays", thumb.autonomyDays()),
-                system.byChance()
+                recommendation
+                        .byChance()
                         .flatMap(found -> found.ruleOfThumbChance())
                         .map(chance -> figures.at("/ruleOfThumb/chanceOfRunningFlat", chance))
                         .orElse(null));

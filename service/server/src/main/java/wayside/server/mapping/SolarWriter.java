@@ -6,10 +6,10 @@ import org.jspecify.annotations.Nullable;
 import wayside.server.api.ArrayStringsView;
 import wayside.server.api.SolarView;
 import wayside.server.api.StaySunView;
-import wayside.sizing.ArrayChoice;
-import wayside.sizing.ArrayStrings;
-import wayside.sizing.Recommendation;
-import wayside.sizing.StayBalance;
+import wayside.sizing.system.ArrayChoice;
+import wayside.sizing.system.ArrayStrings;
+import wayside.sizing.system.SizedSystem;
+import wayside.sizing.system.StayBalance;
 
 /** The array of a recommendation. */
 final class SolarWriter {
@@ -17,11 +17,11 @@ final class SolarWriter {
 
     private SolarWriter() {}
 
-    static @Nullable SolarView solar(Recommendation system, Figures figures) {
+    static @Nullable SolarView solar(SizedSystem system, Figures figures) {
         return system.array().map(array -> solar(system, array, figures)).orElse(null);
     }
 
-    private static SolarView solar(Recommendation system, ArrayChoice array, Figures figures) {
+    private static SolarView solar(SizedSystem system, ArrayChoice array, Figures figures) {
         return new SolarView(
                 figures.at("/solar/powerW", array.powerW()),
                 figures.at("/solar/areaM2", array.areaM2()),
@@ -42,7 +42,7 @@ final class SolarWriter {
                 strings.window().coldVoltage().method());
     }
 
-    private static List<StaySunView> months(Recommendation system, ArrayChoice array, Figures figures) {
+    private static List<StaySunView> months(SizedSystem system, ArrayChoice array, Figures figures) {
         List<StaySunView> months = new ArrayList<>();
         for (StayBalance balance : system.arrayNeed().balances()) {
             int index = months.size();

@@ -1,11 +1,18 @@
 package wayside.sizing.budget;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.demand.Demand;
+import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.inverter.InverterRating;
+import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Severity;
+import wayside.sizing.trace.Source;
 
 /**
  * What the battery must deliver on a usual day, and at what power.
@@ -40,8 +47,75 @@ public record EnergyBudget(
         Optional<InverterRating> inverterRating,
         Optional<InverterLoss> inverterLoss,
         List<Double> hourlyW) {
+    /** Idle loss above this share of the day's total is worth a word. */
+    private static final double NOTABLE_IDLE_SHARE = 0.1;
+
     public EnergyBudget {
         loads = List.copyOf(loads);
         hourlyW = List.copyOf(hourlyW);
+    }
+
+    /** The budget as an answer of its own. */
+    public static EnergyBudget of(EnergyBrief brief) {
+        return of(brief, BudgetDefaults.ambientC(brief.ambientC()), "");
+    }
+
+    /**
+     * The budget as a chapter of a larger answer.
+     *
+     * @param ambientC air temperature for the fridge's duty [C]
+     * @param path JSON Pointer of the object that holds {@code busVoltageV}, {@code inverter} and {@code standbyW}
+     */
+    public static EnergyBudget of(EnergyBrief brief, Derived ambientC, String path) {
+        Demand demand = Demand.of(brief.loads(), ambientC);
+        Optional<InverterRating> rating = demand.hasAc()
+                ? Optional.of(InverterRating.of(demand.ac(), brief.inverter(), path + "/inverter"))
+                : Optional.empty();
+        Optional<InverterLoss> loss = rating.map(r -> InverterLoss.of(demand, brief.inverter(), r, path + "/inverter"));
+        Derived standby = BudgetDefaults.standbyWh(brief, path);
+        return new BudgetTotals(demand, rating, loss, standby, BudgetDefaults.busVoltageV(brief, path), path).budget();
+    }
+
+    /** The traced figures in reading order. */
+    public List<Derived> figures() {
+        List<Derived> figures = new ArrayList<>();
+        for (LoadDemand load : demand.loads()) {
+            figures.add(load.dailyEnergyWh());
+        }
+        figures.addAll(List.of(
+                dailyLoadWh,
+                dailyLossWh,
+                dailyTotalWh,
+                dailyTotalAh,
+                demand.dc().peakPowerW(),
+                demand.dc().surgePowerW(),
+                dcPeakA));
+        if (demand.hasAc()) {
+            figures.addAll(List.of(demand.ac().peakPowerW(), demand.ac().surgePowerW(), acPeakA));
+        }
+        loads.forEach(load -> figures.add(load.share()));
+        return figures;
+    }
+
+    /** What the budget itself gives cause to say. */
+    public List<Caution> cautions() {
+        return inverterLoss
+                .map(loss -> loss.idleWh().value())
+                .filter(idleWh -> idleWh > NOTABLE_IDLE_SHARE * dailyTotalWh.value())
+                .map(EnergyBudget::inverterIdle)
+                .stream()
+                .toList();
+    }
+
+    private static Caution inverterIdle(double idleWh) {
+        return new Caution(
+                "inverter-idle",
+                Severity.NOTE,
+                String.format(
+                        Locale.ROOT,
+                        "The inverter alone takes about %.0f Wh a day standing by. Switch it off when nothing"
+                                + " is plugged in, or run small things from 12 V.",
+                        idleWh),
+                Source.commonPractice());
     }
 }

@@ -1,8 +1,11 @@
 package wayside.sizing.recharge;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.charging.ChargePoint;
+import wayside.sizing.charging.ChargingSource;
+import wayside.sizing.charging.RechargeTime;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Shortfall;
 
@@ -29,6 +32,50 @@ public record Recharge(
         shortfalls = List.copyOf(shortfalls);
         curve = List.copyOf(curve);
         shares = List.copyOf(shares);
+    }
+
+    /** How the recharge goes, or why it doesn't. */
+    public static Recharge of(RechargeQuestion question) {
+        List<Shortfall> shortfalls = RechargeShortfalls.of(question);
+        return shortfalls.isEmpty() ? ended(question) : endless(question, shortfalls);
+    }
+
+    private static Recharge ended(RechargeQuestion question) {
+        RechargeTime time = question.time();
+        Derived hours = time.hours();
+        List<Share> shares = new ArrayList<>();
+        for (ChargingSource source : question.sources()) {
+            shares.add(new Share(source.name(), source.powerW(), time.energyWh(source, hours)));
+        }
+        return new Recharge(
+                List.of(),
+                time.sourceW(),
+                question.bank().acceptedW(),
+                Optional.of(hours),
+                Optional.of(time.plainDivisionHours()),
+                time.curve(),
+                shares);
+    }
+
+    private static Recharge endless(RechargeQuestion question, List<Shortfall> shortfalls) {
+        return new Recharge(
+                shortfalls,
+                question.time().sourceW(),
+                question.bank().acceptedW(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of());
+    }
+
+    /** Every traced value, in reading order. */
+    public List<Derived> figures() {
+        List<Derived> figures = new ArrayList<>(List.of(powerW, acceptedW));
+        hours.ifPresent(figures::add);
+        plainDivisionHours.ifPresent(figures::add);
+        shares.forEach(share -> figures.addAll(List.of(share.powerW(), share.energyWh())));
+        shortfalls.forEach(s -> figures.addAll(List.of(s.needed(), s.available())));
+        return figures;
     }
 
     public boolean feasible() {

@@ -1,8 +1,15 @@
 package wayside.sizing.yield;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wayside.sizing.brief.SolarYieldBrief;
+import wayside.sizing.solar.SolarMonth;
+import wayside.sizing.solar.epw.TypicalYear;
+import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
 
 /**
  * What an array brings, month by month.
@@ -12,7 +19,53 @@ import wayside.sizing.trace.Derived;
  * @param strings when the modules were described
  */
 public record SolarYield(Derived solarPowerW, List<YieldMonth> months, Optional<StringCheck> strings) {
+    private static final double EACH_W = 100;
+
     public SolarYield {
         months = List.copyOf(months);
+    }
+
+    /** Under the sky that the brief gives, or the climatology of its place. */
+    public static SolarYield of(SolarYieldBrief brief) {
+        Derived power = power(brief);
+        return of(brief, power, YieldMonths.of(brief, power));
+    }
+
+    /** In the hours of a typical year, whose place the brief has. */
+    public static SolarYield of(SolarYieldBrief brief, TypicalYear year) {
+        Derived power = power(brief);
+        return of(brief, power, YieldMonths.of(brief, year, power));
+    }
+
+    private static SolarYield of(SolarYieldBrief brief, Derived power, List<YieldMonth> months) {
+        List<SolarMonth> solar = months.stream().map(YieldMonth::solar).toList();
+        return new SolarYield(power, months, brief.strings().map(wish -> StringChecker.check(brief, wish, solar)));
+    }
+
+    private static Derived power(SolarYieldBrief brief) {
+        return brief.solarPowerW().isPresent()
+                ? Derived.given("array: rated power", brief.solarPowerW().getAsDouble(), Unit.WATT, "/solarPowerW")
+                : Derived.assumed(
+                        "array: rated power",
+                        EACH_W,
+                        Unit.WATT,
+                        "/solarPowerW",
+                        "The yield of each 100 W; it grows in proportion",
+                        Source.definition());
+    }
+
+    /** Every traced value, in reading order. */
+    public List<Derived> figures() {
+        List<Derived> figures = new ArrayList<>();
+        months.forEach(month -> figures.addAll(month.figures()));
+        strings.ifPresent(check -> figures.addAll(check.figures()));
+        return figures;
+    }
+
+    /** Defaults that are no numbers. */
+    public List<Assumption> choices() {
+        return months.stream()
+                .flatMap(month -> month.solar().choices().stream())
+                .toList();
     }
 }

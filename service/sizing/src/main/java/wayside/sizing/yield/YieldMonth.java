@@ -1,5 +1,6 @@
 package wayside.sizing.yield;
 
+import java.util.List;
 import wayside.sizing.solar.PanelTilt;
 import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.solar.SunMonth;
@@ -23,4 +24,23 @@ public record YieldMonth(
         PanelTilt tilt,
         Derived yieldWhPerDay,
         Derived lowWhPerDay,
-        Derived highWhPerDay) {}
+        Derived highWhPerDay) {
+    /** In reading order. */
+    List<Derived> figures() {
+        return List.of(
+                solar.horizontalKwhM2(),
+                solar.sky().lowKwhM2(),
+                solar.sky().highKwhM2(),
+                solar.planeKwhM2(),
+                solar.cellTemperatureC(),
+                solar.yieldWhPerW(),
+                yieldWhPerDay,
+                lowWhPerDay,
+                highWhPerDay,
+                sun.daylightHours(),
+                sun.noonAltitudeDegrees(),
+                tilt.bestTilt(),
+                tilt.bestKwhM2(),
+                tilt.lossShare());
+    }
+}

@@ -1,0 +1,64 @@
+package wayside.sizing.budget;
+
+import java.util.OptionalDouble;
+import wayside.sizing.brief.EnergyBrief;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/** What a budget takes besides its loads, as given or as is usual. */
+final class BudgetDefaults {
+    /** Outlets, monitor, alarms: about 5 W left on all day. Common practice, no source. */
+    private static final double STANDBY_W = 5;
+
+    private static final double AMBIENT_C = 25;
+
+    private BudgetDefaults() {}
+
+    static Derived ambientC(OptionalDouble given) {
+        return given.isPresent()
+                ? Derived.given("ambient temperature", given.getAsDouble(), Unit.CELSIUS, "/ambientC")
+                : Derived.assumed(
+                        "ambient temperature",
+                        AMBIENT_C,
+                        Unit.CELSIUS,
+                        "/ambientC",
+                        "A warm day in a parked vehicle",
+                        Source.commonPractice());
+    }
+
+    static Derived busVoltageV(EnergyBrief brief, String path) {
+        return brief.busVoltageV().isPresent()
+                ? Derived.given(
+                        "nominal bus voltage", brief.busVoltageV().getAsDouble(), Unit.VOLT, path + "/busVoltageV")
+                : Derived.assumed(
+                        "nominal bus voltage",
+                        12,
+                        Unit.VOLT,
+                        path + "/busVoltageV",
+                        "What most camper loads are made for",
+                        Source.commonPractice());
+    }
+
+    static Derived standbyWh(EnergyBrief brief, String path) {
+        Derived power = brief.standbyW().isPresent()
+                ? Derived.given("standby power", brief.standbyW().getAsDouble(), Unit.WATT, path + "/standbyW")
+                : Derived.assumed(
+                        "standby power",
+                        STANDBY_W,
+                        Unit.WATT,
+                        path + "/standbyW",
+                        "Outlets, battery monitor and alarms draw about this much day and night",
+                        Source.commonPractice());
+        Derived hours = Derived.assumed(
+                "hours of a day", 24, Unit.HOUR, path + "/standbyW", "Standby never sleeps", Source.definition());
+        return Derived.computed(
+                "standby energy",
+                power.value() * 24,
+                Unit.WATT_HOUR,
+                Formula.definition("E = P h"),
+                power.as("P"),
+                hours.as("h"));
+    }
+}

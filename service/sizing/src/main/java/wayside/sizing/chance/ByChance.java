@@ -1,0 +1,48 @@
+package wayside.sizing.chance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wayside.sizing.brief.Objective;
+import wayside.sizing.system.SizePair;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trip.Endurance;
+import wayside.sizing.trip.WhatHelps;
+
+/**
+ * What sizing by chance found.
+ *
+ * @param accepted chance that was asked for
+ * @param chance of the system that is recommended, confirmed in all lives of the trip
+ * @param runs how often the trip was lived
+ * @param seed of the weather
+ * @param curve pairs that are just sure enough, by rising array
+ * @param objective what the pair was chosen by
+ * @param pair that was chosen
+ * @param ruleOfThumbChance what the rule of thumb would risk
+ * @param whatHelps one change each to the recommended system
+ * @param advice in a sentence or two
+ */
+public record ByChance(
+        Derived accepted,
+        Endurance.Chance chance,
+        Derived runs,
+        long seed,
+        List<CurvePoint> curve,
+        Objective objective,
+        SizePair pair,
+        Optional<Derived> ruleOfThumbChance,
+        List<WhatHelps> whatHelps,
+        String advice) {
+    public ByChance {
+        curve = List.copyOf(curve);
+        whatHelps = List.copyOf(whatHelps);
+    }
+
+    public List<Derived> figures() {
+        List<Derived> figures = new ArrayList<>(List.of(accepted, chance.value(), chance.low(), chance.high(), runs));
+        ruleOfThumbChance.ifPresent(figures::add);
+        whatHelps.forEach(change -> figures.add(change.chanceOfRunningFlat()));
+        return figures;
+    }
+}

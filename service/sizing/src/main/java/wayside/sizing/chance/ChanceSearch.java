@@ -1,0 +1,163 @@
+package wayside.sizing.chance;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import wayside.sizing.brief.Objective;
+import wayside.sizing.brief.SystemBrief;
+import wayside.sizing.brief.SystemWishes;
+import wayside.sizing.brief.Target;
+import wayside.sizing.system.RuleOfThumb;
+import wayside.sizing.system.Site;
+import wayside.sizing.system.SizePair;
+import wayside.sizing.system.SizedSystem;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Unit;
+import wayside.sizing.trip.Endurance;
+import wayside.sizing.trip.EnduranceWords;
+import wayside.sizing.trip.Scenario;
+import wayside.sizing.trip.WhatHelps;
+
+/** Sizes bank and array so that the trip runs flat no more often than the customer accepts. */
+public final class ChanceSearch {
+    private static final int MOST_STEPS = 16;
+    private static final double GROWTH = 1.03;
+
+    private final ChanceTrip trip;
+    private final SizedSystem plain;
+    private final Target target;
+    private final Derived accepted;
+
+    private ChanceSearch(ChanceTrip trip, SizedSystem plain, double accepted) {
+        this.trip = trip;
+        this.plain = plain;
+        target = trip.site().brief().target();
+        this.accepted =
+                Derived.given("accepted chance of running flat", accepted, Unit.SHARE, "/target/chanceOfRunningFlat");
+    }
+
+    /**
+     * The pair and its chance.
+     *
+     * @param plain the system by days of autonomy, whose chargers are taken
+     * @return the surest that was tried when none is sure enough, with what the brief gives
+     */
+    public static ByChance find(SystemBrief brief, SizedSystem plain, double accepted) {
+        return new ChanceSearch(new ChanceTrip(Site.of(brief), plain.chargers()), plain, accepted).find();
+    }
+
+    private ByChance find() {
+        double plainArrayW = plain.array().map(a -> a.powerW().value()).orElse(0.0);
+        List<double[]> pairs = new ChanceCurve(trip, accepted.value()).pairs(plainArrayW);
+        if (pairs.isEmpty()) {
+            pairs = List.of(given(plainArrayW));
+        }
+        List<CurvePoint> curve = ChancePick.points(pairs, trip.site().chemistry(), target);
+        Objective objective = ChancePick.objective(target);
+        CurvePoint best = ChancePick.best(curve, objective);
+        return confirmed(curve, objective, best);
+    }
+
+    /** What the brief gives, or the most that was tried beside it. */
+    private double[] given(double plainArrayW) {
+        SystemWishes wishes = trip.site().brief().system();
+        return new double[] {
+            wishes.nominalEnergyWh()
+                    .orElse(plain.battery().bank().nominalEnergyWh().value()),
+            wishes.solarPowerW().orElse(ChanceCurve.largestArrayW(plainArrayW))
+        };
+    }
+
+    /** The pair was found in some of the lives; if it is not sure enough in all of them, the bank grows until it is. */
+    private ByChance confirmed(List<CurvePoint> curve, Objective objective, CurvePoint best) {
+        double bankWh = best.nominalEnergyWh();
+        Derived arrayW = found("rated power of the array", best.solarPowerW(), Unit.WATT);
+        Derived nominal = found("rated energy of the bank", bankWh, Unit.WATT_HOUR);
+        Endurance.Chance chance = chance(nominal, arrayW);
+        boolean free = trip.site().brief().system().nominalEnergyWh().isEmpty();
+        for (int i = 0; i < MOST_STEPS && free && chance.value().value() > accepted.value(); i++) {
+            bankWh = ChanceCurve.roundUp(bankWh * GROWTH);
+            nominal = found("rated energy of the bank", bankWh, Unit.WATT_HOUR);
+            chance = chance(nominal, arrayW);
+        }
+        List<WhatHelps> helps = whatHelps(nominal, arrayW, chance.value());
+        return new ByChance(
+                accepted,
+                chance,
+                trip.runs(),
+                target.seed(),
+                curve,
+                objective,
+                new SizePair(Optional.of(nominal), Optional.of(arrayW)),
+                ruleOfThumb(),
+                helps,
+                advice(nominal, arrayW, chance.value().value(), helps));
+    }
+
+    private Endurance.Chance chance(Derived nominal, Derived arrayW) {
+        return trip.chance(
+                trip.scenario(nominal.value(), arrayW.value()), "chance of running flat", nominal, Optional.of(arrayW));
+    }
+
+    private Derived found(String label, double value, Unit unit) {
+        return Derived.computed(
+                label,
+                value,
+                unit,
+                Formula.definition("smallest pair of bank and array with a chance of running flat of p or less"),
+                accepted.as("p"));
+    }
+
+    private Optional<Derived> ruleOfThumb() {
+        RuleOfThumb thumb = plain.ruleOfThumb();
+        double solarW = thumb.solarPowerW().map(Derived::value).orElse(0.0);
+        return Optional.of(trip.chance(
+                        trip.scenario(thumb.nominalEnergyWh().value(), solarW),
+                        "rule of thumb: chance of running flat",
+                        thumb.nominalEnergyWh(),
+                        thumb.solarPowerW())
+                .value());
+    }
+
+    private List<WhatHelps> whatHelps(Derived nominal, Derived arrayW, Derived base) {
+        double bankWh = nominal.value();
+        double solarW = arrayW.value();
+        Scenario now = trip.scenario(bankWh, solarW);
+        List<WhatHelps> helps = new ArrayList<>(List.of(
+                help("more-panel", "100 W more panel", trip.scenario(bankWh, solarW + 100), base),
+                help("more-battery", "half as much battery again", trip.scenario(1.5 * bankWh, solarW), base),
+                help("less-load", "a fifth less of everything that runs", now.withLoads(0.8), base)));
+        if (plain.chargers().alternator().isPresent()) {
+            Scenario driving = trip.scenario(bankWh, solarW, plain.chargers(), 1);
+            helps.add(help("more-driving", "an hour's drive more each day", driving, base));
+        }
+        return helps.stream()
+                .sorted(Comparator.comparingDouble(h -> h.chanceOfRunningFlat().value()))
+                .toList();
+    }
+
+    private WhatHelps help(String code, String change, Scenario scenario, Derived base) {
+        return new WhatHelps(
+                code,
+                change,
+                Derived.computed(
+                        "chance of running flat with " + change,
+                        trip.searchedShare(scenario),
+                        Unit.SHARE,
+                        Formula.definition("p = n_flat / N in the same weathers, with one change; p0 without it"),
+                        base.as("p0")));
+    }
+
+    private static String advice(Derived nominal, Derived arrayW, double chance, List<WhatHelps> helps) {
+        return String.format(
+                        Locale.ROOT,
+                        "With %,.0f Wh of battery and %.0f W of panel you run flat on %s once the battery is old.",
+                        nominal.value(),
+                        arrayW.value(),
+                        EnduranceWords.often(chance))
+                + EnduranceWords.whatHelpsMost(chance, helps);
+    }
+}

@@ -1,0 +1,171 @@
+package wayside.sizing.chance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import wayside.sizing.brief.PanelMount;
+import wayside.sizing.endurance.LedgerDay;
+import wayside.sizing.endurance.Proportion;
+import wayside.sizing.endurance.RecordedWeather;
+import wayside.sizing.endurance.Simulation;
+import wayside.sizing.endurance.Weather;
+import wayside.sizing.system.Chargers;
+import wayside.sizing.system.Site;
+import wayside.sizing.system.SiteStay;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Input;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+import wayside.sizing.trip.Endurance;
+import wayside.sizing.trip.Scenario;
+import wayside.sizing.trip.SkyUncertainty;
+import wayside.sizing.trip.TripModel;
+
+/**
+ * A trip on which banks and arrays are tried, all in the same weathers. The bank counts as worn out: what is sized today must
+ * last to the end of its life.
+ */
+final class ChanceTrip {
+    private static final int RUNS = 2000;
+    private static final int SEARCH_RUNS = 1000;
+    private static final int FEWEST_SEARCHED = 100;
+    /** Simulated hours of one trial in the search, and of the confirmation: they bound the time of an answer. */
+    private static final int SEARCHED_HOURS = 400_000;
+
+    private static final int MOST_HOURS = 4_000_000;
+    private static final Source METHOD = Source.paper(
+            "Egido & Lorenzo, The sizing of stand-alone PV systems, Solar Energy Materials and Solar Cells 26 (1992)",
+            "iso-reliability curve by simulation; days by Bendt and others 1981");
+
+    private final Site site;
+    private final TripModel model;
+    private final List<LedgerDay> days;
+    private final Weather weather;
+    private final RecordedWeather searched;
+    private final Derived runs;
+    private final Derived age;
+
+    ChanceTrip(Site site, Chargers chargers) {
+        this.site = site;
+        model = model(site);
+        days = days(chargers, 0);
+        long seed = site.brief().target().seed();
+        weather = model.weather(seed, site.brief().system().panel().orElse(PanelMount.OPEN));
+        runs = runs(site, weather.hours());
+        int affordable = Math.max(FEWEST_SEARCHED, SEARCHED_HOURS / weather.hours());
+        searched = RecordedWeather.of(weather, Math.min((int) runs.value(), Math.min(SEARCH_RUNS, affordable)));
+        age = site.chemistry().endOfLifeShare();
+    }
+
+    private static Derived runs(Site site, int hours) {
+        OptionalInt given = site.brief().target().runs();
+        Derived wanted = given.isPresent()
+                ? Derived.given("trips to be lived", given.getAsInt(), Unit.COUNT, "/runs")
+                : Derived.assumed(
+                        "trips to be lived",
+                        RUNS,
+                        Unit.COUNT,
+                        "/runs",
+                        "Tells three in a hundred from two",
+                        Source.definition());
+        return Derived.computed(
+                "trips lived",
+                Math.min(wanted.value(), Math.max(FEWEST_SEARCHED, MOST_HOURS / hours)),
+                Unit.COUNT,
+                Formula.definition("N = smaller of n and what 4 million simulated hours allow"),
+                wanted.as("n"));
+    }
+
+    private static TripModel model(Site site) {
+        List<Derived> uncertainties = new ArrayList<>();
+        for (SiteStay stay : site.stays()) {
+            uncertainties.add(SkyUncertainty.of(
+                    stay.label(), OptionalDouble.empty(), stay.month().sky()));
+        }
+        return new TripModel(
+                site.brief().trip(),
+                site.stays().stream().map(SiteStay::month).toList(),
+                site.stays().stream().map(SiteStay::budget).toList(),
+                uncertainties);
+    }
+
+    private List<LedgerDay> days(Chargers chargers, double moreDriving) {
+        double alternatorW =
+                chargers.alternator().map(a -> a.chargerPowerW().value()).orElse(0.0);
+        double shoreW = chargers.shore().map(s -> s.chargerPowerW().value()).orElse(0.0);
+        return model.days(alternatorW, shoreW, 0, hours -> Math.min(24, hours + moreDriving), hours -> hours);
+    }
+
+    Site site() {
+        return site;
+    }
+
+    TripModel model() {
+        return model;
+    }
+
+    Derived runs() {
+        return runs;
+    }
+
+    /** Whether no stay has any sun. */
+    boolean isDark() {
+        return model.months().stream().allMatch(month -> month.yieldWhPerW().value() == 0);
+    }
+
+    /** All that the trip takes out of the bus [Wh]. */
+    double wholeTripWh() {
+        return days.stream()
+                .mapToDouble(day -> day.nights()
+                        * (day.essential().loadsWh()
+                                + day.essential().inverterWh()
+                                + day.essential().standbyWh()
+                                + day.other().loadsWh()
+                                + day.other().inverterWh()))
+                .sum();
+    }
+
+    Scenario scenario(double nominalWh, double solarW) {
+        return new Scenario(days, site.chemistry(), nominalWh, age.value(), solarW, 1);
+    }
+
+    /** A scenario with the chargers of another system, driving more hours a day. */
+    Scenario scenario(double nominalWh, double solarW, Chargers chargers, double moreDriving) {
+        return scenario(nominalWh, solarW).withDays(days(chargers, moreDriving));
+    }
+
+    /** Share of the searched lives that run flat. */
+    double searchedShare(Scenario scenario) {
+        return (double) Simulation.flatRuns(scenario.ledger(), searched, searched.runs()) / searched.runs();
+    }
+
+    /** The chance in all lives, traced. */
+    Endurance.Chance chance(Scenario scenario, String label, Derived nominalWh, Optional<Derived> solarW) {
+        int count = (int) runs.value();
+        Proportion chance = Proportion.of(Simulation.flatRuns(scenario.ledger(), weather, count), count);
+        Input[] grounds = grounds(nominalWh, solarW);
+        String text =
+                "p = n_flat / N: lives of the trip in which an essential load goes short, the bank aged to a share a";
+        String range = "Wilson's range of 95 % for p = n_flat / N";
+        return new Endurance.Chance(
+                Derived.computed(label, chance.value(), Unit.SHARE, new Formula(text, METHOD), grounds),
+                Derived.computed(label + ", low end", chance.low(), Unit.SHARE, new Formula(range, METHOD), grounds),
+                Derived.computed(label + ", high end", chance.high(), Unit.SHARE, new Formula(range, METHOD), grounds));
+    }
+
+    private Input[] grounds(Derived nominalWh, Optional<Derived> solarW) {
+        List<Input> inputs = new ArrayList<>(List.of(nominalWh.as("E"), age.as("a"), runs.as("N")));
+        solarW.ifPresent(power -> inputs.add(power.as("P")));
+        for (int i = 0; i < model.months().size(); i++) {
+            String n = Integer.toString(i + 1);
+            inputs.add(model.budgets().get(i).dailyTotalWh().as("E_d" + n));
+            inputs.add(model.months().get(i).yieldWhPerW().as("y" + n));
+            inputs.add(model.months().get(i).sky().clearnessSpread().as("s" + n));
+            inputs.add(model.uncertainties().get(i).as("u" + n));
+        }
+        return inputs.toArray(Input[]::new);
+    }
+}

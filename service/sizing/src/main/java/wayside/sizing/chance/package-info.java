@@ -1,0 +1,2 @@
+/** The search for a bank and an array whose trip runs flat no more often than is accepted. */
+package wayside.sizing.chance;

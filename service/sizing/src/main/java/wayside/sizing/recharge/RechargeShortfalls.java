@@ -1,0 +1,50 @@
+package wayside.sizing.recharge;
+
+import java.util.ArrayList;
+import java.util.List;
+import wayside.sizing.charging.ChargerNeed;
+import wayside.sizing.storage.ChargeWindow;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.Unit;
+
+/** Why a recharge would never end. */
+final class RechargeShortfalls {
+    private RechargeShortfalls() {}
+
+    static List<Shortfall> of(RechargeQuestion question) {
+        List<Shortfall> shortfalls = new ArrayList<>();
+        if (!ChargeWindow.mayCharge(question.bank().data(), question.ambientC().value())) {
+            shortfalls.add(temperature(question.bank(), question.ambientC()));
+        }
+        if (question.time().sourceW().value() <= 0) {
+            shortfalls.add(power(question.time().sourceW()));
+        }
+        return shortfalls;
+    }
+
+    private static Shortfall temperature(ChargerNeed bank, Derived ambient) {
+        boolean cold = ambient.value() < bank.data().lowestChargeC().value();
+        return new Shortfall(
+                cold ? "too-cold-to-charge" : "too-hot-to-charge",
+                cold
+                        ? "This battery takes no charge while it is so cold. Warm it first; it may be discharged."
+                        : "This battery takes no charge while it is so hot. Shade and air it first.",
+                cold ? bank.data().lowestChargeC() : bank.data().highestChargeC(),
+                ambient);
+    }
+
+    private static Shortfall power(Derived sourceW) {
+        Derived some = Derived.computed(
+                "power that a charge needs",
+                1,
+                Unit.WATT,
+                Formula.definition("more than nothing is left for the battery"));
+        return new Shortfall(
+                "no-power",
+                "Nothing is left for the battery: no source runs, or the loads take all of it.",
+                some,
+                sourceW);
+    }
+}

@@ -1,0 +1,71 @@
+package wayside.sizing.recommendation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import wayside.sizing.brief.Objective;
+import wayside.sizing.brief.SystemBrief;
+import wayside.sizing.brief.Target;
+import wayside.sizing.chance.ByChance;
+import wayside.sizing.system.SizedSystem;
+import wayside.sizing.trace.Assumption;
+import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trip.EnduranceChoices;
+
+/** A system judged by its chance of running flat: what that changes in its shortfalls, choices and cautions. */
+record ChanceVerdict(SizedSystem system, ByChance found) {
+    /** Judgements by days of autonomy and the worst month, which the chance replaces. */
+    private static final Set<String> REPLACED = Set.of("bank-too-small", "array-too-small", "no-sun");
+
+    List<Shortfall> shortfalls() {
+        List<Shortfall> shortfalls = new ArrayList<>(system.shortfalls());
+        shortfalls.removeIf(shortfall -> REPLACED.contains(shortfall.code()));
+        if (found.chance().value().value() > found.accepted().value()) {
+            shortfalls.add(new Shortfall(
+                    "chance-too-high",
+                    "What you have runs flat more often than you accept. Add battery or panel, run less, drive or plug in"
+                            + " more, or accept a higher chance.",
+                    found.accepted(),
+                    found.chance().value()));
+        }
+        return shortfalls;
+    }
+
+    List<Assumption> choices() {
+        List<Assumption> choices = new ArrayList<>(system.choices());
+        SystemBrief brief = system.site().brief();
+        Target target = brief.target();
+        if (target.objective().filter(wanted -> wanted == found.objective()).isEmpty()) {
+            String reason = target.objective().equals(Optional.of(Objective.PRICE))
+                    ? "Prices are yours to give, for a Wh of battery and for a W of panel; without them the lightest pair is"
+                            + " taken"
+                    : "Of the pairs that are sure enough, the lightest one whose panels fit a usual roof";
+            choices.add(choice(
+                    "/target/objective",
+                    "bank and array chosen by",
+                    found.objective().code(),
+                    reason));
+        }
+        choices.add(choice(
+                "/target/chanceOfRunningFlat",
+                "what the chance is reckoned with",
+                "the loads as listed, a bank at the end of its life",
+                "A new bank is surer; loads to come have no room in it"));
+        EnduranceChoices.ofTravel(brief.trip(), brief.loads()).forEach(choices::add);
+        return choices;
+    }
+
+    private static Assumption choice(String field, String label, String value, String reason) {
+        return Assumption.choice(field, label, value, reason, Source.commonPractice());
+    }
+
+    /** The fifth in hand is of the other way of sizing. */
+    List<Caution> cautions() {
+        return system.cautions().stream()
+                .filter(caution -> !caution.code().equals("growth"))
+                .toList();
+    }
+}

@@ -1,0 +1,159 @@
+package wayside.sizing.system;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import wayside.sizing.storage.BatteryBank;
+import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Severity;
+import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/**
+ * The array of a recommendation and its controller.
+ *
+ * @param powerW rated [W]
+ * @param areaM2 of panel [m2]
+ * @param controllerCurrentA rated output of the charge controller, or of all of them [A]
+ * @param strings how it is strung
+ * @param yieldsWh what it brings on the mean day of each stay, in the order of the trip [Wh]
+ */
+public record ArrayChoice(
+        Derived powerW, Derived areaM2, Derived controllerCurrentA, ArrayStrings strings, List<Derived> yieldsWh) {
+    /** Output currents that charge controllers are commonly made for [A]. Common practice, no source. */
+    private static final double[] COMMON_CONTROLLERS_A = {10, 15, 20, 30, 40, 50, 60, 70, 85, 100};
+
+    private static final double ROOF_M2 = 6;
+
+    public ArrayChoice {
+        yieldsWh = List.copyOf(yieldsWh);
+    }
+
+    /** Empty when no array is needed or given, or no sun is to be had. */
+    static Optional<ArrayChoice> of(Site site, BatteryBank bank, ArrayNeed need, Optional<Derived> powerW) {
+        ArrayStrings.Limits limits = ArrayStrings.Limits.of(site, bank);
+        Derived power = given(site).or(() -> powerW).orElseGet(() -> wholeStrings(need, limits));
+        return power.value() > 0 ? Optional.of(of(site, bank, limits, power)) : Optional.empty();
+    }
+
+    private static ArrayChoice of(Site site, BatteryBank bank, ArrayStrings.Limits limits, Derived power) {
+        Derived density = TypicalModule.powerPerArea();
+        Derived area = Derived.computed(
+                "area of the array",
+                power.value() / density.value(),
+                Unit.SQUARE_METRE,
+                Formula.definition("A = P / p"),
+                power.as("P"),
+                density.as("p"));
+        Derived controller = Derived.computed(
+                "charge controller: rated output",
+                controllerA(power.value() / bank.bankVoltageV().value()),
+                Unit.AMPERE,
+                Formula.commonPractice("next common rating above P / V; several controllers above 100 A"),
+                power.as("P"),
+                bank.bankVoltageV().as("V"));
+        List<Derived> yields = site.stays().stream()
+                .map(stay -> stay.month().dailyWh(stay.label() + ": energy of the array, mean day", power))
+                .toList();
+        return new ArrayChoice(power, area, controller, ArrayStrings.of(limits, power), yields);
+    }
+
+    private static Derived wholeStrings(ArrayNeed need, ArrayStrings.Limits limits) {
+        Derived needed = need.worst().arrayW();
+        Derived each = TypicalModule.powerW();
+        Derived series = limits.window().smallestSeriesCount();
+        double stringW = each.value() * series.value();
+        return Derived.computed(
+                "rated power of the array",
+                Math.ceil(needed.value() / stringW - 1e-9) * stringW,
+                Unit.WATT,
+                Formula.commonPractice("P of the worst stay, rounded up to whole strings of n_min modules"),
+                needed.as("P"),
+                each.as("P_module"),
+                series.as("n_min"));
+    }
+
+    private static double controllerA(double neededA) {
+        double largest = COMMON_CONTROLLERS_A[COMMON_CONTROLLERS_A.length - 1];
+        return Arrays.stream(COMMON_CONTROLLERS_A)
+                .filter(rating -> rating >= neededA)
+                .findFirst()
+                .orElseGet(() -> Math.ceil(neededA / largest) * largest);
+    }
+
+    private static Optional<Derived> given(Site site) {
+        return site.brief().system().solarPowerW().isPresent()
+                ? Optional.of(Derived.given(
+                        "rated power of the array",
+                        site.brief().system().solarPowerW().getAsDouble(),
+                        Unit.WATT,
+                        Site.SYSTEM + "/solarPowerW"))
+                : Optional.empty();
+    }
+
+    /** What the sun can't bring: no sun at all, or an array that is too small. */
+    static Optional<Shortfall> shortfall(Site site, ArrayNeed need) {
+        StayBalance worst = need.worst();
+        if (worst.sunless()) {
+            Derived available =
+                    worst.stay().month().dailyWh(worst.stay().label() + ": energy of a full roof of panels", roofful());
+            return Optional.of(new Shortfall(
+                    "no-sun",
+                    String.format(
+                            Locale.ROOT,
+                            "In %s there is next to no sun. Drive, plug in or bring a generator for what is needed.",
+                            worst.stay().label()),
+                    worst.needWh(),
+                    available));
+        }
+        return given(site)
+                .filter(power -> power.value() < worst.arrayW().value())
+                .map(power -> new Shortfall(
+                        "array-too-small",
+                        String.format(
+                                Locale.ROOT,
+                                "In %s the array does not bring in what a day takes. Add panel, tilt it, drive or plug in"
+                                        + " more, or run less.",
+                                worst.stay().label()),
+                        worst.arrayW(),
+                        power));
+    }
+
+    private static Derived roofful() {
+        Derived roof = Derived.assumed(
+                "free roof of a van",
+                ROOF_M2,
+                Unit.SQUARE_METRE,
+                "/system/solarPowerW",
+                "Between vents and rails a long van leaves about so much",
+                Source.commonPractice());
+        Derived density = TypicalModule.powerPerArea();
+        return Derived.computed(
+                "rated power of a full roof",
+                roof.value() * density.value(),
+                Unit.WATT,
+                Formula.definition("P = A p"),
+                roof.as("A"),
+                density.as("p"));
+    }
+
+    List<Caution> cautions() {
+        if (areaM2.value() <= ROOF_M2) {
+            return List.of();
+        }
+        return List.of(new Caution(
+                "array-larger-than-roof",
+                Severity.WARNING,
+                String.format(
+                        Locale.ROOT,
+                        "The sun alone would take %.0f m2 of panel; a long van has about %.0f m2 free. Tilt the panels"
+                                + " towards the sun, drive or plug in more, or run less in that month.",
+                        areaM2.value(),
+                        ROOF_M2),
+                Source.commonPractice()));
+    }
+}

@@ -1,0 +1,166 @@
+package wayside.sizing.system;
+
+import wayside.sizing.solar.ModuleFigures;
+import wayside.sizing.solar.StringWindow;
+import wayside.sizing.storage.BatteryBank;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/**
+ * How the modules of an array are strung for a tracking controller.
+ *
+ * @param module of which it is made
+ * @param window how many of them fit in series
+ * @param controllerMaximumV the smallest common limit that leaves room [V]
+ * @param seriesCount in each string
+ * @param parallelCount strings
+ * @param coldOpenCircuitV of a string on the coldest morning [V]
+ * @param hotWorkingV of a string on the hottest roof [V]
+ */
+public record ArrayStrings(
+        ModuleFigures module,
+        StringWindow window,
+        Derived controllerMaximumV,
+        Derived seriesCount,
+        Derived parallelCount,
+        Derived coldOpenCircuitV,
+        Derived hotWorkingV) {
+    /** Limits that charge controllers are commonly made for [V]. Common practice, no source. */
+    private static final double[] COMMON_LIMITS_V = {75, 100, 150, 250, 450};
+
+    private static final double COLD_SNAP_K = 10;
+    private static final double FULL_SUN_W_PER_M2 = 1000;
+
+    /**
+     * What a string may be, whatever the array.
+     *
+     * @param module of which it is made
+     * @param window how many of them fit in series
+     * @param controllerMaximumV the smallest common limit that leaves room [V]
+     */
+    record Limits(ModuleFigures module, StringWindow window, Derived controllerMaximumV) {
+        static Limits of(Site site, BatteryBank bank) {
+            ModuleFigures module = TypicalModule.figures();
+            Derived coldest = coldestC(site);
+            Derived hottest = hottestCellC(site);
+            Derived charging = chargingV(bank);
+            for (int i = 0; ; i++) {
+                Derived limit = controllerV(COMMON_LIMITS_V[i]);
+                StringWindow window = StringWindow.of(module, coldest, hottest, limit, charging, "/system/solarPowerW");
+                if (window.fits() || i == COMMON_LIMITS_V.length - 1) {
+                    return new Limits(module, window, limit);
+                }
+            }
+        }
+
+        private static Derived controllerV(double volts) {
+            return Derived.assumed(
+                    "controller: highest voltage of the array",
+                    volts,
+                    Unit.VOLT,
+                    "/system/solarPowerW",
+                    "The smallest common limit that leaves room for a string; the controller's own label decides",
+                    Source.commonPractice());
+        }
+    }
+
+    static ArrayStrings of(Limits limits, Derived powerW) {
+        StringWindow window = limits.window();
+        Derived each = TypicalModule.powerW();
+        int least = (int) window.smallestSeriesCount().value();
+        int most = Math.max(least, (int) window.largestSeriesCount().value());
+        int modules = (int) Math.max(least, Math.ceil(powerW.value() / each.value() - 1e-9));
+        int series = seriesCount(modules, least, most);
+        Derived count = Derived.computed(
+                "modules in series",
+                series,
+                Unit.COUNT,
+                Formula.commonPractice("the most between n_min and n_max that part the modules into even strings"),
+                window.smallestSeriesCount().as("n_min"),
+                window.largestSeriesCount().as("n_max"));
+        Derived parallel = Derived.computed(
+                "strings in parallel",
+                Math.ceil((double) modules / series),
+                Unit.COUNT,
+                Formula.definition("p = P / (P_module n), rounded up"),
+                powerW.as("P"),
+                each.as("P_module"),
+                count.as("n"));
+        return new ArrayStrings(
+                limits.module(),
+                window,
+                limits.controllerMaximumV(),
+                count,
+                parallel,
+                ofString(
+                        "string: open-circuit voltage on the coldest morning",
+                        count,
+                        window.coldVoltage().volts()),
+                ofString("string: working voltage on the hottest roof", count, window.hotWorkingV()));
+    }
+
+    private static int seriesCount(int modules, int least, int most) {
+        for (int series = Math.min(most, modules); series > least; series--) {
+            if (modules % series == 0) {
+                return series;
+            }
+        }
+        return least;
+    }
+
+    private static Derived ofString(String label, Derived count, Derived each) {
+        return Derived.computed(
+                label,
+                count.value() * each.value(),
+                Unit.VOLT,
+                Formula.definition("V = n V1"),
+                count.as("n"),
+                each.as("V1"));
+    }
+
+    private static Derived coldestC(Site site) {
+        SiteStay stay = site.coldest();
+        Derived snap = Derived.assumed(
+                "how much colder than usual a morning may be",
+                COLD_SNAP_K,
+                Unit.KELVIN,
+                "/trip/stays/" + stay.index() + "/ambient",
+                "A month's mean hides its coldest morning",
+                Source.commonPractice());
+        return Derived.computed(
+                "coldest morning of the trip",
+                stay.coldestMorningC() - COLD_SNAP_K,
+                Unit.CELSIUS,
+                Formula.commonPractice("T = Tm - D / 2 - dT"),
+                stay.month().sky().meanC().as("Tm"),
+                stay.month().sky().dailySwingK().as("D"),
+                snap.as("dT"));
+    }
+
+    private static Derived hottestCellC(Site site) {
+        SiteStay stay = site.hottest();
+        Derived rise = stay.month().array().riseKPerWm2();
+        return Derived.computed(
+                "cells in full sun on the hottest afternoon",
+                stay.hottestAfternoonC() + FULL_SUN_W_PER_M2 * rise.value(),
+                Unit.CELSIUS,
+                Formula.definition("Tc = Tm + D / 2 + r x 1000 W/m2"),
+                stay.month().sky().meanC().as("Tm"),
+                stay.month().sky().dailySwingK().as("D"),
+                rise.as("r"));
+    }
+
+    private static Derived chargingV(BatteryBank bank) {
+        Derived cells = bank.data().cellsInSeries(bank.busVoltageV().value());
+        Derived cell = bank.data().chargeCellVoltageV().high();
+        return Derived.computed(
+                "highest charging voltage of the bank",
+                cells.value() * cell.value(),
+                Unit.VOLT,
+                Formula.definition("V_b = n V_cell"),
+                cells.as("n"),
+                cell.as("V_cell"));
+    }
+}

@@ -1,0 +1,77 @@
+package wayside.sizing.system;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import wayside.sizing.brief.Chemistry;
+import wayside.sizing.storage.BatteryBank;
+import wayside.sizing.storage.BatteryNeed;
+import wayside.sizing.storage.BatterySizing;
+import wayside.sizing.storage.ChemistryData;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.Unit;
+
+/**
+ * The bank of a recommendation.
+ *
+ * @param bank the one that was given, found by chance, or sized by days of autonomy
+ * @param neededWh rated energy that the days and the current ask for [Wh]
+ * @param byChemistry what each chemistry would take, the chosen one among them
+ */
+public record BankChoice(BatteryBank bank, Derived neededWh, List<BatteryBank> byChemistry) {
+    public BankChoice {
+        byChemistry = List.copyOf(byChemistry);
+    }
+
+    static BankChoice of(Site site, Optional<Derived> nominalWh) {
+        ChemistryData data = site.chemistry();
+        BatteryNeed need = hardest(site, data);
+        Derived needed = BatterySizing.nominalEnergyWh(data, need);
+        Derived nominal = given(site).or(() -> nominalWh).orElse(needed);
+        BatteryBank bank = BatteryBank.of(data, need, nominal);
+        List<BatteryBank> all = new ArrayList<>();
+        for (Chemistry chemistry : Chemistry.values()) {
+            all.add(chemistry == data.chemistry() ? bank : sized(site, chemistry));
+        }
+        return new BankChoice(bank, needed, all);
+    }
+
+    /** Each stay asks for a bank at its own temperature and with its own day; the largest wins. */
+    private static BatteryNeed hardest(Site site, ChemistryData data) {
+        return site.stays().stream()
+                .map(SiteStay::need)
+                .max(Comparator.comparingDouble(
+                        need -> BatterySizing.nominalEnergyWh(data, need).value()))
+                .orElseThrow();
+    }
+
+    private static BatteryBank sized(Site site, Chemistry chemistry) {
+        ChemistryData data = ChemistryData.of(chemistry);
+        return BatteryBank.sized(data, hardest(site, data));
+    }
+
+    private static Optional<Derived> given(Site site) {
+        return site.brief().system().nominalEnergyWh().isPresent()
+                ? Optional.of(Derived.given(
+                        "rated energy of the bank",
+                        site.brief().system().nominalEnergyWh().getAsDouble(),
+                        Unit.WATT_HOUR,
+                        Site.SYSTEM + "/nominalEnergyWh"))
+                : Optional.empty();
+    }
+
+    Optional<Shortfall> shortfall(Site site) {
+        if (site.brief().system().nominalEnergyWh().isEmpty()
+                || bank.nominalEnergyWh().value() >= neededWh.value()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Shortfall(
+                "bank-too-small",
+                "The battery you have does not carry these loads for so long or so hard. Add to it, run less, or accept"
+                        + " fewer days without charge.",
+                neededWh,
+                bank.nominalEnergyWh()));
+    }
+}

@@ -1,0 +1,88 @@
+package wayside.sizing.system;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import wayside.sizing.brief.SystemWishes;
+import wayside.sizing.charging.AlternatorCharger;
+import wayside.sizing.charging.ChargerNeed;
+import wayside.sizing.charging.ChargingSource;
+import wayside.sizing.charging.RechargeTime;
+import wayside.sizing.charging.ShoreCharger;
+import wayside.sizing.storage.BatteryBank;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/**
+ * What fills the bank besides the sun.
+ *
+ * @param need of the bank
+ * @param alternator when the trip drives or a charger was given
+ * @param alternatorWh on a day of the thirstiest stay that drives [Wh]
+ * @param alternatorHoursToFull from empty [h]
+ * @param shore when the trip plugs in or a charger was given
+ * @param shoreWh on a day of the thirstiest stay that plugs in [Wh]
+ * @param shoreHoursToFull from empty [h]
+ */
+public record Chargers(
+        ChargerNeed need,
+        Optional<AlternatorCharger> alternator,
+        Optional<Derived> alternatorWh,
+        Optional<Derived> alternatorHoursToFull,
+        Optional<ShoreCharger> shore,
+        Optional<Derived> shoreWh,
+        Optional<Derived> shoreHoursToFull) {
+
+    static Chargers of(Site site, BatteryBank bank) {
+        SystemWishes wishes = site.brief().system();
+        ChargerNeed need = ChargerNeed.of(
+                bank.data(),
+                bank.nominalEnergyWh(),
+                bank.bankVoltageV(),
+                bank.busVoltageV(),
+                site.thirstiest().budget().dailyTotalWh());
+        Optional<Derived> driving =
+                hours(site.thirstiestDriving().map(SiteStay::drivingHours), wishes.alternatorChargerA());
+        Optional<AlternatorCharger> alternator = driving.map(hours -> AlternatorCharger.of(
+                need, hours, wishes.alternatorChargerA(), wishes.alternatorRatingA(), Site.SYSTEM));
+        Optional<Derived> hookedUp =
+                hours(site.thirstiestHookedUp().map(SiteStay::hookupHours), wishes.shoreChargerW());
+        Optional<ShoreCharger> shore =
+                hookedUp.map(hours -> ShoreCharger.of(need, hours, wishes.shoreChargerW(), Site.SYSTEM));
+        return new Chargers(
+                need,
+                alternator,
+                alternator.map(a -> a.energyPerDayWh(driving.orElseThrow())),
+                alternator.map(a -> hoursToFull(need, "alternator", a.chargerPowerW())),
+                shore,
+                shore.map(s -> s.energyPerDayWh(hookedUp.orElseThrow())),
+                shore.map(s -> hoursToFull(need, "shore", s.chargerPowerW())));
+    }
+
+    /** Hours to size by: those of the trip; none when no charger is wanted; a given one needs none. */
+    private static Optional<Derived> hours(Optional<Derived> ofTheTrip, OptionalDouble given) {
+        if (given.isPresent() && given.getAsDouble() == 0) {
+            return Optional.empty();
+        }
+        return given.isPresent() && ofTheTrip.isEmpty()
+                ? Optional.of(Derived.given("hours of the trip", 0, Unit.HOUR, "/trip"))
+                : ofTheTrip;
+    }
+
+    private static Derived hoursToFull(ChargerNeed need, String name, Derived powerW) {
+        return RechargeTime.of(
+                        need,
+                        List.of(new ChargingSource(name, powerW)),
+                        constant("loads while charging", 0, Unit.WATT),
+                        constant("state of charge at the start", 0, Unit.SHARE),
+                        constant("state of charge wanted", 1, Unit.SHARE))
+                .hours();
+    }
+
+    private static Derived constant(String label, double value, Unit unit) {
+        return Derived.computed(
+                label, value, unit, new Formula("from empty to full with nothing running", Source.definition()));
+    }
+}

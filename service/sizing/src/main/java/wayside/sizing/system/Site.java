@@ -1,0 +1,182 @@
+package wayside.sizing.system;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import wayside.sizing.brief.Chemistry;
+import wayside.sizing.brief.EnergyBrief;
+import wayside.sizing.brief.PanelMount;
+import wayside.sizing.brief.Stay;
+import wayside.sizing.brief.SystemBrief;
+import wayside.sizing.brief.SystemWishes;
+import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.solar.SolarMonth;
+import wayside.sizing.storage.BatteryNeed;
+import wayside.sizing.storage.ChemistryData;
+import wayside.sizing.trace.Assumption;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/**
+ * The question in figures: what every stay gives and takes, before anything is sized.
+ *
+ * @param stays in the order of the trip
+ */
+public record Site(SystemBrief brief, Derived busVoltageV, List<SiteStay> stays) {
+    static final String SYSTEM = "/system";
+
+    private static final double AUTONOMY_DAYS = 2;
+    private static final double AUTONOMY_DAYS_WITH_HELP = 1;
+    private static final double MARGIN = 0.2;
+
+    public Site {
+        stays = List.copyOf(stays);
+    }
+
+    public static Site of(SystemBrief brief) {
+        SystemWishes wishes = brief.system();
+        Derived bus = wishes.busVoltageV().isPresent()
+                ? Derived.given(
+                        "nominal bus voltage", wishes.busVoltageV().getAsDouble(), Unit.VOLT, SYSTEM + "/busVoltageV")
+                : Derived.assumed(
+                        "nominal bus voltage",
+                        12,
+                        Unit.VOLT,
+                        SYSTEM + "/busVoltageV",
+                        "What most camper loads are made for",
+                        Source.commonPractice());
+        Derived autonomy = autonomy(brief);
+        Derived margin = Derived.assumed(
+                "room for loads to come",
+                MARGIN,
+                Unit.SHARE,
+                "/loads",
+                "A fifth more than is listed today; list what you already know of",
+                Source.commonPractice());
+        return new Site(brief, bus, stays(brief, bus, autonomy, margin));
+    }
+
+    private static List<SiteStay> stays(SystemBrief brief, Derived bus, Derived autonomy, Derived margin) {
+        SystemWishes wishes = brief.system();
+        EnergyBrief energy = new EnergyBrief(
+                brief.loads(), wishes.busVoltageV(), wishes.inverter(), wishes.standbyW(), OptionalDouble.empty());
+        boolean changing =
+                brief.loads().stream().anyMatch(load -> !load.ambientDuty().isEmpty());
+        PanelMount panel = wishes.panel().orElse(PanelMount.OPEN);
+        List<SiteStay> stays = new ArrayList<>();
+        for (Stay stay : brief.trip().stays()) {
+            int index = stays.size();
+            SolarMonth month = SolarMonth.of(stay, index, panel, SYSTEM + "/panel");
+            EnergyBudget budget = changing || stays.isEmpty()
+                    ? EnergyBudget.of(energy, month.sky().meanC(), SYSTEM)
+                    : stays.get(0).budget();
+            stays.add(new SiteStay(
+                    index,
+                    stay,
+                    month,
+                    budget,
+                    need(budget, month, bus, autonomy, margin),
+                    hours(index, "driving hours per day", stay.drivingHoursPerDay(), "drivingHoursPerDay"),
+                    hours(index, "hours per day at a hookup", stay.hookupHoursPerDay(), "hookupHoursPerDay")));
+        }
+        return stays;
+    }
+
+    private static BatteryNeed need(
+            EnergyBudget budget, SolarMonth month, Derived bus, Derived autonomy, Derived margin) {
+        return new BatteryNeed(
+                budget.dailyTotalWh(),
+                autonomy,
+                margin,
+                month.sky().meanC(),
+                BankDraw.steadyW(budget),
+                BankDraw.peakW(budget),
+                bus);
+    }
+
+    private static Derived hours(int index, String what, double value, String field) {
+        return Derived.given(
+                "stay " + (index + 1) + ": " + what, value, Unit.HOUR, "/trip/stays/" + index + '/' + field);
+    }
+
+    private static Derived autonomy(SystemBrief brief) {
+        String path = "/target/autonomyDays";
+        if (brief.target().autonomyDays().isPresent()) {
+            return Derived.given(
+                    "days without any charge", brief.target().autonomyDays().getAsDouble(), Unit.DAY, path);
+        }
+        boolean helped = brief.trip().stays().stream()
+                .allMatch(stay -> stay.drivingHoursPerDay() + stay.hookupHoursPerDay() >= 1);
+        return Derived.assumed(
+                "days without any charge",
+                helped ? AUTONOMY_DAYS_WITH_HELP : AUTONOMY_DAYS,
+                Unit.DAY,
+                path,
+                helped
+                        ? "You drive or plug in every day, so the battery bridges one day without either"
+                        : "Two dull days in a row are common; more days cost battery, fewer cost worry",
+                Source.commonPractice());
+    }
+
+    public ChemistryData chemistry() {
+        return ChemistryData.of(brief.system().chemistry().orElse(Chemistry.LFP));
+    }
+
+    /** The stay whose day takes most. */
+    public SiteStay thirstiest() {
+        return stays.stream()
+                .max(Comparator.comparingDouble(s -> s.budget().dailyTotalWh().value()))
+                .orElseThrow();
+    }
+
+    SiteStay coldest() {
+        return stays.stream()
+                .min(Comparator.comparingDouble(SiteStay::coldestMorningC))
+                .orElseThrow();
+    }
+
+    SiteStay hottest() {
+        return stays.stream()
+                .max(Comparator.comparingDouble(SiteStay::hottestAfternoonC))
+                .orElseThrow();
+    }
+
+    Optional<SiteStay> thirstiestDriving() {
+        return thirstiestOf(
+                stays.stream().filter(s -> s.drivingHours().value() > 0).toList());
+    }
+
+    Optional<SiteStay> thirstiestHookedUp() {
+        return thirstiestOf(
+                stays.stream().filter(s -> s.hookupHours().value() > 0).toList());
+    }
+
+    private static Optional<SiteStay> thirstiestOf(List<SiteStay> some) {
+        return some.stream()
+                .max(Comparator.comparingDouble(s -> s.budget().dailyTotalWh().value()));
+    }
+
+    /** Choices of the question itself: chemistry, where the bank sits, where the sky comes from. */
+    List<Assumption> choices() {
+        List<Assumption> choices = new ArrayList<>();
+        if (brief.system().chemistry().isEmpty()) {
+            choices.add(Assumption.choice(
+                    SYSTEM + "/chemistry",
+                    "battery chemistry",
+                    Chemistry.LFP.code(),
+                    "Lightest and longest-lived for daily use; the others stand beside it",
+                    Source.commonPractice()));
+        }
+        choices.add(Assumption.choice(
+                "/trip",
+                "temperature of the battery",
+                "outside air",
+                "An unheated compartment; in a heated cabin it is warmer, gives more and may be charged in frost",
+                Source.commonPractice()));
+        stays.forEach(stay -> choices.addAll(stay.month().choices()));
+        return choices;
+    }
+}

@@ -1,0 +1,120 @@
+package wayside.sizing.system;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wayside.sizing.brief.SystemBrief;
+import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.storage.BatteryBank;
+import wayside.sizing.storage.ShortCircuit;
+import wayside.sizing.storage.Ventilation;
+import wayside.sizing.trace.Assumption;
+import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Shortfall;
+import wayside.sizing.wiring.RuleSets;
+import wayside.sizing.wiring.SizedCircuit;
+
+/**
+ * A whole system, from the load list to cables and fuses. One that does not fit the question is here too, with its
+ * shortfalls: they say what is missing.
+ *
+ * @param site the question
+ * @param shortfalls by days of autonomy and the worst month; empty when it fits
+ * @param battery the bank and its alternatives
+ * @param prospectiveShortCircuitA at the bank's terminals [A]
+ * @param ventilationCm2 free area of each of two openings, for lead-acid [cm2]
+ * @param arrayNeed by stay
+ * @param array none when nothing is left for the sun, or no sun is to be had
+ * @param chargers alternator and shore
+ * @param inverter none without AC loads
+ * @param circuits battery first, then outward
+ */
+public record SizedSystem(
+        Site site,
+        List<Shortfall> shortfalls,
+        BankChoice battery,
+        Derived prospectiveShortCircuitA,
+        Optional<Derived> ventilationCm2,
+        PowerUnit powerUnit,
+        ArrayNeed arrayNeed,
+        Optional<ArrayChoice> array,
+        Chargers chargers,
+        Optional<InverterChoice> inverter,
+        List<SizedCircuit> circuits,
+        RuleOfThumb ruleOfThumb) {
+    public SizedSystem {
+        shortfalls = List.copyOf(shortfalls);
+        circuits = List.copyOf(circuits);
+    }
+
+    /**
+     * Sizes around a bank and an array: what is left open, days of autonomy and the trip's worst month decide.
+     *
+     * @param pair what is already found; what the brief itself gives goes before it
+     */
+    public static SizedSystem of(SystemBrief brief, SizePair pair) {
+        Site site = Site.of(brief);
+        EnergyBudget budget = site.thirstiest().budget();
+        BankChoice battery = BankChoice.of(site, pair.nominalEnergyWh());
+        BatteryBank bank = battery.bank();
+        Chargers chargers = Chargers.of(site, bank);
+        ArrayNeed arrayNeed = ArrayNeed.of(site, chargers);
+        Optional<ArrayChoice> array = ArrayChoice.of(site, bank, arrayNeed, pair.solarPowerW());
+        Optional<InverterChoice> inverter = InverterChoice.of(budget, bank);
+        List<SizedCircuit> circuits = MainCircuits.of(site, bank, inverter, array, chargers);
+        return new SizedSystem(
+                site,
+                SystemShortfalls.of(site, battery, arrayNeed, inverter, circuits),
+                battery,
+                ShortCircuit.currentA(bank.data(), bank.bankVoltageV(), bank.nominalCapacityAh()),
+                ventilation(bank),
+                PowerUnit.of(budget, battery, inverter, array, chargers),
+                arrayNeed,
+                array,
+                chargers,
+                inverter,
+                circuits,
+                RuleOfThumb.of(site));
+    }
+
+    private static Optional<Derived> ventilation(BatteryBank bank) {
+        return bank.data().chemistry().isLeadAcid()
+                ? Optional.of(Ventilation.openingCm2(
+                        bank.data(),
+                        bank.data().cellsInSeries(bank.busVoltageV().value()),
+                        bank.nominalCapacityAh()))
+                : Optional.empty();
+    }
+
+    /** Of the stay whose day takes most. */
+    public EnergyBudget energyBudget() {
+        return site.thirstiest().budget();
+    }
+
+    /** Whether mornings of the trip are too cold for the bank to be charged. */
+    public boolean chargeLockedOutInCold() {
+        return site.coldest().coldestMorningC()
+                < battery.bank().data().lowestChargeC().value();
+    }
+
+    /** Every traced value but those of the shortfalls, in reading order. */
+    public List<Derived> figures() {
+        return new SystemFigures(this).all();
+    }
+
+    /** Defaults that are no numbers. */
+    public List<Assumption> choices() {
+        List<Assumption> choices = new ArrayList<>(site.choices());
+        if (site.brief().system().rules().isEmpty()) {
+            choices.add(CircuitDefaults.choice(RuleSets.DEFAULT));
+        }
+        circuits.forEach(circuit -> choices.addAll(circuit.duty().choices()));
+        return choices;
+    }
+
+    /** What whoever builds it must know. */
+    public List<Caution> cautions() {
+        return SystemCautions.of(this);
+    }
+}

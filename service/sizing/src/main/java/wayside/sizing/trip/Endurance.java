@@ -1,0 +1,163 @@
+package wayside.sizing.trip;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wayside.sizing.endurance.Outcome;
+import wayside.sizing.endurance.RecordedWeather;
+import wayside.sizing.endurance.WorstRun;
+import wayside.sizing.trace.Derived;
+
+/**
+ * How a system lasts on a trip. Energies are means over all lives of the trip, for the whole of it.
+ *
+ * @param chance of running flat, with the range it lies in with 95 % confidence
+ * @param runs how often the trip was lived
+ * @param seed of the weather
+ * @param sources where the energy comes from
+ * @param uses where it goes
+ * @param shortfall what is missed
+ * @param cycles what the bank goes through
+ * @param bands state of charge by hour
+ * @param floorShare state of charge below which a warm bank gives no more
+ * @param worst the life that ended worst
+ * @param worstText the same in plain words
+ * @param advice the answer in a sentence or two
+ * @param acceptedChance of the questions turned round
+ * @param loadFactor all loads times this would just be carried at that chance
+ * @param nights that such a trip may last at that chance; empty when even the first is too many
+ * @param nightsAreMore whether it may be more than that
+ * @param whatHelps one change each, the most helpful first
+ */
+public record Endurance(
+        Chance chance,
+        Derived runs,
+        long seed,
+        Sources sources,
+        Uses uses,
+        Shortage shortfall,
+        Cycles cycles,
+        Bands bands,
+        Derived floorShare,
+        WorstRun worst,
+        String worstText,
+        String advice,
+        Derived acceptedChance,
+        Derived loadFactor,
+        Optional<Derived> nights,
+        boolean nightsAreMore,
+        List<WhatHelps> whatHelps) {
+    /** Runs for the comparisons beside the main answer. */
+    private static final int COMPARED_RUNS = 1000;
+
+    public Endurance {
+        whatHelps = List.copyOf(whatHelps);
+    }
+
+    /** What an outcome means for the question. */
+    public static Endurance of(EnduranceQuestion question, Outcome outcome) {
+        LedgerSteps steps = new LedgerSteps(question);
+        EnduranceFigures figures = new EnduranceFigures(question, outcome, steps);
+        Chance chance = figures.chance();
+        RecordedWeather compared = RecordedWeather.of(question.weather(), Math.min(outcome.runs(), COMPARED_RUNS));
+        List<WhatHelps> changes = EnduranceChanges.ranked(question, compared, chance.value());
+        EnduranceInverse inverse = new EnduranceInverse(question, compared, steps);
+        Optional<Derived> nights = inverse.nights();
+        return new Endurance(
+                chance,
+                question.runs(),
+                question.brief().seed(),
+                figures.sources(),
+                figures.uses(),
+                figures.shortage(),
+                figures.cycles(),
+                new Bands(outcome),
+                figures.floorShare(),
+                outcome.worst(),
+                EnduranceWords.worst(outcome),
+                EnduranceWords.advice(question, outcome, changes),
+                inverse.accepted(),
+                inverse.loadFactor(),
+                nights,
+                inverse.isMore(nights),
+                changes);
+    }
+
+    /** A chance and its range. */
+    public record Chance(Derived value, Derived low, Derived high) {}
+
+    /** What sun, engine and hookup gave, and what of the sun nobody took [Wh]. */
+    public record Sources(Derived solarWh, Derived alternatorWh, Derived shoreWh, Derived surplusWh) {}
+
+    /** Loads, losses, what the bank gained, and what the sum misses [Wh]. */
+    public record Uses(
+            Derived loadsWh,
+            Derived inverterLossWh,
+            Derived standbyWh,
+            Derived storageLossWh,
+            Derived storeGainWh,
+            Derived balanceErrorWh) {}
+
+    /** Essential energy and hours short, other energy shed. */
+    public record Shortage(Derived unmetWh, Derived unmetHours, Derived shedWh) {}
+
+    /** Full cycles, the deepest discharge of any life, the usual one, and what the cold kept out. */
+    public record Cycles(
+            Derived equivalentFull,
+            Derived deepestShare,
+            Derived usualDeepestShare,
+            Derived coldLockoutHours,
+            Derived coldLockoutWh) {}
+
+    /** Every traced value, in reading order. */
+    public List<Derived> figures() {
+        List<Derived> figures = new ArrayList<>(List.of(chance.value(), chance.low(), chance.high()));
+        figures.addAll(List.of(shortfall.unmetWh(), shortfall.unmetHours(), shortfall.shedWh()));
+        figures.addAll(List.of(sources.solarWh(), sources.alternatorWh(), sources.shoreWh(), sources.surplusWh()));
+        figures.addAll(List.of(
+                uses.loadsWh(),
+                uses.inverterLossWh(),
+                uses.standbyWh(),
+                uses.storageLossWh(),
+                uses.storeGainWh(),
+                uses.balanceErrorWh()));
+        figures.addAll(List.of(
+                cycles.equivalentFull(),
+                cycles.deepestShare(),
+                cycles.usualDeepestShare(),
+                cycles.coldLockoutHours(),
+                cycles.coldLockoutWh()));
+        figures.addAll(List.of(floorShare, acceptedChance, loadFactor));
+        nights.ifPresent(figures::add);
+        whatHelps.forEach(change -> figures.add(change.chanceOfRunningFlat()));
+        return figures;
+    }
+
+    /** State of charge by hour: what 5, 50 and 95 % of the lives do not exceed. */
+    public static final class Bands {
+        private final int[] hours;
+        private final double[][] quantiles;
+
+        Bands(Outcome outcome) {
+            hours = outcome.bands().hours();
+            quantiles = outcome.bands().quantiles(0.05, 0.5, 0.95);
+        }
+
+        /** Hours since the first midnight. */
+        public int[] hours() {
+            return hours.clone();
+        }
+
+        public double[] p05() {
+            return quantiles[0].clone();
+        }
+
+        public double[] p50() {
+            return quantiles[1].clone();
+        }
+
+        public double[] p95() {
+            return quantiles[2].clone();
+        }
+    }
+}

@@ -1,0 +1,152 @@
+package wayside.sizing.trip;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import wayside.sizing.brief.BuiltSystem;
+import wayside.sizing.brief.InverterSpec;
+import wayside.sizing.brief.Load;
+import wayside.sizing.brief.PanelMount;
+import wayside.sizing.brief.RunningPower;
+import wayside.sizing.brief.Supply;
+import wayside.sizing.demand.LoadDemand;
+import wayside.sizing.endurance.RecordedWeather;
+import wayside.sizing.endurance.Simulation;
+import wayside.sizing.trace.Derived;
+
+/** Tries one change after another in the same weathers, and ranks them. */
+final class EnduranceChanges {
+    private static final double MORE_PANEL_W = 100;
+    private static final double MORE_BANK = 1.5;
+    private static final double LESS_LOAD = 0.8;
+    private static final double TILT_DEGREES = 30;
+
+    private final EnduranceQuestion question;
+    private final RecordedWeather weather;
+    private final Derived base;
+    private final List<WhatHelps> changes = new ArrayList<>();
+
+    private EnduranceChanges(EnduranceQuestion question, RecordedWeather weather, Derived base) {
+        this.question = question;
+        this.weather = weather;
+        this.base = base;
+    }
+
+    /** The changes that apply, the most helpful first. */
+    static List<WhatHelps> ranked(EnduranceQuestion question, RecordedWeather weather, Derived base) {
+        EnduranceChanges all = new EnduranceChanges(question, weather, base);
+        all.equipment();
+        all.loads();
+        all.travel();
+        return all.changes.stream()
+                .sorted(Comparator.comparingDouble(c -> c.chanceOfRunningFlat().value()))
+                .toList();
+    }
+
+    private void equipment() {
+        Scenario plain = question.scenario();
+        double solarW = question.solarW().value();
+        add("more-panel", "100 W more panel", plain.withSolar(solarW + MORE_PANEL_W), weather);
+        add("more-battery", "half as much battery again", plain.withBank(plain.nominalWh() * MORE_BANK), weather);
+        boolean flat =
+                question.model().months().get(0).array().position().tilt().value() == 0;
+        if (solarW > 0 && flat) {
+            PanelMount panel = question.brief().system().panel();
+            PanelMount tilted =
+                    new PanelMount(OptionalDouble.of(TILT_DEGREES), panel.azimuthDegrees(), panel.shadedShare());
+            add(
+                    "tilt-panel",
+                    "the panel tilted by 30 degrees towards the noon sun",
+                    plain,
+                    RecordedWeather.of(
+                            question.skies()
+                                    .over(
+                                            question.model(),
+                                            tilted,
+                                            question.brief().seed()),
+                            weather.runs()));
+        }
+    }
+
+    private void loads() {
+        List<Load> all = question.brief().loads();
+        int largest = largest();
+        List<Load> less = new ArrayList<>(all);
+        less.set(largest, smaller(all.get(largest)));
+        InverterSpec inverter = question.brief().system().inverter();
+        add(
+                "less-load",
+                all.get(largest).name() + " with a fifth less",
+                question.scenario(EnduranceQuestion.model(question.brief(), less, inverter), 0, 0),
+                weather);
+        inverterHours(all)
+                .ifPresent(hours -> add(
+                        "inverter-off",
+                        String.format(
+                                Locale.ROOT, "the inverter on for %.1f hours a day only, while it is used", hours),
+                        question.scenario(EnduranceQuestion.model(question.brief(), all, inverter.onFor(hours)), 0, 0),
+                        weather));
+    }
+
+    private int largest() {
+        List<LoadDemand> demands = question.model().budgets().get(0).demand().loads();
+        int largest = 0;
+        for (int i = 1; i < demands.size(); i++) {
+            if (demands.get(i).dailyEnergyWh().value()
+                    > demands.get(largest).dailyEnergyWh().value()) {
+                largest = i;
+            }
+        }
+        return largest;
+    }
+
+    private static Load smaller(Load load) {
+        RunningPower power = load.power() instanceof RunningPower.Amps amps
+                ? new RunningPower.Amps(amps.currentA() * LESS_LOAD, amps.voltageV())
+                : new RunningPower.Watts(((RunningPower.Watts) load.power()).powerW() * LESS_LOAD);
+        return new Load(
+                load.name(),
+                load.supply(),
+                load.quantity(),
+                power,
+                load.hoursPerDay(),
+                load.dutyCycle(),
+                load.windows(),
+                load.surge(),
+                load.essential(),
+                load.ambientDuty());
+    }
+
+    /** Hours a day in which some AC load is on, when that is well below those the inverter is. */
+    private Optional<Double> inverterHours(List<Load> loads) {
+        double used = loads.stream()
+                .filter(load -> load.supply() == Supply.AC)
+                .mapToDouble(load -> load.hoursPerDay()
+                        .orElse(load.windows().stream()
+                                        .mapToInt(w -> w.minutes())
+                                        .sum()
+                                / 60.0))
+                .sum();
+        double on = question.brief().system().inverter().hoursPerDay().orElse(24);
+        return used > 0 && used < 0.75 * on ? Optional.of(used) : Optional.empty();
+    }
+
+    private void travel() {
+        BuiltSystem system = question.brief().system();
+        if (system.alternatorChargerA() > 0) {
+            add("more-driving", "an hour's drive more each day", question.scenario(question.model(), 1, 0), weather);
+        }
+        if (system.shoreChargerW() > 0) {
+            add("more-hookup", "an hour more at a hookup each day", question.scenario(question.model(), 0, 1), weather);
+        }
+    }
+
+    private void add(String code, String change, Scenario scenario, RecordedWeather sun) {
+        int flat = Simulation.flatRuns(scenario.ledger(), sun, sun.runs());
+        changes.add(new WhatHelps(
+                code, change, LedgerSteps.share("chance of running flat with " + change, flat, sun.runs(), base)));
+    }
+}

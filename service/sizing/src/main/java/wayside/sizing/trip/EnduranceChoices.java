@@ -1,0 +1,58 @@
+package wayside.sizing.trip;
+
+import java.util.ArrayList;
+import java.util.List;
+import wayside.sizing.brief.Load;
+import wayside.sizing.brief.Stay;
+import wayside.sizing.brief.Trip;
+import wayside.sizing.solar.SolarMonth;
+import wayside.sizing.trace.Assumption;
+import wayside.sizing.trace.Source;
+
+/** Defaults of an hourly trip that are no numbers. */
+public final class EnduranceChoices {
+    private EnduranceChoices() {}
+
+    public static List<Assumption> of(EnduranceQuestion question) {
+        List<Assumption> choices = new ArrayList<>();
+        question.model().months().stream().map(SolarMonth::choices).forEach(choices::addAll);
+        choices.addAll(ofTravel(question.brief().trip(), question.brief().loads()));
+        return choices;
+    }
+
+    /** How the hours of a day are taken. */
+    public static List<Assumption> ofTravel(Trip trip, List<Load> loads) {
+        List<Assumption> choices = new ArrayList<>();
+        choices.add(choice(
+                "/trip",
+                "hours of the day",
+                "solar time",
+                "The sun stands highest at 12:00; windows and drives are read by the same clock"));
+        if (trip.stays().stream().anyMatch(stay -> stay.drivingHoursPerDay() > 0)) {
+            choices.add(choice(
+                    "/trip/stays/0/drivingHoursPerDay",
+                    "hours of driving",
+                    "from 10:00 on",
+                    "People leave in the morning; the sun then competes with the engine for the battery"));
+        }
+        if (trip.stays().stream().mapToDouble(Stay::hookupHoursPerDay).anyMatch(hours -> hours > 0)) {
+            choices.add(choice(
+                    "/trip/stays/0/hookupHoursPerDay",
+                    "hours at a hookup",
+                    "from 18:00 on",
+                    "For the evening and the night; all loads then run through the shore charger"));
+        }
+        if (loads.stream().anyMatch(load -> !load.essential())) {
+            choices.add(choice(
+                    "/loads",
+                    "loads that are not essential",
+                    "shed at the last quarter",
+                    "They stop when a quarter of the usable energy is left, so that the essential ones go on"));
+        }
+        return choices;
+    }
+
+    private static Assumption choice(String field, String label, String value, String reason) {
+        return Assumption.choice(field, label, value, reason, Source.commonPractice());
+    }
+}

@@ -1,0 +1,147 @@
+package wayside.sizing.trip;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import wayside.sizing.brief.BuiltSystem;
+import wayside.sizing.brief.EnduranceBrief;
+import wayside.sizing.brief.InverterSpec;
+import wayside.sizing.brief.Load;
+import wayside.sizing.charging.ChargerNeed;
+import wayside.sizing.endurance.Outcome;
+import wayside.sizing.endurance.Simulation;
+import wayside.sizing.endurance.Weather;
+import wayside.sizing.storage.BatteryBank;
+import wayside.sizing.storage.ChemistryData;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/**
+ * The question in figures.
+ *
+ * @param charger what the bank takes and at which voltage
+ * @param skies that make the weather of any such trip on any panel
+ * @param weather of this trip on this panel
+ */
+public record EnduranceQuestion(
+        EnduranceBrief brief,
+        TripModel model,
+        ChemistryData data,
+        ChargerNeed charger,
+        Derived solarW,
+        Derived start,
+        Derived offsetK,
+        Derived runs,
+        Skies skies,
+        Weather weather) {
+    private static final int RUNS = 2000;
+
+    public static EnduranceQuestion of(EnduranceBrief brief, Skies skies) {
+        BuiltSystem system = brief.system();
+        TripModel model = model(brief, brief.loads(), system.inverter());
+        return new EnduranceQuestion(
+                brief,
+                model,
+                ChemistryData.of(system.chemistry()),
+                charger(system, model),
+                Derived.given("array: rated power", system.solarPowerW(), Unit.WATT, TripModel.SYSTEM + "/solarPowerW"),
+                figure(
+                        "state of charge at the start",
+                        brief.initialStateOfCharge(),
+                        1,
+                        Unit.SHARE,
+                        "/initialStateOfCharge",
+                        "You leave with a full battery",
+                        Source.commonPractice()),
+                figure(
+                        "bank warmer than the air by",
+                        brief.compartmentOffsetC(),
+                        0,
+                        Unit.KELVIN,
+                        "/compartmentOffsetC",
+                        "An unheated compartment; in a heated cabin it is warmer, gives more and may be charged in frost",
+                        Source.commonPractice()),
+                runs(brief),
+                skies,
+                skies.over(model, system.panel(), brief.seed()));
+    }
+
+    static TripModel model(EnduranceBrief brief, List<Load> loads, InverterSpec inverter) {
+        BuiltSystem system = brief.system();
+        return TripModel.of(
+                brief.trip(),
+                loads,
+                system.panel(),
+                inverter,
+                OptionalDouble.of(system.busVoltageV()),
+                system.standbyW(),
+                brief.skyUncertainty());
+    }
+
+    private static ChargerNeed charger(BuiltSystem system, TripModel model) {
+        ChemistryData data = ChemistryData.of(system.chemistry());
+        Derived bus = Derived.given(
+                "nominal bus voltage", system.busVoltageV(), Unit.VOLT, TripModel.SYSTEM + "/busVoltageV");
+        Derived nominal = Derived.given(
+                "rated energy of the bank",
+                system.nominalEnergyWh(),
+                Unit.WATT_HOUR,
+                TripModel.SYSTEM + "/nominalEnergyWh");
+        Derived daily = model.budgets().get(0).dailyTotalWh();
+        return ChargerNeed.of(data, nominal, BatteryBank.bankVoltage(data, bus), bus, daily);
+    }
+
+    private static Derived runs(EnduranceBrief brief) {
+        Optional<Integer> given =
+                brief.runs().isPresent() ? Optional.of(brief.runs().getAsInt()) : Optional.empty();
+        return given.<Derived>map(count -> Derived.given("trips lived", count, Unit.COUNT, "/runs"))
+                .orElseGet(() -> Derived.assumed(
+                        "trips lived",
+                        RUNS,
+                        Unit.COUNT,
+                        "/runs",
+                        "Tells three in a hundred from two; more runs, narrower range",
+                        Source.definition()));
+    }
+
+    private static Derived figure(
+            String label,
+            OptionalDouble given,
+            double otherwise,
+            Unit unit,
+            String path,
+            String reason,
+            Source source) {
+        return given.isPresent()
+                ? Derived.given(label, given.getAsDouble(), unit, path)
+                : Derived.assumed(label, otherwise, unit, path, reason, source);
+    }
+
+    /** The trip, lived. */
+    public Outcome outcome() {
+        return Simulation.simulate(scenario().ledger(), weather, (int) runs.value());
+    }
+
+    Scenario scenario() {
+        return scenario(model, 0, 0);
+    }
+
+    /** The same system on another model of the trip, with some more hours of driving and at a hookup each day. */
+    Scenario scenario(TripModel trip, double moreDriving, double moreHookup) {
+        double alternatorW =
+                brief.system().alternatorChargerA() * charger.chargingVoltageV().value();
+        return new Scenario(
+                trip.days(
+                        alternatorW,
+                        brief.system().shoreChargerW(),
+                        offsetK.value(),
+                        hours -> Math.min(24, hours + moreDriving),
+                        hours -> Math.min(24, hours + moreHookup)),
+                data,
+                charger.nominalEnergyWh().value(),
+                1,
+                solarW.value(),
+                start.value());
+    }
+}

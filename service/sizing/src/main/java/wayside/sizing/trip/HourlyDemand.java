@@ -1,0 +1,50 @@
+package wayside.sizing.trip;
+
+import java.util.function.Predicate;
+import wayside.sizing.brief.Load;
+import wayside.sizing.brief.Supply;
+import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.demand.HourlyShares;
+import wayside.sizing.demand.LoadDemand;
+import wayside.sizing.endurance.HourlyUses;
+
+/** A day's budget by the hour, what must not stop apart from what may. It adds up to the budget's own day. */
+record HourlyDemand(HourlyUses essential, HourlyUses other) {
+    static HourlyDemand of(EnergyBudget budget) {
+        boolean inverterMatters = budget.demand().loads().stream()
+                .anyMatch(d -> d.load().supply() == Supply.AC && d.load().essential());
+        return new HourlyDemand(
+                uses(budget, Load::essential, inverterMatters, true),
+                uses(budget, load -> !load.essential(), !inverterMatters, false));
+    }
+
+    /** Conversion loss follows the AC loads; standing by is spread evenly. */
+    private static HourlyUses uses(EnergyBudget budget, Predicate<Load> mine, boolean idle, boolean standby) {
+        double[] loads = new double[HourlyShares.HOURS];
+        double[] inverter = new double[HourlyShares.HOURS];
+        double[] own = new double[HourlyShares.HOURS];
+        double conversion = conversionShare(budget);
+        for (LoadDemand demand : budget.demand().loads()) {
+            if (mine.test(demand.load())) {
+                double[] shares = HourlyShares.of(demand.load());
+                for (int hour = 0; hour < loads.length; hour++) {
+                    double watts = shares[hour] * demand.dailyEnergyWh().value();
+                    loads[hour] += watts;
+                    inverter[hour] += demand.load().supply() == Supply.AC ? watts * conversion : 0;
+                }
+            }
+        }
+        double idleW = idle ? budget.inverterLoss().map(l -> l.idleWh().value()).orElse(0.0) / loads.length : 0;
+        for (int hour = 0; hour < loads.length; hour++) {
+            inverter[hour] += idleW;
+            own[hour] = standby ? budget.standbyWh().value() / loads.length : 0;
+        }
+        return new HourlyUses(loads, inverter, own);
+    }
+
+    private static double conversionShare(EnergyBudget budget) {
+        double energy = budget.demand().ac().dailyEnergyWh().value();
+        double loss = budget.inverterLoss().map(l -> l.conversionWh().value()).orElse(0.0);
+        return energy > 0 ? loss / energy : 0;
+    }
+}

@@ -1,0 +1,54 @@
+package wayside.sizing.trip;
+
+import java.util.ArrayList;
+import java.util.List;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Input;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/** The figures of the hourly ledger, each explained as one step from what went into it. */
+final class LedgerSteps {
+    private static final Source METHOD = Source.paper(
+            "Egido & Lorenzo, The sizing of stand-alone PV systems, Solar Energy Materials and Solar Cells 26 (1992)",
+            "loss of load by simulation; days by Bendt and others 1981, hours as in the solar yield");
+
+    private final Input[] grounds;
+
+    LedgerSteps(EnduranceQuestion question) {
+        List<Input> inputs = new ArrayList<>(List.of(
+                question.charger().nominalEnergyWh().as("E"),
+                question.data().usableShare().as("f_use"),
+                question.charger().acceptedW().as("P_max"),
+                question.solarW().as("P"),
+                question.start().as("s0"),
+                question.offsetK().as("dT"),
+                question.runs().as("N")));
+        for (int i = 0; i < question.model().months().size(); i++) {
+            String n = Integer.toString(i + 1);
+            var month = question.model().months().get(i);
+            inputs.add(question.model().budgets().get(i).dailyTotalWh().as("E_d" + n));
+            inputs.add(month.yieldWhPerW().as("y" + n));
+            inputs.add(month.sky().clearness().as("KT" + n));
+            inputs.add(month.sky().clearnessSpread().as("s" + n));
+            inputs.add(question.model().uncertainties().get(i).as("u" + n));
+        }
+        grounds = inputs.toArray(Input[]::new);
+    }
+
+    /** A figure straight out of the ledger. */
+    Derived step(String label, double value, Unit unit, String text) {
+        return Derived.computed(label, value, unit, new Formula(text, METHOD), grounds);
+    }
+
+    /** A share of runs that only differ from the main answer by one change. */
+    static Derived share(String label, int flat, int runs, Derived base) {
+        return Derived.computed(
+                label,
+                (double) flat / runs,
+                Unit.SHARE,
+                new Formula("p = n_flat / N in the same weathers, with one change; p0 without it", METHOD),
+                base.as("p0"));
+    }
+}

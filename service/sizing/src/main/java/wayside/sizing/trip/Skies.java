@@ -1,0 +1,54 @@
+package wayside.sizing.trip;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.EnduranceBrief;
+import wayside.sizing.brief.PanelMount;
+import wayside.sizing.brief.Stay;
+import wayside.sizing.brief.Trip;
+import wayside.sizing.endurance.ReplayedWeather;
+import wayside.sizing.endurance.Weather;
+import wayside.sizing.solar.ArrayModel;
+import wayside.sizing.solar.epw.TypicalMonth;
+import wayside.sizing.solar.epw.TypicalYear;
+
+/** Makes the weather of a trip on a panel. */
+public interface Skies {
+    /** Days drawn from what each month is like. */
+    Skies DRAWN = (model, panel, seed) -> model.weather(seed, panel);
+
+    Weather over(TripModel model, PanelMount panel, long seed);
+
+    /** The hours of a typical year. */
+    static Skies replayed(TypicalYear year) {
+        return (model, panel, seed) -> {
+            List<ReplayedWeather.Visit> visits = model.trip().stays().stream()
+                    .map(stay -> new ReplayedWeather.Visit(stay.month(), stay.nights()))
+                    .toList();
+            ArrayModel array = ArrayModel.of(
+                    panel, TripModel.SYSTEM + "/panel", year.place().latitude());
+            return new ReplayedWeather(
+                    year, array, visits, model.uncertainties().get(0).value(), seed);
+        };
+    }
+
+    /** The same question at the place of a typical year, with its months' means. */
+    static EnduranceBrief at(TypicalYear year, EnduranceBrief brief) {
+        List<Stay> stays = new ArrayList<>();
+        for (Stay stay : brief.trip().stays()) {
+            TypicalMonth month = TypicalMonth.of(year, stay.month());
+            Ambient ambient = stay.ambient().orElse(month.ambient());
+            stays.add(new Stay(
+                    year.place(),
+                    stay.month(),
+                    stay.nights(),
+                    Optional.of(month.sky()),
+                    Optional.of(ambient),
+                    stay.drivingHoursPerDay(),
+                    stay.hookupHoursPerDay()));
+        }
+        return brief.on(new Trip(stays));
+    }
+}

@@ -1,0 +1,128 @@
+package wayside.sizing.trip;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import wayside.sizing.brief.EnergyBrief;
+import wayside.sizing.brief.InverterSpec;
+import wayside.sizing.brief.Load;
+import wayside.sizing.brief.PanelMount;
+import wayside.sizing.brief.Stay;
+import wayside.sizing.brief.Trip;
+import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.endurance.LedgerDay;
+import wayside.sizing.endurance.ModelWeather;
+import wayside.sizing.endurance.StaySky;
+import wayside.sizing.solar.AirTemperature;
+import wayside.sizing.solar.ArrayModel;
+import wayside.sizing.solar.MonthAt;
+import wayside.sizing.solar.SolarMonth;
+import wayside.sizing.trace.Derived;
+
+/**
+ * A trip made ready for the ledger.
+ *
+ * @param trip as asked
+ * @param months what each stay's sun is like
+ * @param budgets what a day of each stay takes
+ * @param uncertainties of each stay's sky
+ */
+public record TripModel(Trip trip, List<SolarMonth> months, List<EnergyBudget> budgets, List<Derived> uncertainties) {
+    static final String SYSTEM = "/system";
+
+    public TripModel {
+        months = List.copyOf(months);
+        budgets = List.copyOf(budgets);
+        uncertainties = List.copyOf(uncertainties);
+    }
+
+    /** What a trip and its loads leave open is filled in. */
+    static TripModel of(
+            Trip trip,
+            List<Load> loads,
+            PanelMount panel,
+            InverterSpec inverter,
+            OptionalDouble busVoltageV,
+            OptionalDouble standbyW,
+            OptionalDouble skyUncertainty) {
+        EnergyBrief energy = new EnergyBrief(loads, busVoltageV, inverter, standbyW, OptionalDouble.empty());
+        boolean changing = loads.stream().anyMatch(load -> !load.ambientDuty().isEmpty());
+        List<SolarMonth> months = new ArrayList<>();
+        List<EnergyBudget> budgets = new ArrayList<>();
+        List<Derived> uncertainties = new ArrayList<>();
+        for (Stay stay : trip.stays()) {
+            int index = months.size();
+            SolarMonth month = SolarMonth.of(stay, index, panel, SYSTEM + "/panel");
+            months.add(month);
+            uncertainties.add(SkyUncertainty.of("stay " + (index + 1), skyUncertainty, month.sky()));
+            budgets.add(
+                    changing || index == 0 ? EnergyBudget.of(energy, month.sky().meanC(), SYSTEM) : budgets.get(0));
+        }
+        return new TripModel(trip, months, budgets, uncertainties);
+    }
+
+    /** The weather of the trip, drawn day by day; the same on any panel. */
+    public ModelWeather weather(long seed, PanelMount panel) {
+        List<StaySky> skies = new ArrayList<>();
+        for (int i = 0; i < months.size(); i++) {
+            double latitude = trip.stays().get(i).place().latitude();
+            skies.add(sky(i, ArrayModel.of(panel, SYSTEM + "/panel", latitude)));
+        }
+        return new ModelWeather(skies, seed);
+    }
+
+    private StaySky sky(int index, ArrayModel array) {
+        MonthAt at = MonthAt.of(trip.stays().get(index), index);
+        return new StaySky(
+                at.place().latitude(),
+                at.month(),
+                trip.stays().get(index).nights(),
+                months.get(index).sky(),
+                array,
+                uncertainties.get(index).value(),
+                true);
+    }
+
+    /**
+     * The days of the trip.
+     *
+     * @param alternatorW at the bank while driving [W]
+     * @param shoreW at the bank while plugged in [W]
+     * @param offsetK how much warmer than the air the bank stands [K]
+     * @param driving from the hours that the request gives to those that are lived
+     */
+    public List<LedgerDay> days(
+            double alternatorW,
+            double shoreW,
+            double offsetK,
+            DoubleUnaryOperator driving,
+            DoubleUnaryOperator hookup) {
+        List<LedgerDay> days = new ArrayList<>();
+        for (int i = 0; i < months.size(); i++) {
+            Stay stay = trip.stays().get(i);
+            HourlyDemand demand = HourlyDemand.of(budgets.get(i));
+            days.add(new LedgerDay(
+                    stay.nights(),
+                    demand.essential(),
+                    demand.other(),
+                    HoursOfDay.power(
+                            alternatorW, HoursOfDay.DRIVING_FROM, driving.applyAsDouble(stay.drivingHoursPerDay())),
+                    HoursOfDay.power(shoreW, HoursOfDay.HOOKUP_FROM, hookup.applyAsDouble(stay.hookupHoursPerDay())),
+                    bankC(months.get(i), offsetK)));
+        }
+        return days;
+    }
+
+    private static double[] bankC(SolarMonth month, double offsetK) {
+        double[] result = new double[LedgerDay.HOURS];
+        for (int hour = 0; hour < result.length; hour++) {
+            result[hour] = offsetK
+                    + AirTemperature.hourC(
+                            month.sky().meanC().value(),
+                            month.sky().dailySwingK().value(),
+                            hour);
+        }
+        return result;
+    }
+}

@@ -1,0 +1,130 @@
+package wayside.sizing.yield;
+
+import java.util.List;
+import wayside.sizing.brief.SolarYieldBrief;
+import wayside.sizing.brief.StringWish;
+import wayside.sizing.solar.ModuleFigures;
+import wayside.sizing.solar.RoofExtremes;
+import wayside.sizing.solar.SolarMonth;
+import wayside.sizing.solar.StringWindow;
+import wayside.sizing.solar.UntrackedShare;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/** Checks the strings of a solar yield against the coldest morning and the hottest roof of its months. */
+final class StringChecker {
+    private static final double CONTROLLER_V = 100;
+    /** Lead-acid absorption, 14.4 V on a 12 V bus. */
+    private static final double CHARGING_SHARE = 1.2;
+
+    private static final String MODULE = "/strings/module";
+    private static final String STRINGS = "/strings";
+
+    private StringChecker() {}
+
+    static StringCheck check(SolarYieldBrief brief, StringWish wish, List<SolarMonth> months) {
+        ModuleFigures module = ModuleFigures.of(wish.module(), MODULE);
+        Derived controller = controller(wish);
+        Derived charging = charging(brief);
+        StringWindow window = StringWindow.of(
+                module,
+                coldest(wish, months),
+                RoofExtremes.hottestCellC(months),
+                controller,
+                charging,
+                MODULE + "/voltagePerK");
+        Derived series = series(wish, window);
+        Derived parallel = parallel(wish);
+        return new StringCheck(
+                window,
+                series,
+                parallel,
+                times(
+                        "string: open-circuit voltage on the coldest morning",
+                        series,
+                        window.coldVoltage().volts()),
+                times("string: working voltage on the hottest roof", series, window.hotWorkingV()),
+                controller,
+                charging,
+                StringWindow.maximumCurrentA(module, parallel),
+                StringWindow.conductorCurrentA(module, parallel),
+                UntrackedShare.of(series, module, bus(brief), months, MODULE));
+    }
+
+    private static Derived times(String label, Derived series, Derived volts) {
+        return Derived.computed(
+                label,
+                series.value() * volts.value(),
+                Unit.VOLT,
+                Formula.definition("V_string = n V"),
+                series.as("n"),
+                volts.as("V"));
+    }
+
+    private static Derived coldest(StringWish wish, List<SolarMonth> months) {
+        String path = STRINGS + "/coldestC";
+        return wish.coldestC().isPresent()
+                ? Derived.given("air on the coldest morning", wish.coldestC().getAsDouble(), Unit.CELSIUS, path)
+                : RoofExtremes.coldestC(months, path);
+    }
+
+    private static Derived controller(StringWish wish) {
+        String label = "highest voltage the controller stands";
+        String path = STRINGS + "/controllerMaximumVoltageV";
+        return wish.controllerMaximumV().isPresent()
+                ? Derived.given(label, wish.controllerMaximumV().getAsDouble(), Unit.VOLT, path)
+                : Derived.assumed(
+                        label,
+                        CONTROLLER_V,
+                        Unit.VOLT,
+                        path,
+                        "A common limit of small controllers; take the figure on yours",
+                        Source.commonPractice());
+    }
+
+    private static Derived bus(SolarYieldBrief brief) {
+        return brief.busVoltageV().isPresent()
+                ? Derived.given("nominal bus voltage", brief.busVoltageV().getAsDouble(), Unit.VOLT, "/busVoltageV")
+                : Derived.assumed(
+                        "nominal bus voltage",
+                        12,
+                        Unit.VOLT,
+                        "/busVoltageV",
+                        "What most camper loads are made for",
+                        Source.commonPractice());
+    }
+
+    private static Derived charging(SolarYieldBrief brief) {
+        Derived bus = bus(brief);
+        return Derived.computed(
+                "highest charging voltage",
+                CHARGING_SHARE * bus.value(),
+                Unit.VOLT,
+                Formula.commonPractice("V_b = 1.2 V, 14.4 V on a 12 V bus"),
+                bus.as("V"));
+    }
+
+    private static Derived series(StringWish wish, StringWindow window) {
+        String path = STRINGS + "/seriesCount";
+        if (wish.seriesCount().isPresent()) {
+            return Derived.given("modules in series", wish.seriesCount().getAsInt(), Unit.COUNT, path);
+        }
+        double most = Math.max(1, window.largestSeriesCount().value());
+        return Derived.assumed(
+                "modules in series",
+                Math.min(most, Math.max(1, window.smallestSeriesCount().value())),
+                Unit.COUNT,
+                path,
+                "As few as charge the bank on the hottest roof",
+                Source.commonPractice());
+    }
+
+    private static Derived parallel(StringWish wish) {
+        String path = STRINGS + "/parallelCount";
+        return wish.parallelCount().isPresent()
+                ? Derived.given("strings side by side", wish.parallelCount().getAsInt(), Unit.COUNT, path)
+                : Derived.assumed("strings side by side", 1, Unit.COUNT, path, "One string", Source.commonPractice());
+    }
+}

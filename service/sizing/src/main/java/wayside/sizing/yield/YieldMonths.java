@@ -1,0 +1,94 @@
+package wayside.sizing.yield;
+
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import wayside.sizing.brief.MonthWish;
+import wayside.sizing.brief.SolarYieldBrief;
+import wayside.sizing.solar.ArrayModel;
+import wayside.sizing.solar.Hdkr;
+import wayside.sizing.solar.MonthAt;
+import wayside.sizing.solar.MonthLight;
+import wayside.sizing.solar.PanelTilt;
+import wayside.sizing.solar.SkyMonth;
+import wayside.sizing.solar.SolarCalendar;
+import wayside.sizing.solar.SolarMonth;
+import wayside.sizing.solar.SunMonth;
+import wayside.sizing.solar.epw.ReplayedMonth;
+import wayside.sizing.solar.epw.TypicalMonth;
+import wayside.sizing.solar.epw.TypicalYear;
+import wayside.sizing.solar.epw.YearOnPlane;
+import wayside.sizing.trace.Derived;
+
+/** The months of a solar yield, under one sky or another. */
+final class YieldMonths {
+    private YieldMonths() {}
+
+    /** Under the sky that the brief gives, or the climatology of its place. */
+    static List<YieldMonth> of(SolarYieldBrief brief, Derived powerW) {
+        ArrayModel array = array(brief);
+        List<YieldMonth> months = new ArrayList<>();
+        for (MonthAt at : asked(brief)) {
+            months.add(month(at, SolarMonth.of(at, array), powerW));
+        }
+        return months;
+    }
+
+    /** In the hours of a typical year at the brief's place. */
+    static List<YieldMonth> of(SolarYieldBrief brief, TypicalYear year, Derived powerW) {
+        ArrayModel array = array(brief);
+        YearOnPlane onPlane = YearOnPlane.of(
+                year, array.position().plane(), Hdkr.MODEL, array.albedo().value());
+        List<YieldMonth> months = new ArrayList<>();
+        for (MonthAt open : asked(brief)) {
+            MonthAt at = typical(open, TypicalMonth.of(year, open.month()));
+            MonthLight light = ReplayedMonth.of(year, onPlane, array, at.month());
+            months.add(month(at, SolarMonth.of(at, SkyMonth.of(at), array, light), powerW));
+        }
+        return months;
+    }
+
+    private static ArrayModel array(SolarYieldBrief brief) {
+        return ArrayModel.of(brief.panel(), "/panel", brief.place().latitude());
+    }
+
+    private static MonthAt typical(MonthAt open, TypicalMonth typical) {
+        return new MonthAt(
+                open.place(),
+                open.month(),
+                Optional.of(typical.sky()),
+                Optional.of(typical.ambient()),
+                open.label(),
+                "/typicalYear",
+                "/typicalYear");
+    }
+
+    private static List<MonthAt> asked(SolarYieldBrief brief) {
+        if (brief.months().isEmpty()) {
+            return IntStream.rangeClosed(1, SolarCalendar.MONTHS)
+                    .mapToObj(month -> at(brief, MonthWish.of(month), "/months"))
+                    .toList();
+        }
+        List<MonthAt> months = new ArrayList<>();
+        for (int i = 0; i < brief.months().size(); i++) {
+            months.add(at(brief, brief.months().get(i), "/months/" + i));
+        }
+        return months;
+    }
+
+    private static MonthAt at(SolarYieldBrief brief, MonthWish wish, String path) {
+        String name = Month.of(wish.month()).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+        return new MonthAt(brief.place(), wish.month(), wish.sky(), wish.ambient(), name, path, "/place");
+    }
+
+    private static YieldMonth month(MonthAt at, SolarMonth solar, Derived powerW) {
+        Derived yield = solar.dailyWh(at.label() + ": yield of the mean day", powerW);
+        YieldRange range = YieldRange.of(at, solar, yield);
+        return new YieldMonth(
+                at.month(), solar, SunMonth.of(at), PanelTilt.of(at, solar), yield, range.lowWh(), range.highWh());
+    }
+}

@@ -1,0 +1,138 @@
+package wayside.sizing.chance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import wayside.sizing.SystemSizer;
+import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.InverterSpec;
+import wayside.sizing.brief.Load;
+import wayside.sizing.brief.Objective;
+import wayside.sizing.brief.Place;
+import wayside.sizing.brief.Sky;
+import wayside.sizing.brief.Stay;
+import wayside.sizing.brief.SystemBrief;
+import wayside.sizing.brief.SystemWishes;
+import wayside.sizing.brief.Target;
+import wayside.sizing.brief.Trip;
+import wayside.sizing.recommendation.Recommendation;
+import wayside.sizing.trace.Answer;
+import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Shortfall;
+
+class ChanceSearchTest {
+    private static final int RUNS = 400;
+
+    private static SystemBrief brief(Target target) {
+        Stay stay = Stay.of(Place.of(42, 5), 5, 7).under(new Sky.Clearness(0.5)).at(new Ambient(18, 8));
+        return new SystemBrief(
+                List.of(Load.dc("fridge", 45, 24).withDuty(0.5), Load.dc("light", 10, 4)),
+                Trip.of(stay),
+                SystemWishes.OPEN,
+                target);
+    }
+
+    private static ByChance found(Target target) {
+        return SystemSizer.size(brief(target)).result().byChance().orElseThrow();
+    }
+
+    @Test
+    void findsASystemThatIsSureEnough() {
+        Answer<Recommendation> answer = SystemSizer.size(brief(Target.chance(0.05, RUNS)));
+        ByChance found = answer.result().byChance().orElseThrow();
+        assertThat(answer.result().feasible()).isTrue();
+        assertThat(found.chance().value().value()).isLessThanOrEqualTo(0.05);
+        assertThat(answer.result().system().battery().bank().nominalEnergyWh().value())
+                .isEqualTo(found.pair().nominalEnergyWh().orElseThrow().value());
+        assertThat(answer.cautions()).extracting(Caution::code).doesNotContain("growth");
+    }
+
+    // Source: Egido and Lorenzo, Solar Energy Materials and Solar Cells 26 (1992): along a curve of equal reliability a
+    // larger array goes with a smaller bank.
+    @Test
+    void aLargerArrayOnTheCurveNeverNeedsALargerBank() {
+        List<CurvePoint> curve = found(Target.chance(0.05, RUNS)).curve();
+        assertThat(curve).hasSizeGreaterThan(3);
+        for (int i = 1; i < curve.size(); i++) {
+            assertThat(curve.get(i).solarPowerW())
+                    .isGreaterThan(curve.get(i - 1).solarPowerW());
+            assertThat(curve.get(i).nominalEnergyWh())
+                    .isLessThanOrEqualTo(curve.get(i - 1).nominalEnergyWh());
+        }
+    }
+
+    @Test
+    void beingSurerNeverTakesASmallerBankOnTheCurve() {
+        List<CurvePoint> bold = found(Target.chance(0.2, RUNS)).curve();
+        List<CurvePoint> careful = found(Target.chance(0.02, RUNS)).curve();
+        for (int i = 0; i < bold.size(); i++) {
+            assertThat(careful.get(i).nominalEnergyWh())
+                    .isGreaterThanOrEqualTo(bold.get(i).nominalEnergyWh());
+        }
+    }
+
+    @Test
+    void choosesByWhatIsAsked() {
+        Target target = Target.chance(0.05, RUNS);
+        CurvePoint light = chosen(found(target.by(Objective.MASS)));
+        CurvePoint small = chosen(found(target.by(Objective.VOLUME)));
+        assertThat(light.massKg()).isLessThanOrEqualTo(small.massKg());
+        assertThat(small.volumeL()).isLessThanOrEqualTo(light.volumeL());
+    }
+
+    private static CurvePoint chosen(ByChance found) {
+        double arrayW = found.pair().solarPowerW().orElseThrow().value();
+        return found.curve().stream()
+                .filter(point -> point.solarPowerW() == arrayW)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void neverInventsAPrice() {
+        Target byPrice = Target.chance(0.05, RUNS).by(Objective.PRICE);
+        assertThat(found(byPrice).objective()).isEqualTo(Objective.MASS);
+    }
+
+    @Test
+    void saysWhenWhatIsGivenIsNotSureEnough() {
+        SystemBrief open = brief(Target.chance(0.05, RUNS));
+        SystemWishes small = new SystemWishes(
+                OptionalDouble.empty(),
+                Optional.empty(),
+                OptionalDouble.of(300),
+                OptionalDouble.of(50),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                InverterSpec.OPEN,
+                OptionalDouble.empty());
+        Recommendation recommendation = SystemSizer.size(
+                        new SystemBrief(open.loads(), open.trip(), small, open.target()))
+                .result();
+        assertThat(recommendation.shortfalls()).extracting(Shortfall::code).contains("chance-too-high");
+    }
+
+    // Fact of astronomy: at 69.6 N the sun stays below the horizon all December.
+    @Test
+    void buysNoPanelForThePolarNight() {
+        SystemBrief brief = new SystemBrief(
+                List.of(Load.dc("fridge", 45, 6)),
+                Trip.of(Stay.of(Place.of(69.6, 18.9), 12, 3).at(new Ambient(5, 4))),
+                SystemWishes.OPEN,
+                Target.chance(0.05, RUNS));
+        Recommendation recommendation = SystemSizer.size(brief).result();
+        assertThat(recommendation.system().array()).isEmpty();
+        assertThat(recommendation.byChance().orElseThrow().advice())
+                .contains("none of the trips")
+                .doesNotContain("What helps");
+    }
+
+    @Test
+    void withoutAnAcceptedChanceNothingIsDrawn() {
+        assertThat(SystemSizer.size(brief(Target.OPEN)).result().byChance()).isEmpty();
+    }
+}
