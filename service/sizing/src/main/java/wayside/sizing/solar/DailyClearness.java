@@ -19,14 +19,17 @@ public final class DailyClearness {
     private static final double K_MIN = 0.05;
     private static final double LOWEST_MEAN = 0.25;
     private static final double HIGHEST_MEAN = 0.75;
-    /** Below this |g (Kmax - Kmin)| the exponentials are a straight line to 1e-8. */
-    private static final double STRAIGHT = 1e-4;
+    /** Below this |g (Kmax - Kmin)| the exponentials are a straight line to 1e-7. */
+    private static final double STRAIGHT = 1e-6;
 
     private static final double BRIGHTEST = 0.9;
 
     private final double mean;
     private final double kMax;
     private final double g;
+    /** {@code e^(g (Kmax - Kmin)) - 1}. */
+    private final double stretch;
+
     private final double ownMean;
     private final double ownSpread;
     private final double scale;
@@ -36,8 +39,9 @@ public final class DailyClearness {
         this.mean = mean;
         kMax = highest(shape);
         g = exponent(shape, kMax);
-        ownMean = meanOf(g, kMax);
-        ownSpread = spreadOf(g, kMax);
+        stretch = Math.expm1(g * (kMax - K_MIN));
+        ownMean = publishedMean();
+        ownSpread = publishedSpread();
         scale = Math.max(0, Math.min(Math.min(1, spread / ownSpread), room()));
     }
 
@@ -86,9 +90,7 @@ public final class DailyClearness {
 
     private double published(double u) {
         double length = kMax - K_MIN;
-        return Math.abs(g * length) < STRAIGHT
-                ? K_MIN + u * length
-                : K_MIN + Math.log1p(u * Math.expm1(g * length)) / g;
+        return Math.abs(stretch) < STRAIGHT ? K_MIN + u * length : K_MIN + Math.log(1 + u * stretch) / g;
     }
 
     /** How far the deviations may be stretched before a day leaves 0 or {@link #BRIGHTEST}. */
@@ -99,7 +101,8 @@ public final class DailyClearness {
     }
 
     private static double highest(double km) {
-        return 0.6313 + 0.267 * km - 11.9 * Math.pow(km - 0.75, 8);
+        double square = (km - 0.75) * (km - 0.75);
+        return 0.6313 + 0.267 * km - 11.9 * square * square * square * square;
     }
 
     private static double exponent(double km, double kMax) {
@@ -107,20 +110,19 @@ public final class DailyClearness {
         return -1.498 + (1.184 * xi - 27.182 * Math.exp(-1.5 * xi)) / (kMax - K_MIN);
     }
 
-    private static double meanOf(double g, double kMax) {
+    private double publishedMean() {
         double length = kMax - K_MIN;
         double x = g * length;
         // The series of the same expression, where it would be a difference of two infinities.
-        return Math.abs(x) < 1e-3 ? K_MIN + length * (0.5 + x / 12) : K_MIN + length / -Math.expm1(-x) - 1 / g;
+        return Math.abs(x) < 1e-3 ? K_MIN + length * (0.5 + x / 12) : K_MIN + length * (1 + stretch) / stretch - 1 / g;
     }
 
-    private static double spreadOf(double g, double kMax) {
+    private double publishedSpread() {
         double length = kMax - K_MIN;
         double x = g * length;
         if (Math.abs(x) < 1e-2) {
             return length / Math.sqrt(12) * (1 - x * x / 40);
         }
-        double half = 2 * Math.sinh(x / 2);
-        return Math.sqrt(1 / (g * g) - length * length / (half * half));
+        return Math.sqrt(1 / (g * g) - length * length * (1 + stretch) / (stretch * stretch));
     }
 }
