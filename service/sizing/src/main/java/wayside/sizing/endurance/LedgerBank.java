@@ -94,7 +94,7 @@ public final class LedgerBank {
 
     /** Energy that an hour of a source puts into the cells, as {@link ChargeAcceptance} has it [Wh]. */
     double storedWh(double offeredW, double roomWh) {
-        double steady = Math.min(offeredW, chargeW);
+        double steady = offeredW < chargeW ? offeredW : chargeW;
         double perHour = steady * chargeEfficiency;
         double taperRoom = steady * taperRoomHours;
         if (roomWh - perHour >= taperRoom) {

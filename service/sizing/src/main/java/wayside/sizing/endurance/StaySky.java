@@ -1,13 +1,10 @@
 package wayside.sizing.endurance;
 
 import wayside.sizing.solar.AirTemperature;
+import wayside.sizing.solar.ArrayDay;
 import wayside.sizing.solar.ArrayModel;
-import wayside.sizing.solar.ArrayOutput;
-import wayside.sizing.solar.CellTemperature;
 import wayside.sizing.solar.DailyClearness;
-import wayside.sizing.solar.Erbs;
 import wayside.sizing.solar.Extraterrestrial;
-import wayside.sizing.solar.Hdkr;
 import wayside.sizing.solar.HourlySplit;
 import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.solar.SolarCalendar;
@@ -26,12 +23,7 @@ public final class StaySky {
     private final boolean scaled;
     private final double sigma;
     private final double monthlyWhM2;
-    private final SolarDay day;
-    private final double albedo;
-    private final double riseKPerWm2;
-    private final double gamma;
-    private final double factor;
-    private final double[] airC = new double[HourlySplit.HOURS];
+    private final ArrayDay day;
 
     /**
      * A stay's sun on an array.
@@ -53,16 +45,18 @@ public final class StaySky {
         spread = sky.clearnessSpread().value();
         sigma = Math.sqrt(Math.log1p(uncertainty * uncertainty));
         monthlyWhM2 = 1000 * sky.extraterrestrialKwhM2().value();
-        day = SolarDay.of(
+        SolarDay path = SolarDay.of(
                 latitude, representativeDay(latitude, month), array.position().plane());
-        albedo = array.albedo().value();
-        riseKPerWm2 = array.riseKPerWm2().value();
-        gamma = array.powerCoefficient().value();
-        factor = array.lossFactor().value() * array.controllerEfficiency().value();
-        for (int hour = 0; hour < HourlySplit.HOURS; hour++) {
+        day = new ArrayDay(path, array, airC(sky));
+    }
+
+    private static double[] airC(SkyMonth sky) {
+        double[] airC = new double[HourlySplit.HOURS];
+        for (int hour = 0; hour < airC.length; hour++) {
             airC[hour] =
                     AirTemperature.hourC(sky.meanC().value(), sky.dailySwingK().value(), hour);
         }
+        return airC;
     }
 
     private static int representativeDay(double latitude, int month) {
@@ -95,19 +89,6 @@ public final class StaySky {
      * @param at first hour of the day in the array
      */
     void fillDay(double k, double[] yieldWhPerW, int at) {
-        double globalWh = k * monthlyWhM2;
-        double diffuseWh = globalWh * Erbs.daily(k, day.sunsetHourAngle());
-        for (int hour = 0; hour < HourlySplit.HOURS; hour++) {
-            double share = day.globalShare(hour);
-            yieldWhPerW[at + hour] =
-                    share > 0 ? hourWhPerW(hour, globalWh * share, diffuseWh * day.diffuseShare(hour)) : 0;
-        }
-    }
-
-    private double hourWhPerW(int hour, double global, double diffuse) {
-        double plane = day.planeWm2(hour, global, diffuse, Hdkr.MODEL, albedo);
-        double entering = day.enteringWm2(hour, global, diffuse, Hdkr.MODEL, albedo);
-        double cellC = CellTemperature.cellC(airC[hour], plane, riseKPerWm2);
-        return ArrayOutput.powerW(1, entering, cellC, gamma, factor);
+        day.fill(k, k * monthlyWhM2, yieldWhPerW, at);
     }
 }

@@ -88,6 +88,25 @@ public final class SolarDay {
         return diffuseShare[hour];
     }
 
+    Plane plane() {
+        return plane;
+    }
+
+    /** Incidence-angle modifier of the light from the sun's direction; 0 when it is down. */
+    double sunwardModifier(int hour) {
+        return sunwardModifier[hour];
+    }
+
+    /** The same of the sky's light. */
+    double skyModifier() {
+        return skyModifier;
+    }
+
+    /** The same of the ground's light. */
+    double groundModifier() {
+        return groundModifier;
+    }
+
     /**
      * Light on the plane in an hour.
      *

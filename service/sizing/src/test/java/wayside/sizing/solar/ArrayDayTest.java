@@ -1,0 +1,56 @@
+package wayside.sizing.solar;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import wayside.sizing.brief.PanelMount;
+
+/** The multiplied-out hours against the calculators whose own tests name their sources. */
+class ArrayDayTest {
+    @Property(tries = 500)
+    void yieldsWhatTheCalculatorsYieldOneAfterAnother(
+            @ForAll @DoubleRange(min = -90, max = 90) double latitude,
+            @ForAll @IntRange(min = 1, max = 366) int dayOfYear,
+            @ForAll @DoubleRange(min = 0.01, max = 0.9) double clearness,
+            @ForAll @DoubleRange(min = 0, max = 90) double tilt,
+            @ForAll @DoubleRange(min = 0, max = 360) double azimuth,
+            @ForAll @DoubleRange(min = -30, max = 45) double airC) {
+        for (double tiltOrFlat : new double[] {tilt, 0}) {
+            ArrayModel array = ArrayModel.of(PanelMount.of(tiltOrFlat, azimuth, 0.1), "/panel", latitude);
+            SolarDay day = SolarDay.of(latitude, dayOfYear, array.position().plane());
+            double globalWh = 1000 * clearness * day.extraterrestrialKwhM2();
+            double[] yield = new double[2 * HourlySplit.HOURS];
+            Arrays.fill(yield, 7);
+            new ArrayDay(day, array, hourly(airC)).fill(clearness, globalWh, yield, HourlySplit.HOURS);
+            for (int hour = 0; hour < HourlySplit.HOURS; hour++) {
+                double plain = plain(day, array, hour, clearness, globalWh, hourly(airC)[hour]);
+                assertThat(yield[HourlySplit.HOURS + hour]).isCloseTo(plain, within(1e-12 * plain));
+                assertThat(yield[hour]).isEqualTo(7);
+            }
+        }
+    }
+
+    private static double plain(SolarDay day, ArrayModel array, int hour, double k, double globalWh, double airC) {
+        double global = globalWh * day.globalShare(hour);
+        double diffuse = globalWh * Erbs.daily(k, day.sunsetHourAngle()) * day.diffuseShare(hour);
+        double albedo = array.albedo().value();
+        double plane = day.planeWm2(hour, global, diffuse, Hdkr.MODEL, albedo);
+        double entering = day.enteringWm2(hour, global, diffuse, Hdkr.MODEL, albedo);
+        double cellC = CellTemperature.cellC(airC, plane, array.riseKPerWm2().value());
+        double left = array.lossFactor().value() * array.controllerEfficiency().value();
+        return ArrayOutput.powerW(1, entering, cellC, array.powerCoefficient().value(), left);
+    }
+
+    private static double[] hourly(double airC) {
+        double[] hours = new double[HourlySplit.HOURS];
+        for (int hour = 0; hour < hours.length; hour++) {
+            hours[hour] = airC + hour / 4.0;
+        }
+        return hours;
+    }
+}
