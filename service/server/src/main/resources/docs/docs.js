@@ -35,11 +35,16 @@ function section(operation) {
     h('h2', {}, operation.summary),
     h('p', {class: 'address'}, h('span', {}, operation.method), ` ${operation.path}`),
     h('p', {}, operation.description),
-    ...(body ? [h('h3', {}, 'You send'), fields(named(body.schema)), example(operation.operationId, 'request', 'An example')] : []),
+    ...(body ? [h('h3', {}, 'You send'), fields(named(body.schema)), ...headers(operation), example(operation.operationId, 'request', 'An example')] : []),
     h('h3', {}, 'You get'),
     fields(named(answer)),
     ...(body ? [example(operation.operationId, 'response', 'The answer to that example')] : []),
     h('p', {}, 'Other answers: ', others(operation), '.'));
+}
+
+function headers(operation) {
+  return (operation.parameters ?? []).filter((parameter) => parameter.in === 'header').map(({name, example: sample, description}) =>
+    h('p', {}, 'You may send ', h('code', {}, `${name}: ${sample}`), ` - ${description}`));
 }
 
 function others(operation) {

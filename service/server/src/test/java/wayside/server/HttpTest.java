@@ -133,7 +133,8 @@ class HttpTest {
                 .statusCode(204)
                 .header("Access-Control-Allow-Origin", "*")
                 .header("Access-Control-Allow-Methods", containsString("POST"))
-                .header("Access-Control-Allow-Headers", containsString("Content-Type"));
+                .header("Access-Control-Allow-Headers", containsString("Content-Type"))
+                .header("Access-Control-Allow-Headers", containsString("Prefer"));
         RunningApp.json("{")
                 .header("Origin", "https://blog.example")
                 .post("/v1/energy-budget")

@@ -3,6 +3,7 @@ package wayside.server.api;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** How a system lasts on a trip. */
 @Schema(description = "How a system lasts on a trip.")
@@ -50,9 +51,14 @@ public record EnduranceResponse(
         @Schema(description = "One change each, in the same weathers, the most helpful first.")
         List<WhatHelpsView> whatHelps,
 
+        @Schema(description = "Left out when return=minimal is preferred.") @Nullable
         List<StepView> derivation,
+
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
 
-        @Schema(description = "For a figure, by its JSON Pointer in this answer, the id of its step.")
+        @Schema(
+                description = "For a figure, by its JSON Pointer in this answer, the id of its step; left out with the"
+                        + " derivation.")
+        @Nullable
         Map<String, String> steps) {}

@@ -36,9 +36,14 @@ public record EnergyBudgetResponse(
         @Schema(description = "When there is an AC load.") @Nullable
         InverterView inverter,
 
+        @Schema(description = "Left out when return=minimal is preferred.") @Nullable
         List<StepView> derivation,
+
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
 
-        @Schema(description = "For a figure, by its JSON Pointer in this answer, the id of its step.")
+        @Schema(
+                description = "For a figure, by its JSON Pointer in this answer, the id of its step; left out with the"
+                        + " derivation.")
+        @Nullable
         Map<String, String> steps) {}

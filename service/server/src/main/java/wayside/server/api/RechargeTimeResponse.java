@@ -26,9 +26,14 @@ public record RechargeTimeResponse(
         @Schema(description = "Evenly spaced from start to end.")
         List<ChargePointView> curve,
 
+        @Schema(description = "Left out when return=minimal is preferred.") @Nullable
         List<StepView> derivation,
+
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
 
-        @Schema(description = "For a figure, by its JSON Pointer in this answer, the id of its step.")
+        @Schema(
+                description = "For a figure, by its JSON Pointer in this answer, the id of its step; left out with the"
+                        + " derivation.")
+        @Nullable
         Map<String, String> steps) {}

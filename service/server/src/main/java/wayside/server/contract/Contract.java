@@ -91,11 +91,11 @@ public final class Contract {
                     new PathParameter().name(name).schema(text).required(true));
         }
         Class<?> request = endpoint.request();
-        ApiResponses responses = new ApiResponses()
-                .addApiResponse(
-                        "200", answer("The answer.", "application/json", schemas.add(endpoint.response(), false)));
+        ApiResponse answer = answer("The answer.", "application/json", schemas.add(endpoint.response(), false));
+        ApiResponses responses = new ApiResponses().addApiResponse("200", answer);
         if (request != null) {
             operation.requestBody(body(endpoint, schemas.add(request, true)));
+            Preferences.describe(operation, answer);
             FAULTS_OF_A_BODY.entrySet().stream()
                     .sorted(Map.Entry.comparingByKey())
                     .forEach(fault -> responses.addApiResponse(fault.getKey(), problem(fault.getValue())));

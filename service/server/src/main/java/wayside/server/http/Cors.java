@@ -26,7 +26,7 @@ final class Cors {
         String origin = context.header("Origin");
         if (origin != null && (any || allowedOrigins.contains(origin))) {
             context.header("Access-Control-Allow-Origin", any ? ANY : origin);
-            context.header("Access-Control-Expose-Headers", "Retry-After, ETag");
+            context.header("Access-Control-Expose-Headers", "Retry-After, ETag, Preference-Applied");
         }
     }
 
@@ -36,7 +36,7 @@ final class Cors {
         if (isPreflight(context.header("Access-Control-Request-Method"))
                 && context.res().getHeader("Access-Control-Allow-Origin") != null) {
             context.header("Access-Control-Allow-Methods", allow);
-            context.header("Access-Control-Allow-Headers", "Content-Type, Accept");
+            context.header("Access-Control-Allow-Headers", "Content-Type, Accept, Prefer");
             context.header("Access-Control-Max-Age", "86400");
         }
     }

@@ -5,7 +5,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import wayside.server.contract.Endpoint;
-import wayside.sizing.solar.epw.TypicalYear;
+import wayside.server.mapping.Figures;
 
 /**
  * A calculation of the contract: read a request, ask the core, write the answer.
@@ -19,7 +19,7 @@ record Operation<Q extends Record, A extends Record>(
         Endpoint endpoint,
         Class<Q> request,
         Class<A> response,
-        Function<Q, A> calculation,
+        BiFunction<Q, Figures, A> calculation,
         boolean heavy,
         @Nullable YearForm<?, A> yearForm) {
 
@@ -28,7 +28,7 @@ record Operation<Q extends Record, A extends Record>(
      *
      * @param read from the request to the core's brief
      * @param answer the door of the core
-     * @param write from the door's answer to the response
+     * @param write from the door's answer to the response, explained or bare
      */
     static <Q extends Record, B, R, A extends Record> Operation<Q, A> of(
             String id,
@@ -38,10 +38,12 @@ record Operation<Q extends Record, A extends Record>(
             Class<A> response,
             Function<Q, B> read,
             Function<B, R> answer,
-            Function<R, A> write) {
+            BiFunction<R, Figures, A> write) {
         Endpoint endpoint =
                 new Endpoint("POST", "/v1/" + id, id, summary, description, request, null, response, List.of());
-        return new Operation<>(endpoint, request, response, read.andThen(answer).andThen(write), false, null);
+        Function<Q, R> asked = read.andThen(answer);
+        return new Operation<>(
+                endpoint, request, response, (body, figures) -> write.apply(asked.apply(body), figures), false, null);
     }
 
     /** The same, for work that is long enough to need a limit of requests at once. */
@@ -50,7 +52,7 @@ record Operation<Q extends Record, A extends Record>(
     }
 
     /** The same, which may also be asked with a typical year. */
-    <F extends Record> Operation<Q, A> withYear(Class<F> form, BiFunction<F, TypicalYear, A> ofYear) {
+    <F extends Record> Operation<Q, A> withYear(Class<F> form, YearForm.Calculation<F, A> ofYear) {
         return new Operation<>(
                 endpoint.withForm(form), request, response, calculation, heavy, new YearForm<>(form, ofYear));
     }

@@ -6,6 +6,7 @@ import io.javalin.http.Handler;
 import java.io.IOException;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
+import wayside.server.mapping.Figures;
 import wayside.server.mapping.RequestReader;
 import wayside.sizing.solar.epw.TypicalYear;
 
@@ -29,21 +30,26 @@ final class OperationHandler<Q extends Record, A extends Record> implements Hand
     @Override
     public void handle(Context context) throws Exception {
         Accepts.require(context.header("Accept"), Json.TYPE);
+        boolean minimal = Preference.isMinimal(context);
+        Figures figures = minimal ? Figures.bare() : Figures.explained();
         YearForm<?, A> yearForm = operation.yearForm();
-        A answer = yearForm != null && FormBody.is(context) ? ofYear(context, yearForm) : ofRequest(context);
+        A answer = yearForm != null && FormBody.is(context)
+                ? ofYear(context, yearForm, figures)
+                : ofRequest(context, figures);
+        Preference.mark(context, minimal);
         context.contentType(Json.TYPE).result(Json.bytes(writer, answer));
     }
 
-    private <F extends Record> A ofYear(Context context, YearForm<F, A> form) throws IOException {
+    private <F extends Record> A ofYear(Context context, YearForm<F, A> form, Figures figures) throws IOException {
         FormBody body = FormBody.of(context, bodyLimitBytes);
         F request = reader.join().read(body.request(), form.request());
         TypicalYear year = body.year();
-        return calculate(() -> form.calculation().apply(request, year));
+        return calculate(() -> form.calculation().apply(request, year, figures));
     }
 
-    private A ofRequest(Context context) throws IOException {
+    private A ofRequest(Context context, Figures figures) throws IOException {
         Q request = reader.join().read(Body.read(context, bodyLimitBytes), operation.request());
-        return calculate(() -> operation.calculation().apply(request));
+        return calculate(() -> operation.calculation().apply(request, figures));
     }
 
     private A calculate(Supplier<A> calculation) {

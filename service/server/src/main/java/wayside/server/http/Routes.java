@@ -24,6 +24,7 @@ import wayside.server.mapping.EnduranceReader;
 import wayside.server.mapping.EnduranceWriter;
 import wayside.server.mapping.EnergyBudgetReader;
 import wayside.server.mapping.EnergyBudgetWriter;
+import wayside.server.mapping.Figures;
 import wayside.server.mapping.RechargeTimeReader;
 import wayside.server.mapping.RechargeTimeWriter;
 import wayside.server.mapping.RecommendationReader;
@@ -126,12 +127,14 @@ public final class Routes {
 
     private Routes() {}
 
-    private static SolarYieldResponse solarYieldOfYear(SolarYieldOfYearRequest request, TypicalYear year) {
-        return SolarYieldWriter.write(SolarYieldSizer.size(SolarYieldReader.read(request, year.place()), year));
+    private static SolarYieldResponse solarYieldOfYear(
+            SolarYieldOfYearRequest request, TypicalYear year, Figures figures) {
+        return SolarYieldWriter.write(
+                SolarYieldSizer.size(SolarYieldReader.read(request, year.place()), year), figures);
     }
 
-    private static EnduranceResponse enduranceOfYear(EnduranceRequest request, TypicalYear year) {
-        return EnduranceWriter.write(EnduranceSimulator.simulate(EnduranceReader.read(request), year));
+    private static EnduranceResponse enduranceOfYear(EnduranceRequest request, TypicalYear year, Figures figures) {
+        return EnduranceWriter.write(EnduranceSimulator.simulate(EnduranceReader.read(request), year), figures);
     }
 
     static List<Operation<?, ?>> operations() {

@@ -1,6 +1,6 @@
 package wayside.server.http;
 
-import java.util.function.BiFunction;
+import wayside.server.mapping.Figures;
 import wayside.sizing.solar.epw.TypicalYear;
 
 /**
@@ -9,4 +9,10 @@ import wayside.sizing.solar.epw.TypicalYear;
  * @param request record of the part {@code request}
  * @param calculation from both to the answer
  */
-record YearForm<F extends Record, A extends Record>(Class<F> request, BiFunction<F, TypicalYear, A> calculation) {}
+record YearForm<F extends Record, A extends Record>(Class<F> request, Calculation<F, A> calculation) {
+    /** From a request and its year to the answer, explained or bare. */
+    @FunctionalInterface
+    interface Calculation<F, A> {
+        A apply(F request, TypicalYear year, Figures figures);
+    }
+}

@@ -11,8 +11,7 @@ import wayside.sizing.wiring.SizedCircuit;
 public final class CircuitsWriter {
     private CircuitsWriter() {}
 
-    public static CircuitsResponse write(Answer<List<SizedCircuit>> answer) {
-        Figures figures = new Figures();
+    public static CircuitsResponse write(Answer<List<SizedCircuit>> answer, Figures figures) {
         List<CircuitView> circuits = write("/circuits", answer.result(), figures);
         Tail tail = Tail.of(answer, figures);
         return new CircuitsResponse(circuits, tail.derivation(), tail.assumptions(), tail.cautions(), tail.steps());

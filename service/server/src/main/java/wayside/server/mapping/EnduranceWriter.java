@@ -22,9 +22,8 @@ import wayside.sizing.trip.WhatHelps;
 public final class EnduranceWriter {
     private EnduranceWriter() {}
 
-    public static EnduranceResponse write(Answer<Endurance> answer) {
+    public static EnduranceResponse write(Answer<Endurance> answer, Figures figures) {
         Endurance result = answer.result();
-        Figures figures = new Figures();
         ChanceView chance = chance("/chanceOfRunningFlat", result.chance(), figures);
         double unmetWh = figures.at("/expectedUnmetWh", result.shortfall().unmetWh());
         double unmetHours = figures.at("/expectedUnmetHours", result.shortfall().unmetHours());

@@ -21,8 +21,7 @@ import wayside.sizing.trace.Derived;
 public final class EnergyBudgetWriter {
     private EnergyBudgetWriter() {}
 
-    public static EnergyBudgetResponse write(Answer<EnergyBudget> answer) {
-        Figures figures = new Figures();
+    public static EnergyBudgetResponse write(Answer<EnergyBudget> answer, Figures figures) {
         EnergyBudgetView view = view("", answer.result(), figures);
         Tail tail = Tail.of(answer, figures);
         return new EnergyBudgetResponse(

@@ -12,11 +12,32 @@ import wayside.sizing.trace.Derived;
 public final class Figures {
     private record Placed(String pointer, Derived value) {}
 
+    private final boolean explained;
     private final List<Placed> placed = new ArrayList<>();
+
+    private Figures(boolean explained) {
+        this.explained = explained;
+    }
+
+    /** Figures of an answer that holds the steps that led to them. */
+    public static Figures explained() {
+        return new Figures(true);
+    }
+
+    /** Figures of an answer without its derivation. */
+    public static Figures bare() {
+        return new Figures(false);
+    }
+
+    boolean areExplained() {
+        return explained;
+    }
 
     /** The number of a figure that stands at this JSON Pointer of the answer. */
     public double at(String pointer, Derived value) {
-        placed.add(new Placed(pointer, value));
+        if (explained) {
+            placed.add(new Placed(pointer, value));
+        }
         return value.value();
     }
 

@@ -12,9 +12,8 @@ import wayside.sizing.trace.Answer;
 public final class RechargeTimeWriter {
     private RechargeTimeWriter() {}
 
-    public static RechargeTimeResponse write(Answer<Recharge> answer) {
+    public static RechargeTimeResponse write(Answer<Recharge> answer, Figures figures) {
         Recharge recharge = answer.result();
-        Figures figures = new Figures();
         var shortfalls = ShortfallWriter.list("/shortfalls", recharge.shortfalls(), figures);
         Double hours = recharge.hours().map(h -> figures.at("/hours", h)).orElse(null);
         Double plain = recharge.plainDivisionHours()

@@ -22,10 +22,9 @@ import wayside.sizing.wiring.SizedCircuit;
 public final class RecommendationWriter {
     private RecommendationWriter() {}
 
-    public static RecommendationResponse write(Answer<Recommendation> answer) {
+    public static RecommendationResponse write(Answer<Recommendation> answer, Figures figures) {
         Recommendation recommendation = answer.result();
         SizedSystem system = recommendation.system();
-        Figures figures = new Figures();
         var shortfalls = ShortfallWriter.list("/shortfalls", recommendation.shortfalls(), figures);
         var budget = EnergyBudgetWriter.view("/energyBudget", system.energyBudget(), figures);
         var battery = BatteryWriter.battery(system, figures);

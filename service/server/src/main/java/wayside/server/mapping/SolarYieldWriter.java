@@ -18,9 +18,8 @@ import wayside.sizing.yield.YieldMonth;
 public final class SolarYieldWriter {
     private SolarYieldWriter() {}
 
-    public static SolarYieldResponse write(Answer<SolarYield> answer) {
+    public static SolarYieldResponse write(Answer<SolarYield> answer, Figures figures) {
         SolarYield result = answer.result();
-        Figures figures = new Figures();
         double power = figures.at("/solarPowerW", result.solarPowerW());
         List<YieldMonthView> months = new ArrayList<>();
         for (YieldMonth month : result.months()) {

@@ -2,6 +2,7 @@ package wayside.server.mapping;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import wayside.server.api.AssumptionView;
 import wayside.server.api.CautionView;
 import wayside.server.api.StepInputView;
@@ -13,23 +14,36 @@ import wayside.sizing.trace.Derivation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Step;
 
-/** What stands at the end of every answer that holds a figure: the reasons. */
+/**
+ * What stands at the end of every answer that holds a figure: the reasons.
+ *
+ * @param derivation null when the client prefers an answer without it, and so is {@code steps}
+ */
 public record Tail(
-        List<StepView> derivation,
+        @Nullable List<StepView> derivation,
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
-        Map<String, String> steps) {
+        @Nullable Map<String, String> steps) {
 
     /** The tail of an answer whose figures have all been placed. */
     public static Tail of(Answer<?> answer, Figures figures) {
+        if (!figures.areExplained()) {
+            return new Tail(null, assumptions(Answer.assumptions(answer)), cautions(answer), null);
+        }
         Derivation derivation = answer.derivation();
         return new Tail(
                 derivation.steps().stream().map(Tail::step).toList(),
-                Answer.assumptions(answer, derivation).stream()
-                        .map(Tail::assumption)
-                        .toList(),
-                answer.cautions().stream().map(Tail::caution).toList(),
+                assumptions(Answer.assumptions(answer, derivation)),
+                cautions(answer),
                 figures.steps(derivation));
+    }
+
+    private static List<AssumptionView> assumptions(List<Assumption> assumptions) {
+        return assumptions.stream().map(Tail::assumption).toList();
+    }
+
+    private static List<CautionView> cautions(Answer<?> answer) {
+        return answer.cautions().stream().map(Tail::caution).toList();
     }
 
     private static StepView step(Step step) {

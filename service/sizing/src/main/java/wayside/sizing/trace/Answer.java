@@ -29,4 +29,10 @@ public record Answer<T>(T result, List<Derived> figures, List<Assumption> choice
         return Stream.concat(answer.choices().stream(), derivation.assumptions().stream())
                 .toList();
     }
+
+    /** The same for who does not ask for the steps. */
+    public static List<Assumption> assumptions(Answer<?> answer) {
+        return Stream.concat(answer.choices().stream(), Assumptions.of(answer.figures()).stream())
+                .toList();
+    }
 }

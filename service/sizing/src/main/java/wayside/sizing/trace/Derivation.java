@@ -3,16 +3,14 @@ package wayside.sizing.trace;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** The steps that lead to a set of results, each after the steps that it uses. What says the same is one step. */
 public final class Derivation {
     private final IdentityHashMap<Derived, Step> found = new IdentityHashMap<>(700);
     private final Steps steps = new Steps();
-    private final Map<String, Assumption> assumptions = new LinkedHashMap<>();
+    private final Assumptions assumptions = new Assumptions();
 
     private Derivation() {}
 
@@ -29,7 +27,7 @@ public final class Derivation {
 
     /** Each default that a result rests on, once. */
     public List<Assumption> assumptions() {
-        return List.copyOf(assumptions.values());
+        return assumptions.all();
     }
 
     /** The id of the step that yields this very object, if a result rests on it. */
@@ -45,7 +43,7 @@ public final class Derivation {
         Step step = steps.add(step(value, value instanceof Computed computed ? inputs(computed) : List.of()));
         found.put(value, step);
         if (value instanceof Assumed assumed) {
-            assumptions.putIfAbsent(assumed.path() + '\n' + assumed.label(), Assumption.of(assumed));
+            assumptions.add(assumed);
         }
         return step;
     }
