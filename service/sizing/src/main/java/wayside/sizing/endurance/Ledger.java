@@ -4,12 +4,9 @@ import java.util.List;
 
 /** One system on one trip: what every hour of every stay brings, before the weather. Safe to share between threads. */
 public final class Ledger {
-    private static final int HOURS = LedgerDay.HOURS;
-
     final List<LedgerDay> days;
     final LedgerBank bank;
     private final LedgerStay[] stays;
-    private final double solarW;
     private final double startWh;
 
     /**
@@ -21,9 +18,8 @@ public final class Ledger {
     public Ledger(List<LedgerDay> days, LedgerBank bank, double solarW, double startShare) {
         this.days = List.copyOf(days);
         this.bank = bank;
-        this.solarW = solarW;
         startWh = startShare * bank.energyWh;
-        stays = days.stream().map(day -> new LedgerStay(day, bank)).toArray(LedgerStay[]::new);
+        stays = days.stream().map(day -> new LedgerStay(day, bank, solarW)).toArray(LedgerStay[]::new);
     }
 
     /**
@@ -36,15 +32,11 @@ public final class Ledger {
      */
     boolean run(double[] yieldWhPerW, boolean untilFlat, Tally tally, double[] storeWh) {
         tally.begin(startWh);
-        double store = startWh;
-        int at = 0;
+        int midnight = 0;
         for (LedgerStay stay : stays) {
             for (int night = 0; night < stay.day.nights(); night++) {
-                for (int hour = 0; hour < HOURS; hour++) {
-                    store = tally.hour(stay, hour, store, solarW * yieldWhPerW[at], at);
-                    storeWh[at] = store;
-                    at++;
-                }
+                tally.live(stay, 0, LedgerDay.HOURS, midnight, yieldWhPerW, storeWh);
+                midnight += LedgerDay.HOURS;
                 if (untilFlat && tally.isFlat()) {
                     return true;
                 }

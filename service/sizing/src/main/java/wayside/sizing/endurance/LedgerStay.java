@@ -1,8 +1,9 @@
 package wayside.sizing.endurance;
 
-/** A stay's day as one bank meets it, by local hour: what comes without the sun, and what the cells allow. */
+/** A stay's day as one system meets it, by local hour: what comes beside the sun, and what the cells allow. */
 final class LedgerStay {
     final LedgerDay day;
+    final double solarW;
     /** Engine and hookup less all loads, negative when they take more [W]. */
     final double[] sparePowerW = new double[LedgerDay.HOURS];
     /** The loads may draw the store down to this [Wh]. */
@@ -11,8 +12,9 @@ final class LedgerStay {
     final boolean[] mayCharge = new boolean[LedgerDay.HOURS];
     final boolean[] tooCold = new boolean[LedgerDay.HOURS];
 
-    LedgerStay(LedgerDay day, LedgerBank bank) {
+    LedgerStay(LedgerDay day, LedgerBank bank, double solarW) {
         this.day = day;
+        this.solarW = solarW;
         for (int hour = 0; hour < LedgerDay.HOURS; hour++) {
             double cellC = day.bankC[hour];
             double wantedW = day.essentialW[hour] + day.otherW[hour];

@@ -39,6 +39,7 @@ final class Tally {
         this.bank = bank;
     }
 
+    /** Opens the books of a run. */
     void begin(double startWh) {
         beginWh = startWh;
         endWh = startWh;
@@ -72,28 +73,33 @@ final class Tally {
     }
 
     /**
-     * Lives an hour.
+     * Lives hours of a day, one after another.
      *
-     * @param hour of the day
-     * @param storeWh what the bank holds before it [Wh]
-     * @param sunWh that the array offers
-     * @param hourOfTrip from 0
-     * @return what the bank holds after it [Wh]
+     * @param from first hour of the day
+     * @param until the hour it stops before
+     * @param midnight hour of the trip at which the day began
+     * @param yieldWhPerW of the weather, by hour of the trip
+     * @param storeWh is filled with what the bank holds after each hour of the trip
      */
-    double hour(LedgerStay stay, int hour, double storeWh, double sunWh, int hourOfTrip) {
-        solarWh += sunWh;
-        double spare = sunWh + stay.sparePowerW[hour];
-        double standing = spare >= 0
-                ? storeWh + charge(spare, storeWh, stay, hour)
-                : storeWh - discharge(-spare, storeWh, sunWh, stay, hour, hourOfTrip);
-        leakWh += standing * bank.selfDischargePerHour;
-        endWh = standing * bank.hourOfStanding;
-        return endWh;
+    void live(LedgerStay stay, int from, int until, int midnight, double[] yieldWhPerW, double[] storeWh) {
+        double store = endWh;
+        for (int hour = from; hour < until; hour++) {
+            double sunWh = stay.solarW * yieldWhPerW[midnight + hour];
+            solarWh += sunWh;
+            double spare = sunWh + stay.sparePowerW[hour];
+            double standing = spare >= 0
+                    ? store + charge(spare, store, stay, hour)
+                    : store - discharge(-spare, store, sunWh, stay, hour, midnight + hour);
+            leakWh += standing * bank.selfDischargePerHour;
+            store = standing * bank.hourOfStanding;
+            storeWh[midnight + hour] = store;
+        }
+        endWh = store;
     }
 
     /** The sources give more than the loads take: what goes into the cells [Wh]. */
-    private double charge(double spare, double storeWh, LedgerStay stay, int hour) {
-        double room = bank.energyWh - storeWh;
+    private double charge(double spare, double store, LedgerStay stay, int hour) {
+        double room = bank.energyWh - store;
         if (!stay.mayCharge[hour]) {
             leave(spare, stay.day, hour);
             if (stay.tooCold[hour] && spare > 0 && room > NOTABLE_ROOM * bank.energyWh) {
@@ -123,15 +129,15 @@ final class Tally {
     }
 
     /** The loads take more than the sources give: what goes out of the cells [Wh]. */
-    private double discharge(double wanted, double storeWh, double sunWh, LedgerStay stay, int hour, int hourOfTrip) {
-        double above = storeWh - stay.floorWh[hour];
+    private double discharge(double wanted, double store, double sunWh, LedgerStay stay, int hour, int hourOfTrip) {
+        double above = store - stay.floorWh[hour];
         double given = wanted;
         if (wanted > bank.givesW(above - bank.reserveWh)) {
             given = ration(above, sunWh, stay.day, hour, hourOfTrip);
         }
         double withdrawn = given * bank.withdrawnPerGiven;
         withdrawnWh += withdrawn;
-        lowestWh = smaller(storeWh - withdrawn, lowestWh);
+        lowestWh = smaller(store - withdrawn, lowestWh);
         return withdrawn;
     }
 

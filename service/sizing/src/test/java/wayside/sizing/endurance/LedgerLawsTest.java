@@ -26,17 +26,18 @@ class LedgerLawsTest {
             @ForAll @DoubleRange(min = 0, max = 1) double start) {
         LedgerDay day = Trips.day(NIGHTS, loadW, otherW, 5, bankC);
         LedgerBank bank = Trips.bank(chemistry, nominalWh);
-        LedgerStay stay = new LedgerStay(day, bank);
+        LedgerStay stay = new LedgerStay(day, bank, solarW);
         double[] sun = sun(0.5);
+        double[] store = new double[sun.length];
         Tally tally = new Tally(bank);
-        double store = start * bank.energyWh;
-        tally.begin(store);
+        tally.begin(start * bank.energyWh);
         for (int hour = 0; hour < sun.length; hour++) {
-            store = tally.hour(stay, hour % LedgerDay.HOURS, store, solarW * sun[hour], hour);
+            int local = hour % LedgerDay.HOURS;
+            tally.live(stay, local, local + 1, hour - local, sun, store);
             tally.book(day, 1.0 / LedgerDay.HOURS);
             double throughput = tally.servedWh + tally.withdrawnWh + tally.solarWh + tally.shoreWh + 1;
             assertThat(tally.imbalanceWh()).isCloseTo(0, within(1e-9 * throughput));
-            assertThat(store / bank.energyWh).isBetween(-1e-12, 1 + 1e-12);
+            assertThat(store[hour] / bank.energyWh).isBetween(-1e-12, 1 + 1e-12);
             assertThat(tally.surplusWh).isGreaterThanOrEqualTo(-1e-9);
         }
     }
