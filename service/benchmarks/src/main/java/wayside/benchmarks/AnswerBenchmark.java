@@ -65,10 +65,22 @@ public class AnswerBenchmark {
         return EnduranceSimulator.simulate(endurance(14, 4000, fridge, laptop, lights));
     }
 
+    /** Four times the runs. */
+    @Benchmark
+    public Object endurance14Nights8000Runs() {
+        return EnduranceSimulator.simulate(endurance(14, 8000, fridge, laptop, lights));
+    }
+
     /** Twice the hours. */
     @Benchmark
     public Object endurance28Nights2000Runs() {
         return EnduranceSimulator.simulate(endurance(28, 2000, fridge, laptop, lights));
+    }
+
+    /** Four times the hours. */
+    @Benchmark
+    public Object endurance56Nights2000Runs() {
+        return EnduranceSimulator.simulate(endurance(56, 2000, fridge, laptop, lights));
     }
 
     /** Sixty loads. */
