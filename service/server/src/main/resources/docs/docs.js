@@ -35,10 +35,10 @@ function section(operation) {
     h('h2', {}, operation.summary),
     h('p', {class: 'address'}, h('span', {}, operation.method), ` ${operation.path}`),
     h('p', {}, operation.description),
-    ...(body ? [h('h3', {}, 'You send'), fields(named(body.schema)), ...headers(operation), example(operation.operationId, 'request', 'An example')] : []),
+    ...(body ? [h('h3', {}, 'You send'), fields(named(body.schema)), ...headers(operation), ...examples(operation, 'request', 'An example')] : []),
     h('h3', {}, 'You get'),
     fields(named(answer)),
-    ...(body ? [example(operation.operationId, 'response', 'The answer to that example')] : []),
+    ...(body ? examples(operation, 'response', 'The answer to that example') : []),
     h('p', {}, 'Other answers: ', others(operation), '.'));
 }
 
@@ -52,17 +52,26 @@ function others(operation) {
   return statuses.sort().map((status) => `${status} ${operation.responses[status].description.replace(/\.$/, '')}`).join('; ');
 }
 
+/** An operation's examples; all but the plain one tell in their name what they show. */
+function examples(operation, part, title) {
+  const names = Object.keys(operation.requestBody.content['application/json'].examples);
+  return names.map((name) => {
+    const shows = name.slice(operation.operationId.length + 1).replaceAll('-', ' ');
+    return example(name, part, shows ? `${title} (${shows})` : title, part === 'request' && shows === '');
+  });
+}
+
 /** Fetched when it is opened; answers are long. */
-function example(id, part, title) {
+function example(name, part, title, open) {
   const code = h('code');
   const details = h('details', {}, h('summary', {}, title), h('pre', {tabindex: '0'}, code));
   details.addEventListener('toggle', async () => {
     if (details.open && code.textContent === '') {
-      const response = await fetch(`../examples/${id}.${part}.json`);
+      const response = await fetch(`../examples/${name}.${part}.json`);
       code.textContent = response.ok ? await response.text() : 'There is no example.';
     }
   });
-  details.open = part === 'request';
+  details.open = open;
   return details;
 }
 

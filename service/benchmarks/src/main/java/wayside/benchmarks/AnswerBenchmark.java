@@ -21,6 +21,7 @@ import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
+import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.SystemWishes;
@@ -42,7 +43,7 @@ public class AnswerBenchmark {
     private EnduranceBrief endurance(int nights, int runs, Load... loads) {
         BuiltSystem system = new BuiltSystem(
                 12, Chemistry.LFP, 1280, 200, PanelMount.FLAT, 0, 0, InverterSpec.OPEN.onFor(3), OptionalDouble.of(2));
-        return EnduranceBrief.of(system, trip(nights), loads).running(runs, 0);
+        return EnduranceBrief.of(system, trip(nights), loads).in(Sampling.of(runs, 0));
     }
 
     private static Trip trip(int nights) {
@@ -50,7 +51,7 @@ public class AnswerBenchmark {
     }
 
     private SystemBrief wish(Target target) {
-        return new SystemBrief(List.of(fridge, laptop, lights), trip(14), SystemWishes.OPEN, target);
+        return new SystemBrief(List.of(fridge, laptop, lights), trip(14), SystemWishes.OPEN, target, Sampling.OPEN);
     }
 
     /** 2,000 lives of 14 days with all that stands beside the chance. */
@@ -102,6 +103,6 @@ public class AnswerBenchmark {
     /** The same by an accepted chance of one in twenty. */
     @Benchmark
     public Object recommendationByChance() {
-        return SystemSizer.size(wish(Target.chance(0.05, 2000)));
+        return SystemSizer.size(wish(Target.chance(0.05)));
     }
 }

@@ -29,6 +29,7 @@ import wayside.sizing.endurance.LedgerBank;
 import wayside.sizing.endurance.LedgerDay;
 import wayside.sizing.endurance.ModelWeather;
 import wayside.sizing.endurance.Simulation;
+import wayside.sizing.endurance.SkyScatter;
 import wayside.sizing.endurance.StaySky;
 import wayside.sizing.solar.ArrayModel;
 import wayside.sizing.solar.MonthAt;
@@ -74,7 +75,8 @@ public class LedgerBenchmark {
                 "/stay",
                 "/place");
         ArrayModel array = ArrayModel.of(PanelMount.of(tiltDegrees, 180, 0), "/panel", LATITUDE);
-        weather = new ModelWeather(List.of(new StaySky(LATITUDE, 4, NIGHTS, SkyMonth.of(at), array, 0.12, true)), 1);
+        weather = new ModelWeather(
+                List.of(new StaySky(LATITUDE, 4, NIGHTS, SkyMonth.of(at), array, SkyScatter.of(0.12, 0.27))), 1);
         double[] none = new double[24];
         LedgerDay day = new LedgerDay(NIGHTS, HourlyUses.steady(25), HourlyUses.steady(5), none, none, new double[24]);
         ledger = new Ledger(List.of(day), new LedgerBank(ChemistryData.of(Chemistry.LFP), 1280, 1, 1.06), 300, 1);

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.TreeMap;
 import wayside.server.contract.Contract;
 import wayside.server.contract.Endpoint;
 import wayside.server.http.Routes;
@@ -53,13 +54,17 @@ public final class ContractFiles {
         }
     }
 
-    private static Map<String, JsonNode> examples(Path folder) throws IOException {
-        Map<String, JsonNode> examples = new HashMap<>();
+    private static Map<String, Map<String, JsonNode>> examples(Path folder) throws IOException {
+        Map<String, Map<String, JsonNode>> examples = new HashMap<>();
         for (Endpoint endpoint : Routes.endpoints()) {
-            Path file = folder.resolve(endpoint.id() + ".request.json");
-            if (Files.exists(file)) {
-                examples.put(endpoint.id(), new ObjectMapper().readTree(file.toFile()));
+            Map<String, JsonNode> mine = new TreeMap<>();
+            for (String name : ExampleFiles.of(folder, endpoint.id())) {
+                mine.put(
+                        name,
+                        new ObjectMapper()
+                                .readTree(ExampleFiles.request(folder, name).toFile()));
             }
+            examples.put(endpoint.id(), mine);
         }
         return examples;
     }

@@ -6,19 +6,18 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import wayside.server.contract.Endpoint;
 
 /** An assumption names the field that overrides it: that field is one of the contract. */
 class AssumptionsTest {
-    static List<Endpoint> operations() {
-        return Project.operations();
+    static List<Project.Example> examples() {
+        return Project.examples();
     }
 
     @ParameterizedTest(name = "{0}")
-    @MethodSource("operations")
-    void everyAssumptionNamesAFieldOfTheRequest(Endpoint operation) {
-        List<String> fields = RunningApp.json(Project.example(operation))
-                .post(operation.path())
+    @MethodSource("examples")
+    void everyAssumptionNamesAFieldOfTheRequest(Project.Example example) {
+        List<String> fields = RunningApp.json(example.request())
+                .post(example.operation().path())
                 .then()
                 .statusCode(200)
                 .extract()
@@ -26,7 +25,7 @@ class AssumptionsTest {
                 .getList("assumptions.field");
 
         assertThat(fields).isNotEmpty().allSatisfy(field -> assertThat(
-                        findField(ContractSchema.request(operation.path()), field))
+                        findField(ContractSchema.request(example.operation().path()), field))
                 .as(field)
                 .isTrue());
     }

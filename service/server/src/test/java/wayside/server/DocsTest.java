@@ -8,7 +8,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import wayside.server.contract.Endpoint;
 import wayside.server.problem.ProblemKind;
 
 /** The docs are served whole, by this service alone. */
@@ -38,12 +37,12 @@ class DocsTest {
 
     @Test
     void sendsTheExamplesThatTheDocsShow() {
-        for (Endpoint operation : Project.operations()) {
+        for (Project.Example example : Project.examples()) {
             RunningApp.request()
-                    .get("/examples/" + operation.id() + ".request.json")
+                    .get("/examples/" + example.name() + ".request.json")
                     .then()
                     .statusCode(200)
-                    .body(equalTo(Project.example(operation)));
+                    .body(equalTo(example.request()));
         }
     }
 

@@ -3,26 +3,26 @@ package wayside.server;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import wayside.server.contract.Endpoint;
 
 /** Every operation has an example, and answers it as committed, to the last digit. */
 class ExamplesTest {
-    static java.util.List<Endpoint> operations() {
-        return Project.operations();
+    static List<Project.Example> examples() {
+        return Project.examples();
     }
 
     @ParameterizedTest(name = "{0}")
-    @MethodSource("operations")
-    void answersItsExampleAsCommitted(Endpoint operation) {
-        String answer = RunningApp.json(Project.example(operation))
-                .post(operation.path())
+    @MethodSource("examples")
+    void answersItsExampleAsCommitted(Project.Example example) {
+        String answer = RunningApp.json(example.request())
+                .post(example.operation().path())
                 .then()
                 .statusCode(200)
                 .extract()
                 .asString();
-        Path committed = Project.EXAMPLES.resolve(operation.id() + ".response.json");
+        Path committed = Project.EXAMPLES.resolve(example.name() + ".response.json");
         if (Project.REGENERATE) {
             Project.write(committed, Project.pretty(answer));
         }
@@ -30,15 +30,15 @@ class ExamplesTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @MethodSource("operations")
-    void givesTheSameBytesForTheSameRequest(Endpoint operation) {
-        byte[] first = answer(operation);
-        assertThat(answer(operation)).isEqualTo(first);
+    @MethodSource("examples")
+    void givesTheSameBytesForTheSameRequest(Project.Example example) {
+        byte[] first = answer(example);
+        assertThat(answer(example)).isEqualTo(first);
     }
 
-    private static byte[] answer(Endpoint operation) {
-        return RunningApp.json(Project.example(operation))
-                .post(operation.path())
+    private static byte[] answer(Project.Example example) {
+        return RunningApp.json(example.request())
+                .post(example.operation().path())
                 .then()
                 .extract()
                 .asByteArray();

@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import wayside.server.contract.Endpoint;
 import wayside.server.http.Routes;
 
@@ -44,6 +45,31 @@ final class Project {
     static void write(Path file, String text) {
         try {
             Files.writeString(file, text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** One example of an operation. */
+    record Example(Endpoint operation, String name) {
+        String request() {
+            return read(ExampleFiles.request(EXAMPLES, name));
+        }
+
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    /** All examples of all operations. */
+    static List<Example> examples() {
+        return operations().stream().flatMap(Project::examples).toList();
+    }
+
+    private static Stream<Example> examples(Endpoint operation) {
+        try {
+            return ExampleFiles.of(EXAMPLES, operation.id()).stream().map(name -> new Example(operation, name));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -24,7 +24,7 @@ public final class EnduranceSimulator {
 
     /** How the system lasts in the hours of a typical year, lived from any day of its months. */
     public static Answer<Endurance> simulate(EnduranceBrief brief, TypicalYear year) {
-        return answer(EnduranceQuestion.of(Skies.at(year, brief), Skies.replayed(year)));
+        return answer(EnduranceQuestion.of(Skies.at(year, brief), new Skies.Replayed(year)));
     }
 
     private static Answer<Endurance> answer(EnduranceQuestion question) {

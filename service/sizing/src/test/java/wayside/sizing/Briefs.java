@@ -8,6 +8,7 @@ import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Place;
+import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.Sky;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.SystemBrief;
@@ -46,6 +47,7 @@ final class Briefs {
                 List.of(loads),
                 Trip.of(stay),
                 wishes,
-                new Target(OptionalDouble.of(autonomyDays), OptionalDouble.empty()));
+                new Target(OptionalDouble.of(autonomyDays), OptionalDouble.empty()),
+                Sampling.OPEN);
     }
 }

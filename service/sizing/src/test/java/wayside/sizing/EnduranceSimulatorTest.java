@@ -17,6 +17,7 @@ import wayside.sizing.brief.Load;
 import wayside.sizing.brief.MonthWish;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
+import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.Sky;
 import wayside.sizing.brief.SolarYieldBrief;
 import wayside.sizing.brief.Stay;
@@ -43,7 +44,7 @@ class EnduranceSimulatorTest {
 
     private static EnduranceBrief brief(double nominalWh, double solarW, Stay stay, Load... loads) {
         return EnduranceBrief.of(system(Chemistry.LFP, nominalWh, solarW), Trip.of(stay), loads)
-                .running(400, 0);
+                .in(Sampling.of(400, 0));
     }
 
     private static Endurance result(EnduranceBrief brief) {
@@ -150,11 +151,9 @@ class EnduranceSimulatorTest {
                 plain.loads(),
                 plain.trip(),
                 OptionalDouble.empty(),
-                OptionalDouble.of(0),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                OptionalInt.of(200),
-                0);
+                new Sampling(OptionalInt.of(200), 0, OptionalDouble.of(0), OptionalDouble.empty(), Optional.empty()));
         Endurance answer = EnduranceSimulator.simulate(asked, year).result();
         double offered = answer.sources().solarWh().value()
                 + answer.sources().surplusWh().value();

@@ -12,6 +12,7 @@ import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
+import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.Sky;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
@@ -27,7 +28,7 @@ class PublishedEnduranceTest {
                 .under(new Sky.Clearness(0.5))
                 .at(new Ambient(WARM_C, 0));
         EnduranceBrief brief = EnduranceBrief.of(system, Trip.of(stay), Load.dc("all", dailyWh / 24, 24))
-                .running(50, 0);
+                .in(Sampling.of(50, 0));
         return EnduranceSimulator.simulate(brief).result().chance().value().value();
     }
 

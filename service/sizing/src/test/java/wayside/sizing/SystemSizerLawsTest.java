@@ -12,6 +12,7 @@ import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Place;
+import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.Target;
@@ -142,7 +143,8 @@ class SystemSizerLawsTest {
                 List.of(Load.ac("load", watts, hours)),
                 Trip.of(stay),
                 Briefs.wishes(chemistry, 24, 0, 0, InverterSpec.OPEN),
-                Target.OPEN);
+                Target.OPEN,
+                Sampling.OPEN);
         Answer<Recommendation> answer = SystemSizer.size(brief);
         assertThat(answer.derivation().steps()).isNotEmpty();
         assertThat(answer.cautions()).isNotEmpty();

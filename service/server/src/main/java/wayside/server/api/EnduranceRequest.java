@@ -43,6 +43,22 @@ public record EnduranceRequest(
 
         @Schema(
                 description =
+                        "Standard deviation of the factor on the spread of the days of a whole trip [share]: how much more"
+                                + " changeable or steadier than the table says; 0.27 when left open. Without meaning for the hours of a typical year.",
+                example = "0.27")
+        @DecimalMin("0")
+        @DecimalMax("1")
+        @Nullable
+        Double spreadUncertainty,
+
+        @Schema(
+                description = "Whose day-to-day spread the drawn days have: the place's own when left open, or as Bendt"
+                        + " published it in 1981, which is darker than real days.")
+        @Nullable
+        DaySpreadCode daySpread,
+
+        @Schema(
+                description =
                         "How much warmer than the outside air the battery stands [K]; 0 when left open, 15 or so in"
                                 + " a heated cabin.",
                 example = "0")

@@ -2,6 +2,8 @@ package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.Size;
@@ -30,6 +32,32 @@ public record RecommendationRequest(
         @Max(5_000)
         @Nullable
         Integer runs,
+
+        @Schema(
+                description =
+                        "Standard deviation of the factor on the sky of a whole trip [share]: the year's scatter and"
+                                + " what is not known of the place; 0.12 with your own irradiation, 0.16 with ours when left open.",
+                example = "0.12")
+        @DecimalMin("0")
+        @DecimalMax("0.5")
+        @Nullable
+        Double skyUncertainty,
+
+        @Schema(
+                description =
+                        "Standard deviation of the factor on the spread of the days of a whole trip [share]: how much more"
+                                + " changeable or steadier than the table says; 0.27 when left open.",
+                example = "0.27")
+        @DecimalMin("0")
+        @DecimalMax("1")
+        @Nullable
+        Double spreadUncertainty,
+
+        @Schema(
+                description = "Whose day-to-day spread the drawn days have: the place's own when left open, or as Bendt"
+                        + " published it in 1981, which is darker than real days.")
+        @Nullable
+        DaySpreadCode daySpread,
 
         @Schema(description = "Of the random weather; 0 when left open.", example = "0")
         @Min(0)

@@ -7,6 +7,7 @@ import io.swagger.v3.oas.models.Operation;
 import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.Paths;
 import io.swagger.v3.oas.models.SpecVersion;
+import io.swagger.v3.oas.models.examples.Example;
 import io.swagger.v3.oas.models.info.Info;
 import io.swagger.v3.oas.models.info.License;
 import io.swagger.v3.oas.models.media.Content;
@@ -42,18 +43,18 @@ public final class Contract {
             "Too much at once; Retry-After says when to come again.");
 
     private final ContractSchemas schemas = new ContractSchemas();
-    private final Map<String, JsonNode> examples;
+    private final Map<String, Map<String, JsonNode>> examples;
 
-    private Contract(Map<String, JsonNode> examples) {
+    private Contract(Map<String, Map<String, JsonNode>> examples) {
         this.examples = examples;
     }
 
     /**
      * The document.
      *
-     * @param examples of requests, by id of the operation
+     * @param examples of requests, each with its file's name, by id of the operation
      */
-    public static OpenAPI of(List<Endpoint> endpoints, Map<String, JsonNode> examples) {
+    public static OpenAPI of(List<Endpoint> endpoints, Map<String, Map<String, JsonNode>> examples) {
         return new Contract(examples).document(endpoints);
     }
 
@@ -110,10 +111,8 @@ public final class Contract {
 
     private RequestBody body(Endpoint endpoint, Schema<?> schema) {
         MediaType json = new MediaType().schema(schema);
-        JsonNode example = examples.get(endpoint.id());
-        if (example != null) {
-            json.example(example);
-        }
+        examples.getOrDefault(endpoint.id(), Map.of())
+                .forEach((name, example) -> json.addExamples(name, new Example().value(example)));
         Content content = new Content().addMediaType("application/json", json);
         Class<?> form = endpoint.form();
         if (form != null) {

@@ -12,6 +12,12 @@ public final class RecommendationReader {
                 LoadReader.read(request.loads()),
                 TripReader.read(request.trip()),
                 SystemReader.wishes(request.system()),
-                SystemReader.target(request.target(), request.runs(), request.seed()));
+                SystemReader.target(request.target()),
+                SamplingReader.read(
+                        request.runs(),
+                        request.seed(),
+                        request.skyUncertainty(),
+                        request.spreadUncertainty(),
+                        request.daySpread()));
     }
 }

@@ -90,7 +90,7 @@ public final class SystemReader {
                 Given.number(panel.shadedShare()));
     }
 
-    public static Target target(@Nullable TargetInput target, @Nullable Integer runs, @Nullable Integer seed) {
+    public static Target target(@Nullable TargetInput target) {
         if (target == null) {
             return Target.OPEN;
         }
@@ -99,9 +99,7 @@ public final class SystemReader {
                 Given.number(target.chanceOfRunningFlat()),
                 Given.map(target.objective(), code -> Objective.valueOf(code.name())),
                 Given.number(target.bankPricePerWh()),
-                Given.number(target.arrayPricePerW()),
-                Given.whole(runs),
-                seed == null ? 0 : seed);
+                Given.number(target.arrayPricePerW()));
     }
 
     public static Chemistry chemistry(ChemistryCode code) {

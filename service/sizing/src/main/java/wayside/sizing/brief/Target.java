@@ -2,7 +2,6 @@ package wayside.sizing.brief;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 
 /**
  * How sure the customer wants to be.
@@ -12,52 +11,27 @@ import java.util.OptionalInt;
  * @param objective what to choose by among systems that are sure enough
  * @param bankPricePerWh the customer's own price of a watt-hour of bank, in any currency
  * @param arrayPricePerW the customer's own price of a watt of array, in the same currency
- * @param runs how often the trip is lived
- * @param seed of the weather
  */
 public record Target(
         OptionalDouble autonomyDays,
         OptionalDouble chanceOfRunningFlat,
         Optional<Objective> objective,
         OptionalDouble bankPricePerWh,
-        OptionalDouble arrayPricePerW,
-        OptionalInt runs,
-        long seed) {
+        OptionalDouble arrayPricePerW) {
     public static final Target OPEN = new Target(OptionalDouble.empty(), OptionalDouble.empty());
 
     /** A target that leaves the choice among systems open. */
     public Target(OptionalDouble autonomyDays, OptionalDouble chanceOfRunningFlat) {
-        this(
-                autonomyDays,
-                chanceOfRunningFlat,
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalInt.empty(),
-                0);
+        this(autonomyDays, chanceOfRunningFlat, Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     /** A chance that is accepted. */
-    public static Target chance(double share, int runs) {
-        return new Target(
-                OptionalDouble.empty(),
-                OptionalDouble.of(share),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalInt.of(runs),
-                0);
+    public static Target chance(double share) {
+        return new Target(OptionalDouble.empty(), OptionalDouble.of(share));
     }
 
     /** The same, chosen by something. */
     public Target by(Objective newObjective) {
-        return new Target(
-                autonomyDays,
-                chanceOfRunningFlat,
-                Optional.of(newObjective),
-                bankPricePerWh,
-                arrayPricePerW,
-                runs,
-                seed);
+        return new Target(autonomyDays, chanceOfRunningFlat, Optional.of(newObjective), bankPricePerWh, arrayPricePerW);
     }
 }

@@ -88,7 +88,7 @@ public final class ChanceSearch {
                 accepted,
                 chance,
                 trip.runs(),
-                target.seed(),
+                trip.site().brief().sampling().seed(),
                 curve,
                 objective,
                 new SizePair(Optional.of(nominal), Optional.of(arrayW)),

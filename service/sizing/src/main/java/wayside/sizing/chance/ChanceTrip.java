@@ -3,7 +3,6 @@ package wayside.sizing.chance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.endurance.LedgerDay;
@@ -11,6 +10,7 @@ import wayside.sizing.endurance.Proportion;
 import wayside.sizing.endurance.RecordedWeather;
 import wayside.sizing.endurance.Simulation;
 import wayside.sizing.endurance.Weather;
+import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.system.Chargers;
 import wayside.sizing.system.Site;
 import wayside.sizing.system.SiteStay;
@@ -52,7 +52,7 @@ final class ChanceTrip {
         this.site = site;
         model = model(site);
         days = days(chargers, 0);
-        long seed = site.brief().target().seed();
+        long seed = site.brief().sampling().seed();
         weather = model.weather(seed, site.brief().system().panel().orElse(PanelMount.OPEN));
         runs = runs(site, weather.hours());
         int affordable = Math.max(FEWEST_SEARCHED, SEARCHED_HOURS / weather.hours());
@@ -61,7 +61,7 @@ final class ChanceTrip {
     }
 
     private static Derived runs(Site site, int hours) {
-        OptionalInt given = site.brief().target().runs();
+        OptionalInt given = site.brief().sampling().runs();
         Derived wanted = given.isPresent()
                 ? Derived.given("trips to be lived", given.getAsInt(), Unit.COUNT, "/runs")
                 : Derived.assumed(
@@ -80,16 +80,12 @@ final class ChanceTrip {
     }
 
     private static TripModel model(Site site) {
-        List<Derived> uncertainties = new ArrayList<>();
-        for (SiteStay stay : site.stays()) {
-            uncertainties.add(SkyUncertainty.of(
-                    stay.label(), OptionalDouble.empty(), stay.month().sky()));
-        }
+        List<SolarMonth> months = site.stays().stream().map(SiteStay::month).toList();
         return new TripModel(
                 site.brief().trip(),
-                site.stays().stream().map(SiteStay::month).toList(),
+                months,
                 site.stays().stream().map(SiteStay::budget).toList(),
-                uncertainties);
+                SkyUncertainty.of(site.brief().sampling(), months));
     }
 
     private List<LedgerDay> days(Chargers chargers, double moreDriving) {
@@ -164,8 +160,9 @@ final class ChanceTrip {
             inputs.add(model.budgets().get(i).dailyTotalWh().as("E_d" + n));
             inputs.add(model.months().get(i).yieldWhPerW().as("y" + n));
             inputs.add(model.months().get(i).sky().clearnessSpread().as("s" + n));
-            inputs.add(model.uncertainties().get(i).as("u" + n));
+            inputs.add(model.uncertainty().ofMeans().get(i).as("u" + n));
         }
+        inputs.add(model.uncertainty().ofSpread().as("v"));
         return inputs.toArray(Input[]::new);
     }
 }

@@ -5,7 +5,7 @@ import wayside.sizing.solar.DailyClearness;
 
 /**
  * Weather drawn day by day from what a month is like: clearness by Bendt's distribution in Herzog's form, successive days alike
- * as {@link DayChain} makes them, and one sky factor for the whole run.
+ * as {@link DayChain} makes them, and one factor each on mean and spread for the whole run.
  */
 public final class ModelWeather implements Weather {
     private static final int HOURS_A_DAY = 24;
@@ -29,10 +29,11 @@ public final class ModelWeather implements Weather {
     public void fill(int run, double[] yieldWhPerW) {
         RunRandom random = new RunRandom(seed, run);
         double year = random.nextNormal();
+        double change = random.nextNormal();
         DayChain chain = new DayChain(random);
         int at = 0;
         for (StaySky stay : stays) {
-            DailyClearness days = stay.days(year);
+            DailyClearness days = stay.days(year, change);
             for (int night = 0; night < stay.nights(); night++) {
                 stay.fillDay(days.quantile(chain.next()), yieldWhPerW, at);
                 at += HOURS_A_DAY;

@@ -19,7 +19,7 @@ public final class ReplayedWeather implements Weather {
 
     private final double[] yearWhPerW = new double[EpwReader.HOURS];
     private final List<Visit> visits;
-    private final double sigma;
+    private final double scatter;
     private final long seed;
     private final int hours;
 
@@ -29,12 +29,12 @@ public final class ReplayedWeather implements Weather {
     /**
      * A year under an array.
      *
-     * @param uncertainty standard deviation of the factor of a run
+     * @param scatter standard deviation of the factor on a run's yield
      */
-    public ReplayedWeather(TypicalYear year, ArrayModel array, List<Visit> visits, double uncertainty, long seed) {
+    public ReplayedWeather(TypicalYear year, ArrayModel array, List<Visit> visits, double scatter, long seed) {
         this.visits = List.copyOf(visits);
         this.seed = seed;
-        sigma = Math.sqrt(Math.log1p(uncertainty * uncertainty));
+        this.scatter = scatter;
         hours = HOURS_A_DAY * visits.stream().mapToInt(Visit::nights).sum();
         YearOnPlane light = YearOnPlane.of(
                 year, array.position().plane(), Hdkr.MODEL, array.albedo().value());
@@ -55,7 +55,7 @@ public final class ReplayedWeather implements Weather {
     @Override
     public void fill(int run, double[] yieldWhPerW) {
         RunRandom random = new RunRandom(seed, run);
-        double factor = Math.exp(sigma * random.nextNormal() - sigma * sigma / 2);
+        double factor = SkyScatter.factor(scatter, random.nextNormal());
         int at = 0;
         for (Visit visit : visits) {
             int day = 1 + (int) (random.nextShare() * SolarCalendar.daysIn(visit.month()));

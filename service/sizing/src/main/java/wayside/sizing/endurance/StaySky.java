@@ -20,30 +20,20 @@ public final class StaySky {
     private final int nights;
     private final double clearness;
     private final double spread;
-    private final boolean scaled;
-    private final double sigma;
+    private final SkyScatter scatter;
     private final double monthlyWhM2;
     private final ArrayDay day;
 
     /**
      * A stay's sun on an array.
      *
-     * @param uncertainty standard deviation of the factor that stands for the year and for what is not known of the place
-     * @param scaled whether the days keep the place's own spread, or Bendt's
+     * @param scatter how far a run's sky may lie from the expected one
      */
-    public StaySky(
-            double latitude,
-            int month,
-            int nights,
-            SkyMonth sky,
-            ArrayModel array,
-            double uncertainty,
-            boolean scaled) {
+    public StaySky(double latitude, int month, int nights, SkyMonth sky, ArrayModel array, SkyScatter scatter) {
         this.nights = nights;
-        this.scaled = scaled;
+        this.scatter = scatter;
         clearness = sky.clearness().value();
         spread = sky.clearnessSpread().value();
-        sigma = Math.sqrt(Math.log1p(uncertainty * uncertainty));
         monthlyWhM2 = 1000 * sky.extraterrestrialKwhM2().value();
         SolarDay path = SolarDay.of(
                 latitude, representativeDay(latitude, month), array.position().plane());
@@ -75,11 +65,15 @@ public final class StaySky {
     /**
      * How clear the days of one run are.
      *
-     * @param z standard normal: how this run's sky differs from the expected one
+     * @param year standard normal: how much brighter this run's sky is than the expected one
+     * @param change standard normal: how much more its days differ
      */
-    DailyClearness days(double z) {
-        double mean = Math.min(BRIGHTEST_MEAN, clearness * Math.exp(sigma * z - sigma * sigma / 2));
-        return scaled ? DailyClearness.scaled(mean, spread) : DailyClearness.unscaled(mean);
+    DailyClearness days(double year, double change) {
+        double mean = Math.min(BRIGHTEST_MEAN, clearness * scatter.meanFactor(year));
+        return switch (scatter.daySpread()) {
+            case PLACE -> DailyClearness.scaled(mean, spread * scatter.spreadFactor(change));
+            case BENDT -> DailyClearness.unscaled(mean);
+        };
     }
 
     /**

@@ -55,6 +55,7 @@ record ChanceVerdict(SizedSystem system, ByChance found) {
                 "the loads as listed, a bank at the end of its life",
                 "A new bank is surer; loads to come have no room in it"));
         EnduranceChoices.ofTravel(brief.trip(), brief.loads()).forEach(choices::add);
+        choices.addAll(EnduranceChoices.ofDays(brief.sampling()));
         return choices;
     }
 

@@ -66,7 +66,7 @@ public record Endurance(
         return new Endurance(
                 chance,
                 question.runs(),
-                question.brief().seed(),
+                question.brief().sampling().seed(),
                 figures.sources(),
                 figures.uses(),
                 figures.shortage(),

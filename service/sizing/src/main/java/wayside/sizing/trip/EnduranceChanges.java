@@ -66,7 +66,7 @@ final class EnduranceChanges {
                                     .over(
                                             question.model(),
                                             tilted,
-                                            question.brief().seed()),
+                                            question.brief().sampling().seed()),
                             weather.runs()));
         }
     }

@@ -3,6 +3,7 @@ package wayside.sizing.trip;
 import java.util.ArrayList;
 import java.util.List;
 import wayside.sizing.brief.Load;
+import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.solar.SolarMonth;
@@ -11,13 +12,32 @@ import wayside.sizing.trace.Source;
 
 /** Defaults of an hourly trip that are no numbers. */
 public final class EnduranceChoices {
+    private static final Source DAYS = Source.paper(
+            "Bendt, Collares-Pereira & Rabl, The frequency distribution of daily insolation values, Solar Energy 27 (1981)",
+            "deviations scaled to the place");
+
     private EnduranceChoices() {}
 
     public static List<Assumption> of(EnduranceQuestion question) {
         List<Assumption> choices = new ArrayList<>();
         question.model().months().stream().map(SolarMonth::choices).forEach(choices::addAll);
         choices.addAll(ofTravel(question.brief().trip(), question.brief().loads()));
+        if (question.skies().drawsDays()) {
+            choices.addAll(ofDays(question.brief().sampling()));
+        }
         return choices;
+    }
+
+    /** Whose spread the drawn days have. */
+    public static List<Assumption> ofDays(Sampling sampling) {
+        return sampling.daySpread().isPresent()
+                ? List.of()
+                : List.of(Assumption.choice(
+                        "/daySpread",
+                        "how much days differ",
+                        "place",
+                        "As in the place's own typical years; Bendt's published spread is darker than real days",
+                        DAYS));
     }
 
     /** How the hours of a day are taken. */

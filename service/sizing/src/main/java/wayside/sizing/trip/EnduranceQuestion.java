@@ -1,8 +1,8 @@
 package wayside.sizing.trip;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.EnduranceBrief;
 import wayside.sizing.brief.InverterSpec;
@@ -64,7 +64,7 @@ public record EnduranceQuestion(
                         Source.commonPractice()),
                 runs(brief),
                 skies,
-                skies.over(model, system.panel(), brief.seed()));
+                skies.over(model, system.panel(), brief.sampling().seed()));
     }
 
     static TripModel model(EnduranceBrief brief, List<Load> loads, InverterSpec inverter) {
@@ -76,7 +76,7 @@ public record EnduranceQuestion(
                 inverter,
                 OptionalDouble.of(system.busVoltageV()),
                 system.standbyW(),
-                brief.skyUncertainty());
+                brief.sampling());
     }
 
     private static ChargerNeed charger(BuiltSystem system, TripModel model) {
@@ -93,16 +93,16 @@ public record EnduranceQuestion(
     }
 
     private static Derived runs(EnduranceBrief brief) {
-        Optional<Integer> given =
-                brief.runs().isPresent() ? Optional.of(brief.runs().getAsInt()) : Optional.empty();
-        return given.<Derived>map(count -> Derived.given("trips lived", count, Unit.COUNT, "/runs"))
-                .orElseGet(() -> Derived.assumed(
+        OptionalInt given = brief.sampling().runs();
+        return given.isPresent()
+                ? Derived.given("trips lived", given.getAsInt(), Unit.COUNT, "/runs")
+                : Derived.assumed(
                         "trips lived",
                         RUNS,
                         Unit.COUNT,
                         "/runs",
                         "Tells three in a hundred from two; more runs, narrower range",
-                        Source.definition()));
+                        Source.definition());
     }
 
     private static Derived figure(

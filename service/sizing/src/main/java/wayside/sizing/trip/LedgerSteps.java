@@ -32,7 +32,10 @@ final class LedgerSteps {
             inputs.add(month.yieldWhPerW().as("y" + n));
             inputs.add(month.sky().clearness().as("KT" + n));
             inputs.add(month.sky().clearnessSpread().as("s" + n));
-            inputs.add(question.model().uncertainties().get(i).as("u" + n));
+            inputs.add(question.model().uncertainty().ofMeans().get(i).as("u" + n));
+        }
+        if (question.skies().drawsDays()) {
+            inputs.add(question.model().uncertainty().ofSpread().as("v"));
         }
         grounds = inputs.toArray(Input[]::new);
     }

@@ -21,17 +21,28 @@ public interface Skies {
 
     Weather over(TripModel model, PanelMount panel, long seed);
 
+    /** Whether days are drawn, so that it matters how much they differ. */
+    default boolean drawsDays() {
+        return true;
+    }
+
     /** The hours of a typical year. */
-    static Skies replayed(TypicalYear year) {
-        return (model, panel, seed) -> {
+    record Replayed(TypicalYear year) implements Skies {
+        @Override
+        public Weather over(TripModel model, PanelMount panel, long seed) {
             List<ReplayedWeather.Visit> visits = model.trip().stays().stream()
                     .map(stay -> new ReplayedWeather.Visit(stay.month(), stay.nights()))
                     .toList();
             ArrayModel array = ArrayModel.of(
                     panel, TripModel.SYSTEM + "/panel", year.place().latitude());
-            return new ReplayedWeather(
-                    year, array, visits, model.uncertainties().get(0).value(), seed);
-        };
+            double scatter = model.uncertainty().ofMeans().get(0).value();
+            return new ReplayedWeather(year, array, visits, scatter, seed);
+        }
+
+        @Override
+        public boolean drawsDays() {
+            return false;
+        }
     }
 
     /** The same question at the place of a typical year, with its months' means. */

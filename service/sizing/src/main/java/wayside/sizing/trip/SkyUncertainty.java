@@ -1,8 +1,14 @@
 package wayside.sizing.trip;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
+import wayside.sizing.brief.DaySpread;
+import wayside.sizing.brief.Sampling;
+import wayside.sizing.endurance.SkyScatter;
 import wayside.sizing.solar.SkyBasis;
 import wayside.sizing.solar.SkyMonth;
+import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Source;
@@ -11,43 +17,78 @@ import wayside.sizing.trace.Unit;
 /**
  * How far a run's sky may lie from the expected one: the year's own scatter, spells longer than the days' chain has, and what
  * the table doesn't know. With these the predicted chances come true in real typical years.
+ *
+ * @param ofMeans of each stay's month
+ * @param ofSpread of the days about it, in all stays
+ * @param daySpread whose spread that is
  */
-public final class SkyUncertainty {
-    private static final double GIVEN = 0.12;
-    private static final double WORLD = 0.16;
+public record SkyUncertainty(List<Derived> ofMeans, Derived ofSpread, DaySpread daySpread) {
     /** From the middle to the end that one in ten lies beyond, of a normal distribution. */
     private static final double TENTH = 1.2816;
 
     private static final Source CHECKED = Source.dataset(
             "Daily clearness of typical years, NREL TMY3 2008", "chosen so that predicted chances come true");
 
-    private SkyUncertainty() {}
+    public SkyUncertainty {
+        ofMeans = List.copyOf(ofMeans);
+    }
 
-    public static Derived of(String label, OptionalDouble given, SkyMonth sky) {
+    /** Of the stays of a trip, in their order. */
+    public static SkyUncertainty of(Sampling sampling, List<SolarMonth> months) {
+        List<Derived> ofMeans = new ArrayList<>();
+        for (SolarMonth month : months) {
+            String label = "stay " + (ofMeans.size() + 1) + ": uncertainty of the sky";
+            ofMeans.add(ofMean(label, sampling.skyUncertainty(), month.sky()));
+        }
+        return new SkyUncertainty(
+                ofMeans,
+                ofSpread(sampling.spreadUncertainty()),
+                sampling.daySpread().orElse(DaySpread.PLACE));
+    }
+
+    SkyScatter scatter(int stay) {
+        return new SkyScatter(ofMeans.get(stay).value(), ofSpread.value(), daySpread);
+    }
+
+    private static Derived ofSpread(OptionalDouble given) {
+        String label = "uncertainty of how much days differ";
+        String field = "/spreadUncertainty";
+        return given.isPresent()
+                ? Derived.given(label, given.getAsDouble(), Unit.SHARE, field)
+                : Derived.assumed(
+                        label,
+                        SkyScatter.SPREAD,
+                        Unit.SHARE,
+                        field,
+                        "Single months are more changeable or steadier than the table says",
+                        CHECKED);
+    }
+
+    private static Derived ofMean(String label, OptionalDouble given, SkyMonth sky) {
         String field = "/skyUncertainty";
-        String what = label + ": uncertainty of the sky";
         if (given.isPresent()) {
-            return Derived.given(what, given.getAsDouble(), Unit.SHARE, field);
+            return Derived.given(label, given.getAsDouble(), Unit.SHARE, field);
         }
         if (sky.basis() == SkyBasis.GIVEN) {
-            return Derived.assumed(
-                    what, GIVEN, Unit.SHARE, field, "Your figure is a mean; single years differ from it", CHECKED);
+            String reason = "Your figure is a mean; single years differ from it";
+            return Derived.assumed(label, SkyScatter.MEAN_GIVEN, Unit.SHARE, field, reason, CHECKED);
         }
         Derived table = Derived.assumed(
-                what,
-                WORLD,
+                label,
+                SkyScatter.MEAN_FROM_TABLE,
                 Unit.SHARE,
                 field,
                 "Single years differ, and the table is a tenth off here and there",
                 CHECKED);
-        return sky.basis() == SkyBasis.WORLD || sky.horizontalKwhM2().value() <= 0 ? table : ofLatitude(what, sky);
+        return sky.basis() == SkyBasis.WORLD || sky.horizontalKwhM2().value() <= 0 ? table : ofLatitude(label, sky);
     }
 
-    private static Derived ofLatitude(String what, SkyMonth sky) {
+    private static Derived ofLatitude(String label, SkyMonth sky) {
         double range = sky.highKwhM2().value() - sky.lowKwhM2().value();
+        double deviation = range / (2 * TENTH * sky.horizontalKwhM2().value());
         return Derived.computed(
-                what,
-                Math.max(WORLD, range / (2 * TENTH * sky.horizontalKwhM2().value())),
+                label,
+                Math.max(SkyScatter.MEAN_FROM_TABLE, deviation),
                 Unit.SHARE,
                 Formula.commonPractice("s = (H_high - H_low) / (2 1.2816 H), at least 0.16"),
                 sky.highKwhM2().as("H_high"),

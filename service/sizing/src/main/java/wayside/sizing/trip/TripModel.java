@@ -8,6 +8,7 @@ import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.PanelMount;
+import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.budget.EnergyBudget;
@@ -18,7 +19,6 @@ import wayside.sizing.solar.AirTemperature;
 import wayside.sizing.solar.ArrayModel;
 import wayside.sizing.solar.MonthAt;
 import wayside.sizing.solar.SolarMonth;
-import wayside.sizing.trace.Derived;
 
 /**
  * A trip made ready for the ledger.
@@ -26,15 +26,14 @@ import wayside.sizing.trace.Derived;
  * @param trip as asked
  * @param months what each stay's sun is like
  * @param budgets what a day of each stay takes
- * @param uncertainties of each stay's sky
+ * @param uncertainty of the stays' skies
  */
-public record TripModel(Trip trip, List<SolarMonth> months, List<EnergyBudget> budgets, List<Derived> uncertainties) {
+public record TripModel(Trip trip, List<SolarMonth> months, List<EnergyBudget> budgets, SkyUncertainty uncertainty) {
     static final String SYSTEM = "/system";
 
     public TripModel {
         months = List.copyOf(months);
         budgets = List.copyOf(budgets);
-        uncertainties = List.copyOf(uncertainties);
     }
 
     /** What a trip and its loads leave open is filled in. */
@@ -45,21 +44,19 @@ public record TripModel(Trip trip, List<SolarMonth> months, List<EnergyBudget> b
             InverterSpec inverter,
             OptionalDouble busVoltageV,
             OptionalDouble standbyW,
-            OptionalDouble skyUncertainty) {
+            Sampling sampling) {
         EnergyBrief energy = new EnergyBrief(loads, busVoltageV, inverter, standbyW, OptionalDouble.empty());
         boolean changing = loads.stream().anyMatch(load -> !load.ambientDuty().isEmpty());
         List<SolarMonth> months = new ArrayList<>();
         List<EnergyBudget> budgets = new ArrayList<>();
-        List<Derived> uncertainties = new ArrayList<>();
         for (Stay stay : trip.stays()) {
             int index = months.size();
             SolarMonth month = SolarMonth.of(stay, index, panel, SYSTEM + "/panel");
             months.add(month);
-            uncertainties.add(SkyUncertainty.of("stay " + (index + 1), skyUncertainty, month.sky()));
             budgets.add(
                     changing || index == 0 ? EnergyBudget.of(energy, month.sky().meanC(), SYSTEM) : budgets.get(0));
         }
-        return new TripModel(trip, months, budgets, uncertainties);
+        return new TripModel(trip, months, budgets, SkyUncertainty.of(sampling, months));
     }
 
     /** The weather of the trip, drawn day by day; the same on any panel. */
@@ -80,8 +77,7 @@ public record TripModel(Trip trip, List<SolarMonth> months, List<EnergyBudget> b
                 trip.stays().get(index).nights(),
                 months.get(index).sky(),
                 array,
-                uncertainties.get(index).value(),
-                true);
+                uncertainty.scatter(index));
     }
 
     /**

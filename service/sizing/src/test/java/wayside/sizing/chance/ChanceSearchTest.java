@@ -12,6 +12,7 @@ import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.Place;
+import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.Sky;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.SystemBrief;
@@ -24,7 +25,7 @@ import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Shortfall;
 
 class ChanceSearchTest {
-    private static final int RUNS = 400;
+    private static final Sampling LIVES = Sampling.of(400, 0);
 
     private static SystemBrief brief(Target target) {
         Stay stay = Stay.of(Place.of(42, 5), 5, 7).under(new Sky.Clearness(0.5)).at(new Ambient(18, 8));
@@ -32,7 +33,8 @@ class ChanceSearchTest {
                 List.of(Load.dc("fridge", 45, 24).withDuty(0.5), Load.dc("light", 10, 4)),
                 Trip.of(stay),
                 SystemWishes.OPEN,
-                target);
+                target,
+                LIVES);
     }
 
     private static ByChance found(Target target) {
@@ -41,7 +43,7 @@ class ChanceSearchTest {
 
     @Test
     void findsASystemThatIsSureEnough() {
-        Answer<Recommendation> answer = SystemSizer.size(brief(Target.chance(0.05, RUNS)));
+        Answer<Recommendation> answer = SystemSizer.size(brief(Target.chance(0.05)));
         ByChance found = answer.result().byChance().orElseThrow();
         assertThat(answer.result().feasible()).isTrue();
         assertThat(found.chance().value().value()).isLessThanOrEqualTo(0.05);
@@ -54,7 +56,7 @@ class ChanceSearchTest {
     // larger array goes with a smaller bank.
     @Test
     void aLargerArrayOnTheCurveNeverNeedsALargerBank() {
-        List<CurvePoint> curve = found(Target.chance(0.05, RUNS)).curve();
+        List<CurvePoint> curve = found(Target.chance(0.05)).curve();
         assertThat(curve).hasSizeGreaterThan(3);
         for (int i = 1; i < curve.size(); i++) {
             assertThat(curve.get(i).solarPowerW())
@@ -66,8 +68,8 @@ class ChanceSearchTest {
 
     @Test
     void beingSurerNeverTakesASmallerBankOnTheCurve() {
-        List<CurvePoint> bold = found(Target.chance(0.2, RUNS)).curve();
-        List<CurvePoint> careful = found(Target.chance(0.02, RUNS)).curve();
+        List<CurvePoint> bold = found(Target.chance(0.2)).curve();
+        List<CurvePoint> careful = found(Target.chance(0.02)).curve();
         for (int i = 0; i < bold.size(); i++) {
             assertThat(careful.get(i).nominalEnergyWh())
                     .isGreaterThanOrEqualTo(bold.get(i).nominalEnergyWh());
@@ -76,7 +78,7 @@ class ChanceSearchTest {
 
     @Test
     void choosesByWhatIsAsked() {
-        Target target = Target.chance(0.05, RUNS);
+        Target target = Target.chance(0.05);
         CurvePoint light = chosen(found(target.by(Objective.MASS)));
         CurvePoint small = chosen(found(target.by(Objective.VOLUME)));
         assertThat(light.massKg()).isLessThanOrEqualTo(small.massKg());
@@ -93,13 +95,13 @@ class ChanceSearchTest {
 
     @Test
     void neverInventsAPrice() {
-        Target byPrice = Target.chance(0.05, RUNS).by(Objective.PRICE);
+        Target byPrice = Target.chance(0.05).by(Objective.PRICE);
         assertThat(found(byPrice).objective()).isEqualTo(Objective.MASS);
     }
 
     @Test
     void saysWhenWhatIsGivenIsNotSureEnough() {
-        SystemBrief open = brief(Target.chance(0.05, RUNS));
+        SystemBrief open = brief(Target.chance(0.05));
         SystemWishes small = new SystemWishes(
                 OptionalDouble.empty(),
                 Optional.empty(),
@@ -111,7 +113,7 @@ class ChanceSearchTest {
                 InverterSpec.OPEN,
                 OptionalDouble.empty());
         Recommendation recommendation = SystemSizer.size(
-                        new SystemBrief(open.loads(), open.trip(), small, open.target()))
+                        new SystemBrief(open.loads(), open.trip(), small, open.target(), LIVES))
                 .result();
         assertThat(recommendation.shortfalls()).extracting(Shortfall::code).contains("chance-too-high");
     }
@@ -123,7 +125,8 @@ class ChanceSearchTest {
                 List.of(Load.dc("fridge", 45, 6)),
                 Trip.of(Stay.of(Place.of(69.6, 18.9), 12, 3).at(new Ambient(5, 4))),
                 SystemWishes.OPEN,
-                Target.chance(0.05, RUNS));
+                Target.chance(0.05),
+                LIVES);
         Recommendation recommendation = SystemSizer.size(brief).result();
         assertThat(recommendation.system().array()).isEmpty();
         assertThat(recommendation.byChance().orElseThrow().advice())

@@ -8,29 +8,33 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * What we say happens as often as we say. Every third station; the prediction knows the month's mean only, or its place only.
+ * What we say happens as often as we say. Every second station; the prediction knows the month's mean only, or its place only.
  */
 class ChanceComesTrueTest {
-    private static final int RUNS = 500;
+    private static final int RUNS = 600;
+    private static final double STANDARD_ERRORS = 3;
 
-    // Source: daily clearness of typical years at 60 stations, NREL TMY3 (2008). The band: four standard errors, the
-    // stations being what is independent, and a fifth of the predicted chance plus one in a hundred for what the model
-    // can't know.
+    // Source: daily clearness of typical years at 60 stations, NREL TMY3 (2008). The band: three standard errors, the
+    // stations
+    // being what is independent, and for what the model can't know a sixth of the predicted chance upwards and two
+    // fifths
+    // downwards. Downwards it is wider, for the default scatter reckons with years unlike the mean, and these months
+    // are the mean.
     @ParameterizedTest
-    @CsvSource({"2, true, 0.12", "5, true, 0.12", "5, false, 0.16"})
-    void chancesComeTrue(int nights, boolean irradiationGiven, double uncertainty) {
+    @CsvSource({"2, true", "5, true", "10, true", "5, false"})
+    void chancesComeTrue(int nights, boolean irradiationGiven) {
         List<RealMonth> all = RealMonth.all();
         List<RealMonth> some = IntStream.range(0, all.size())
-                .filter(i -> i / 12 % 3 == 0)
+                .filter(i -> i / 12 % 2 == 0)
                 .mapToObj(all::get)
                 .toList();
-        List<ChanceTable.Group> groups =
-                new ChanceTable(nights, RUNS, irradiationGiven, uncertainty, true).groups(some);
+        List<ChanceTable.Group> groups = ChanceTable.asServed(nights, RUNS, irradiationGiven).groups(some).stream()
+                .filter(group -> group.predicted() > 0.005 && group.predicted() < 0.5)
+                .toList();
+        assertThat(groups).hasSizeGreaterThanOrEqualTo(5);
         for (ChanceTable.Group group : groups) {
-            if (group.predicted() > 0.01 && group.predicted() < 0.5) {
-                double band = 4 * group.error() + 0.2 * group.predicted() + 0.01;
-                assertThat(group.came()).isBetween(group.predicted() - band, group.predicted() + band);
-            }
+            double noise = STANDARD_ERRORS * group.error();
+            assertThat(group.came()).isBetween(group.predicted() * 3 / 5 - noise, group.predicted() * 7 / 6 + noise);
         }
     }
 }

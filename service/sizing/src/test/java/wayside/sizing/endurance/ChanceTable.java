@@ -31,15 +31,19 @@ final class ChanceTable {
     private final int nights;
     private final int runs;
     private final boolean given;
-    private final double uncertainty;
-    private final boolean scaled;
+    private final SkyScatter scatter;
 
-    ChanceTable(int nights, int runs, boolean given, double uncertainty, boolean scaled) {
+    ChanceTable(int nights, int runs, boolean given, SkyScatter scatter) {
         this.nights = nights;
         this.runs = runs;
         this.given = given;
-        this.uncertainty = uncertainty;
-        this.scaled = scaled;
+        this.scatter = scatter;
+    }
+
+    /** As the service predicts: the irradiation given, or not even that. */
+    static ChanceTable asServed(int nights, int runs, boolean given) {
+        double ofMean = given ? SkyScatter.MEAN_GIVEN : SkyScatter.MEAN_FROM_TABLE;
+        return new ChanceTable(nights, runs, given, SkyScatter.of(ofMean, SkyScatter.SPREAD));
     }
 
     /** One class of predicted chance at one station: sums over trips. */
@@ -66,7 +70,7 @@ final class ChanceTable {
                 "/place");
         SkyMonth sky = SkyMonth.of(at);
         ArrayModel array = ArrayModel.of(PanelMount.FLAT, "/panel", real.place().latitude());
-        StaySky stay = new StaySky(real.place().latitude(), real.month(), nights, sky, array, uncertainty, scaled);
+        StaySky stay = new StaySky(real.place().latitude(), real.month(), nights, sky, array, scatter);
         double meanWh = PANEL_W * SolarMonth.of(at, array).yieldWhPerW().value();
         List<double[]> drawn = drawn(stay);
         List<double[]> lived = lived(stay, real);
@@ -190,8 +194,8 @@ final class ChanceTable {
         List<RealMonth> months = RealMonth.all();
         int runs = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1000;
         for (int nights : new int[] {5, 2, 10}) {
-            System.out.println(new ChanceTable(nights, runs, true, 0.12, true).lines(months));
-            System.out.println(new ChanceTable(nights, runs, false, 0.16, true).lines(months));
+            System.out.println(asServed(nights, runs, true).lines(months));
+            System.out.println(asServed(nights, runs, false).lines(months));
         }
     }
 

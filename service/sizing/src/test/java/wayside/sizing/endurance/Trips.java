@@ -31,7 +31,7 @@ final class Trips {
                 "/stay",
                 "/place");
         ArrayModel array = ArrayModel.of(PanelMount.FLAT, "/panel", latitude);
-        return new StaySky(latitude, month, nights, SkyMonth.of(at), array, uncertainty, true);
+        return new StaySky(latitude, month, nights, SkyMonth.of(at), array, SkyScatter.of(uncertainty, 0));
     }
 
     static LedgerBank bank(Chemistry chemistry, double nominalWh) {

@@ -1,0 +1,18 @@
+package wayside.server.api;
+
+/** Whose day-to-day spread the drawn days have. */
+public enum DaySpreadCode implements Coded {
+    PLACE("place"),
+    BENDT("bendt");
+
+    private final String code;
+
+    DaySpreadCode(String code) {
+        this.code = code;
+    }
+
+    @Override
+    public String code() {
+        return code;
+    }
+}

@@ -1,0 +1,25 @@
+package wayside.server.mapping;
+
+import org.jspecify.annotations.Nullable;
+import wayside.server.api.DaySpreadCode;
+import wayside.sizing.brief.DaySpread;
+import wayside.sizing.brief.Sampling;
+
+/** How often a trip is lived, and in what weathers. */
+final class SamplingReader {
+    private SamplingReader() {}
+
+    static Sampling read(
+            @Nullable Integer runs,
+            @Nullable Integer seed,
+            @Nullable Double skyUncertainty,
+            @Nullable Double spreadUncertainty,
+            @Nullable DaySpreadCode daySpread) {
+        return new Sampling(
+                Given.whole(runs),
+                seed == null ? 0 : seed,
+                Given.number(skyUncertainty),
+                Given.number(spreadUncertainty),
+                Given.map(daySpread, code -> DaySpread.valueOf(code.name())));
+    }
+}
