@@ -4,7 +4,7 @@ import {h} from './dom.js';
 import {Reader} from './reader.js';
 import {retyped} from './lengths.js';
 import {controlOf} from './pointer.js';
-import {enduranceRequest, recommendationRequest, sentLoads, yearRequest} from './request.js';
+import {enduranceRequest, rechargeRequest, recommendationRequest, sentLoads, yearRequest} from './request.js';
 import {get, ownService} from './service.js';
 import {clearFaults, showFault} from './sheet/field.js';
 import {GoBand} from './sheet/goband.js';
@@ -125,11 +125,20 @@ export class WaysidePlanner extends HTMLElement {
     const asked = recommendationRequest(this.state, this.reader.lang, this.units);
     this.sent = sent;
     this.fresh = new Set();
+    this.asking = asked;
     return {
       service: this.service,
       first: {name: 'recommendation', operation: 'recommendation', body: asked},
-      then: (answer) => followUps(asked, answer),
+      then: (answer) => this.follow(asked, answer),
     };
+  }
+
+  /** What to ask next; an older answer to what is no longer asked goes. */
+  follow(asked, answer) {
+    const next = followUps(asked, answer);
+    const kept = ['recommendation', ...next.map(({name}) => name)];
+    this.answers = Object.fromEntries(Object.entries(this.answers).filter(([name]) => kept.includes(name)));
+    return next;
   }
 
   heard(name, result) {
@@ -143,6 +152,7 @@ export class WaysidePlanner extends HTMLElement {
     } else if (result.problem) {
       this.refused(result.problem);
     } else {
+      this.asked = this.asking;
       this.keep(name, result.answer);
     }
   }
@@ -157,6 +167,7 @@ export class WaysidePlanner extends HTMLElement {
   show() {
     this.runBand.read(this.answers.recommendation.energyBudget, this.sent, this.reader);
     this.takeBand.showAnswer(this.answers, {
+      asked: this.asked,
       trip: this.state.stays.map(({month}) => Number(month)),
       tilted: Number(this.state.wishes.tiltDegrees) > 0,
       reachOf: (pointer) => this.reachOf(pointer),
@@ -216,6 +227,9 @@ function followUps(asked, answer) {
   if (!answer.battery) {
     return [];
   }
-  const endurance = {name: 'endurance', operation: 'endurance', body: enduranceRequest(asked, answer)};
-  return answer.solar ? [endurance, {name: 'year', operation: 'solar-yield', body: yearRequest(asked, answer)}] : [endurance];
+  return [
+    {name: 'endurance', operation: 'endurance', body: enduranceRequest(asked, answer)},
+    {name: 'recharge', operation: 'recharge-time', body: rechargeRequest(asked, answer)},
+    {name: 'year', operation: 'solar-yield', body: answer.solar && yearRequest(asked, answer)},
+  ].filter(({body}) => body);
 }

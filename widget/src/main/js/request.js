@@ -109,6 +109,12 @@ export function yearRequest(asked, recommendation) {
   return stripped({place: asked.trip.stays[0].place, panel: asked.system.panel, solarPowerW: recommendation.solar.powerW});
 }
 
+/** What goes to recharge-time: the recommended system from empty, with all that it has to charge from. Nothing when it has nothing. */
+export function rechargeRequest(asked, recommendation) {
+  const {solar, alternator, shore} = recommendation;
+  return solar || alternator || shore ? {system: builtSystem(asked, recommendation)} : undefined;
+}
+
 function builtSystem(asked, {battery, solar, alternator, shore, inverter}) {
   return stripped({
     busVoltageV: battery.busVoltageV,

@@ -8,6 +8,7 @@ export function assumptionList(assumptions, controlFor, reader) {
   }
   return h('section', {class: 'part assumptions'},
     h('details', {'data-open': 'assumptions'}, h('summary', {}, h('h3', {}, `What was assumed, ${assumptions.length} times`)),
+      h('p', {class: 'onpaper ground'}, 'Where no source is named it is common practice.'),
       h('ul', {}, assumptions.map((assumption) => assumptionView(assumption, controlFor, reader)))));
 }
 
@@ -15,10 +16,10 @@ function assumptionView(assumption, controlFor, reader) {
   const control = controlFor(assumption.field);
   return h('li', {},
     h('p', {}, h('b', {}, `${assumption.label}: `), valueText(assumption, reader)),
-    h('p', {class: 'ground'}, assumption.reason, '. ', ground(assumption), '. ',
+    h('p', {class: 'ground'}, assumption.reason, '. ', h('span', {class: assumption.basis}, ground(assumption), '. '),
       control
         ? h('button', {type: 'button', class: 'plain', 'aria-label': `Change: ${assumption.label}`, click: control}, 'Change it')
-        : h('span', {}, 'A program that asks can set ', h('code', {}, assumption.field), '.')));
+        : h('span', {class: 'api'}, 'A program that asks can set ', h('code', {}, assumption.field), '.')));
 }
 
 function valueText({value, unit}, reader) {

@@ -5,7 +5,7 @@ const USES = [['loadsWh', 'your loads', 'use'], ['standbyWh', 'standby', 'loss']
 export function balanceOf({sources, uses}) {
   const ins = stackOf(SOURCES, sources);
   const outs = stackOf(USES, uses);
-  const store = {label: 'the battery', kind: 'store', energyWh: Math.abs(uses.storeGainWh)};
+  const store = {label: 'battery', kind: 'store', energyWh: Math.abs(uses.storeGainWh)};
   return uses.storeGainWh < 0 ? {in: [...ins, store], out: outs} : {in: ins, out: [...outs, store]};
 }
 

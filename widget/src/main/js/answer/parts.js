@@ -3,6 +3,7 @@ import {balancePicture} from '../picture/balance.js';
 import {chargePicture} from '../picture/charge.js';
 import {curvePicture} from '../picture/curve.js';
 import {dayPicture} from '../picture/day.js';
+import {rechargePicture} from '../picture/recharge.js';
 import {sunPicture} from '../picture/sun.js';
 import {besides, chemistryTable} from './alternatives.js';
 import {assumptionList} from './assumptions.js';
@@ -11,6 +12,7 @@ import {budgetLines} from './budgetfigures.js';
 import {cautionList} from './cautions.js';
 import {circuitTable} from './circuits.js';
 import {figureList} from './figures.js';
+import {orderOnPaper} from './order.js';
 import {systemGroups} from './systemfigures.js';
 import {tripGroup} from './trip.js';
 import {stepsOf} from './why.js';
@@ -18,23 +20,26 @@ import {stepsOf} from './why.js';
 /**
  * The body of the answer in reading order: figures, pictures, wires, cautions, what was assumed.
  *
- * @param answers {recommendation, endurance, year}; the latter two come later, or not at all
- * @param sheet {trip: months of the trip, reachOf: way to a control, isOld: whether an answer belongs to the question before}
+ * @param answers {recommendation, endurance, recharge, year}; the latter three come later, or not at all
+ * @param sheet {asked: the request that was answered, trip: months of the trip, reachOf: way to a control, isOld: whether an answer belongs to the question before}
  */
 export function answerParts(answers, sheet, reader) {
   const {recommendation} = answers;
   const steps = stepsOf(recommendation);
   return [
     shortfallList(recommendation.shortfalls.slice(1)),
-    systemGroups(recommendation, reader).map(({title, lines}) => group(title, lines, recommendation, steps, reader)),
-    group('Your day', budgetLines(recommendation.energyBudget, '/energyBudget'), recommendation, steps, reader),
-    answers.endurance ? drawn(tripGroup(answers.endurance, reader), sheet.isOld('endurance')) : undefined,
+    orderOnPaper(sheet.asked, recommendation.energyBudget, reader),
+    h('div', {class: 'groups'},
+      systemGroups(recommendation, reader).map(({title, lines}) => group(title, lines, recommendation, steps, reader)),
+      fillGroup(answers.recharge, sheet, reader),
+      group('Your day', budgetLines(recommendation.energyBudget, '/energyBudget'), recommendation, steps, reader),
+      answers.endurance ? drawn(tripGroup(answers.endurance, reader), sheet.isOld('endurance')) : undefined),
     h('div', {class: 'pictures'}, pictures(answers, sheet, reader)),
     circuitTable(recommendation.circuits, reader),
     chemistryTable(recommendation.byChemistry, reader),
     besides(answers, reader),
-    cautionList(merged(recommendation.cautions, answers.endurance?.cautions, ({code}) => code)),
-    assumptionList(merged(recommendation.assumptions, answers.endurance?.assumptions, ({field}) => field), sheet.reachOf, reader),
+    cautionList(merged(all('cautions', answers), ({code}) => code)),
+    assumptionList(merged(all('assumptions', answers), ({field}) => field), sheet.reachOf, reader),
   ].flat();
 }
 
@@ -46,11 +51,12 @@ function shortfallList(shortfalls) {
   return shortfalls.length > 0 ? h('ul', {class: 'shortfalls'}, shortfalls.map(({text}) => h('li', {}, text))) : undefined;
 }
 
-function pictures({recommendation, endurance, year}, sheet, reader) {
+function pictures({recommendation, endurance, recharge, year}, sheet, reader) {
   const need = recommendation.energyBudget.dailyTotalWh;
   return [
     endurance ? drawn(chargePicture(endurance.stateOfCharge, reader), sheet.isOld('endurance')) : undefined,
     endurance ? drawn(balancePicture(balanceOf(endurance), reader), sheet.isOld('endurance')) : undefined,
+    recharge?.feasible ? drawn(rechargePicture(recharge, reader), sheet.isOld('recharge')) : undefined,
     recommendation.curve?.length > 1 ? curvePicture(recommendation.curve, pairOf(recommendation), reader) : undefined,
     year ? drawn(sunPicture(year.months, need, sheet.trip, reader), sheet.isOld('year')) : undefined,
     dayPicture(recommendation.energyBudget.hourlyW, reader),
@@ -66,7 +72,29 @@ function drawn(picture, old) {
   return picture;
 }
 
-function merged(own, others, key) {
-  const known = new Set((own ?? []).map(key));
-  return [...(own ?? []), ...(others ?? []).filter((one) => !known.has(key(one)))];
+/** One kind of note, answer by answer. */
+function all(kind, {recommendation, endurance, recharge}) {
+  return [recommendation, endurance, recharge].map((answer) => answer?.[kind] ?? []);
+}
+
+/** The first answer's own, then what the later ones add. */
+function merged([own, ...others], key) {
+  const known = new Set(own.map(key));
+  return others.reduce((kept, more) => {
+    const added = more.filter((one) => !known.has(key(one)));
+    added.forEach((one) => known.add(key(one)));
+    return [...kept, ...added];
+  }, own);
+}
+
+/** How long a fill takes; in words when it never ends. */
+function fillGroup(recharge, sheet, reader) {
+  if (!recharge) {
+    return undefined;
+  }
+  const at = (label, field, note) => ({label, pointer: `/${field}`, value: recharge[field], unit: 'h', note});
+  const lines = recharge.feasible
+    ? [at('Full from empty', 'hours', 'slower as it fills'), at('Plain division says', 'plainDivisionHours', 'energy by power')]
+    : recharge.shortfalls.map(({text}) => ({label: text, shown: ' '}));
+  return drawn(group('Filling up, everything at once', lines, recharge, stepsOf(recharge), reader), sheet.isOld('recharge'));
 }

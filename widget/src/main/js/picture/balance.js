@@ -17,7 +17,7 @@ export function balancePicture(parts, reader) {
   const kept = {in: parts.in.filter(seen), out: parts.out.filter(seen)};
   const total = Math.max(sum(kept.in), sum(kept.out));
   const largest = [...kept.in].sort((one, other) => other.energyWh - one.energyWh)[0];
-  const summary = largest ? `Most comes from ${largest.label}: ${reader.text(largest.energyWh, 'Wh')} of ${reader.text(sum(kept.in), 'Wh')}.` : 'Nothing comes in.';
+  const summary = largest ? `Most comes from the ${largest.label}: ${reader.text(largest.energyWh, 'Wh')} of ${reader.text(sum(kept.in), 'Wh')}.` : 'Nothing comes in.';
   const y = scale(0, total, BOTTOM, TOP);
   const row = (side) => ({label, energyWh}) => [label, side === 'in' ? reader.text(energyWh, 'Wh') : '', side === 'out' ? reader.text(energyWh, 'Wh') : ''];
   return picture({

@@ -1,7 +1,5 @@
 import {svg} from '../dom.js';
-import {BOTTOM, LEFT, mark, picture, RIGHT, rulers, scale, TOP} from './frame.js';
-
-const SHARES = [0, 0.25, 0.5, 0.75, 1];
+import {BOTTOM, LEFT, mark, picture, RIGHT, rulers, scale, SHARES, TOP} from './frame.js';
 
 /** The battery through the trip: the median of all runs, the band that nine of ten lie in, and the floor. */
 export function chargePicture({hours, p05, p50, p95, floor}, reader) {
@@ -17,7 +15,7 @@ export function chargePicture({hours, p05, p50, p95, floor}, reader) {
       svg('path', {class: 'spread', d: `M${line(p95).join('L')}L${line(p05).reverse().join('L')}Z`}),
       svg('path', {class: 'median', d: `M${line(p50).join('L')}`}),
       floorMark(floor, y), days(last, x), labels(p05, p50, p95, hours, x, y)],
-    columns: ['Hour of the trip', '5 of 100 are below', 'Median', '5 of 100 are above'],
+    columns: ['Hour of the trip', '5 of 100 are below', 'Half are below', '5 of 100 are above'],
     rows: hours.map((hour, index) => [String(hour), ...[p05, p50, p95].map((shares) => reader.exactText(Math.round(shares[index] * 1000) / 1000, 'share'))]),
   });
 }
@@ -42,5 +40,5 @@ function labels(p05, p50, p95, hours, x, y) {
   const widest = p95.reduce((best, share, index) => (share - p05[index] > p95[best] - p05[best] ? index : best), 0);
   const at = x(hours[widest]);
   const anchor = at > (LEFT + RIGHT) / 2 ? 'end' : 'start';
-  return [mark(at, y(p50[widest]) - 4, 'median', `${anchor} halo`), mark(at, y(p05[widest]) - 4, '5 of 100 lie lower', `${anchor} halo`)];
+  return [mark(at, y(p50[widest]) - 4, 'half lie lower', `${anchor} halo`), mark(at, y(p05[widest]) - 4, '5 of 100 lie lower', `${anchor} halo`)];
 }

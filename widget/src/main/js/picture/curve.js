@@ -1,5 +1,5 @@
 import {svg} from '../dom.js';
-import {BOTTOM, LEFT, mark, picture, RIGHT, rulers, scale, ticks, TOP} from './frame.js';
+import {along, BOTTOM, LEFT, mark, picture, RIGHT, rulers, scale, ticks, TOP} from './frame.js';
 
 /**
  * Battery against panel at equal chance of running flat: any pair on the line is as sure as any other.
@@ -15,19 +15,12 @@ export function curvePicture(pairs, picked, reader) {
   const x = scale(0, powers[powers.length - 1], LEFT, RIGHT);
   return picture({
     name: 'curve', title: 'Battery against panel', summary: 'Any pair on the line runs flat equally seldom.',
-    marks: [rulers(energies, (value) => y(value * 1000), 'kWh of battery', (value) => reader.number(value)), powerNames(powers, x, reader),
+    marks: [rulers(energies, (value) => y(value * 1000), 'kWh of battery', (value) => reader.number(value)), along(powers, x, 'W of panel', reader),
       svg('polyline', {class: 'median', points: sorted.map(({nominalEnergyWh, solarPowerW}) => `${x(solarPowerW)},${y(nominalEnergyWh)}`).join(' ')}),
       pick(picked, x, y)],
     columns: ['Panels', 'Battery'],
     rows: sorted.map(({nominalEnergyWh, solarPowerW}) => [reader.needText(solarPowerW, 'W'), reader.needText(nominalEnergyWh, 'Wh')]),
   });
-}
-
-function powerNames(powers, x, reader) {
-  // The last name carries the unit and needs the room of the one before it.
-  const named = powers.filter((_, index) => index === 0 || index !== powers.length - 2);
-  return named.map((power, index) => svg('text', {class: `axis ${index === named.length - 1 ? 'end' : 'middle'}`, x: x(power), y: BOTTOM + 16},
-    index === named.length - 1 ? `${reader.number(power)} W of panel` : reader.number(power)));
 }
 
 function pick({nominalEnergyWh, solarPowerW}, x, y) {

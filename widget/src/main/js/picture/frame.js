@@ -2,10 +2,11 @@ import {freshId, h, svg} from '../dom.js';
 
 export const WIDTH = 360;
 export const HEIGHT = 190;
-export const LEFT = 40;
+export const LEFT = 46;
 export const RIGHT = 352;
 export const TOP = 22;
 export const BOTTOM = 164;
+export const SHARES = [0, 0.25, 0.5, 0.75, 1];
 
 /** A picture with its title, its words for those who can't see it, and the table it was drawn from. */
 export function picture({name, title, summary, marks, columns, rows, height = HEIGHT}) {
@@ -47,6 +48,13 @@ export function rulers(values, y, unit, label) {
       svg('text', {class: 'axis end', x: LEFT - 5, y: y(value) + 4}, label(value)),
     ]),
   ];
+}
+
+/** Values along the foot; the last one carries the unit and takes the room of the one before it. */
+export function along(values, x, unit, reader) {
+  const named = values.filter((_, index) => index === 0 || index !== values.length - 2);
+  return named.map((value, index) => svg('text', {class: `axis ${index === named.length - 1 ? 'end' : 'middle'}`, x: x(value), y: BOTTOM + 16},
+    index === named.length - 1 ? `${reader.number(value)} ${unit}` : reader.number(value)));
 }
 
 /** A text on the mark itself. */

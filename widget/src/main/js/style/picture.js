@@ -18,6 +18,7 @@ figcaption b { display: block }
 .store { --hue: var(--quiet); --line: var(--quiet) }
 text.trip { font-weight: 650 }
 .need { stroke: var(--ink); stroke-width: 2; stroke-dasharray: 5 3 }
+.plainly { fill: none; stroke: var(--quiet); stroke-width: 1.5; stroke-dasharray: 5 3 }
 .floor { stroke: var(--danger); stroke-width: 1.5 }
 .picture .danger { fill: var(--danger) }
 .picture .halo { paint-order: stroke; stroke: var(--paper); stroke-width: 4px; stroke-linejoin: round }

@@ -3,13 +3,17 @@ package wayside.widget;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import com.microsoft.playwright.Response;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** The pictures, drawn from live answers. */
 class PicturesTest {
-    private static final List<String> ALL = List.of("charge", "balance", "curve", "sunbymonth", "day");
+    private static final List<String> ALL = List.of("charge", "balance", "recharge", "curve", "sunbymonth", "day");
 
     @Test
     void drawsTheTripFromTheServicesOwnFigures() {
@@ -27,6 +31,32 @@ class PicturesTest {
                     .hasText(Pattern.compile(".*of 1?[\\d,]*00 such trips once the battery is old\\."));
             assertThat(sheet.mistakes()).isEmpty();
         }
+    }
+
+    @Test
+    void drawsTheRechargeBesidePlainDivision() {
+        try (Sheet sheet = Sheet.ofDemo(Sheet.DESKTOP)) {
+            sheet.awaitPictures();
+            Response response = sheet.page()
+                    .waitForResponse(
+                            heard -> heard.url().endsWith("/v1/recharge-time")
+                                    && heard.request().postData().contains("agm"),
+                            () -> sheet.labelled("Battery").selectOption("agm"));
+            JsonObject recharge = JsonParser.parseString(response.text()).getAsJsonObject();
+            double hours = recharge.get("hours").getAsDouble();
+
+            assertThat(hours).isGreaterThan(recharge.get("plainDivisionHours").getAsDouble());
+            assertThat(sheet.page().locator(".picture.recharge:not(.old) figcaption"))
+                    .hasText(Pattern.compile(".*full sun and the engine together: " + asShown(hours) + "\\sh\\..*"));
+            assertThat(sheet.figure("Full from empty")).containsText(Pattern.compile(asShown(hours) + "\\sh"));
+            assertThat(sheet.page().locator(".picture.recharge tbody tr"))
+                    .hasCount(recharge.getAsJsonArray("curve").size());
+        }
+    }
+
+    /** To a tenth below ten hours, to whole hours from there. */
+    private static String asShown(double hours) {
+        return String.format(Locale.ROOT, hours < 10 ? "%.1f" : "%.0f", hours).replace(".", "\\.");
     }
 
     @Test

@@ -1,40 +1,108 @@
 package wayside.widget;
 
 import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Consumer;
 
-/** Writes pictures of the demo into a folder, to be looked at: phone and desktop, light and dark. */
+/**
+ * Writes pictures into a folder, to be looked at: each state of the card on a phone and a desktop, light and dark, and the
+ * printed sheet as a PDF.
+ */
 final class Screenshots {
-    private Screenshots() {}
+    private final Path folder;
+    private final Set<String> wanted;
 
-    /** @param arguments the folder; {@code target/screenshots} if absent */
-    public static void main(String[] arguments) {
-        Path folder = Path.of(arguments.length > 0 ? arguments[0] : "target/screenshots");
-        for (int width : new int[] {Sheet.PHONE, Sheet.DESKTOP}) {
-            for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
-                take(width, scheme, folder);
-            }
-        }
-        System.exit(0);
+    private Screenshots(Path folder, Set<String> wanted) {
+        this.folder = folder;
+        this.wanted = wanted;
     }
 
-    private static void take(int width, ColorScheme scheme, Path folder) {
+    /** @param arguments the folder, {@code target/screenshots} if absent; then the names of states, all if absent */
+    public static void main(String[] arguments) {
+        Path folder = Path.of(arguments.length > 0 ? arguments[0] : "target/screenshots");
+        Screenshots screenshots = new Screenshots(
+                folder,
+                Set.copyOf(java.util.List.of(arguments).subList(Math.min(1, arguments.length), arguments.length)));
+        try {
+            screenshots.takeAll();
+            System.exit(0);
+        } catch (RuntimeException e) {
+            e.printStackTrace();
+            System.exit(1);
+        }
+    }
+
+    private void takeAll() {
+        for (int width : new int[] {Sheet.PHONE, Sheet.DESKTOP}) {
+            for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
+                takeEach(width, scheme);
+            }
+        }
+        for (String starter : new String[] {"weekend van", "winter van", "workshop truck"}) {
+            print(starter);
+        }
+    }
+
+    private void takeEach(int width, ColorScheme scheme) {
+        take("empty", "", width, scheme, sheet -> {});
+        take("weekend", "weekend van", width, scheme, Sheet::awaitPictures);
+        take("winter", "winter van", width, scheme, Sheet::awaitPictures);
+        take("truck", "workshop truck", width, scheme, Sheet::awaitPictures);
+        take("open", "winter van", width, scheme, sheet -> {
+            sheet.awaitPictures();
+            sheet.openAll();
+        });
+        take("faulty", "weekend van", width, scheme, sheet -> {
+            sheet.awaitPictures();
+            sheet.lines().first().getByLabel("Hours a day").fill("-3");
+            sheet.labelled("Latitude").fill("95");
+            sheet.page().locator(".fault:not([hidden])").first().waitFor();
+        });
+        take("offline", "weekend van", width, scheme, sheet -> {
+            sheet.awaitPictures();
+            sheet.reader().setOffline(true);
+            sheet.labelled("Nights").fill("5");
+            sheet.page().locator(".offline").waitFor();
+        });
+    }
+
+    private void take(String name, String starter, int width, ColorScheme scheme, Consumer<Sheet> ready) {
+        if (!wanted.isEmpty() && !wanted.contains(name)) {
+            return;
+        }
         Browser.NewContextOptions options =
                 new Browser.NewContextOptions().setColorScheme(scheme).setReducedMotion(ReducedMotion.REDUCE);
-        String name = width + "-" + scheme.name().toLowerCase(java.util.Locale.ROOT);
-        try (Sheet sheet = Sheet.ofDemo(options, width)) {
-            sheet.awaitPictures();
+        try (Sheet sheet = Sheet.startedFrom(starter, options, width)) {
+            ready.accept(sheet);
+            String file = "%s-%d-%s.png".formatted(name, width, scheme.name().toLowerCase(Locale.ROOT));
             sheet.page()
                     .screenshot(new Page.ScreenshotOptions()
-                            .setPath(folder.resolve(name + "-page.png"))
+                            .setPath(folder.resolve(file))
                             .setFullPage(true));
+        }
+    }
+
+    private void print(String starter) {
+        String name = "print-" + starter.replace(' ', '-');
+        if (!wanted.isEmpty() && !wanted.contains(name) && !wanted.contains("print")) {
+            return;
+        }
+        try (Sheet sheet = Sheet.startedFrom(starter, new Browser.NewContextOptions(), Sheet.DESKTOP)) {
+            sheet.awaitPictures();
             sheet.page()
-                    .locator(".sheet")
-                    .screenshot(new Locator.ScreenshotOptions().setPath(folder.resolve(name + "-card.png")));
+                    .pdf(new Page.PdfOptions()
+                            .setPath(folder.resolve(name + ".pdf"))
+                            .setFormat("A4")
+                            .setMargin(new com.microsoft.playwright.options.Margin()
+                                    .setTop("12mm")
+                                    .setBottom("12mm")
+                                    .setLeft("12mm")
+                                    .setRight("12mm")));
         }
     }
 }

@@ -4,6 +4,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.AriaRole;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,11 +15,16 @@ final class Sheet implements AutoCloseable {
     static final int DESKTOP = 1280;
     static final int PHONE = 360;
     private static final int HEIGHT = 900;
-    private static final int MOST_MILLIS = 10_000;
+    private static final int MOST_MILLIS = 30_000;
 
     /** How the answer's sentence reads when a system was found. */
     static final Pattern CARRIES =
             Pattern.compile("^An? [\\d.,]+\\sAh .+ battery and [\\d.,]+\\sW of .+ panel carry you;.*");
+
+    /** A page of the service's own origin with nothing on it but a card. */
+    private static final String BARE = "<!doctype html><html lang=en><meta name=viewport content='width=device-width'>"
+            + "<title>A card</title><style>body { margin: 0 }</style><script src=/wayside.js defer></script>"
+            + "<main><h1>A card</h1><wayside-planner start='%s'></wayside-planner></main>";
 
     private final BrowserContext reader;
     private final Page page;
@@ -45,11 +51,21 @@ final class Sheet implements AutoCloseable {
 
     /** A page of the service with nothing but an empty card. */
     static Sheet empty(int width) {
-        Sheet sheet = new Sheet(new Browser.NewContextOptions(), width);
-        sheet.page.navigate(Wayside.origin() + "/demo/");
-        sheet.page.evaluate(
-                "document.querySelector('wayside-planner').outerHTML = '<wayside-planner></wayside-planner>'");
+        Sheet sheet = startedFrom("", new Browser.NewContextOptions(), width);
         sheet.page.getByText("Nothing on the list yet").waitFor();
+        return sheet;
+    }
+
+    /** A page of the service with nothing but a card, at a starting point. */
+    static Sheet startedFrom(String starter, Browser.NewContextOptions options, int width) {
+        Sheet sheet = new Sheet(options, width);
+        String page = BARE.formatted(starter);
+        sheet.page.route(
+                "**/bare",
+                route -> route.fulfill(new Route.FulfillOptions()
+                        .setContentType("text/html; charset=utf-8")
+                        .setBody(page)));
+        sheet.page.navigate(Wayside.origin() + "/bare");
         return sheet;
     }
 
@@ -104,7 +120,14 @@ final class Sheet implements AutoCloseable {
     /** So have the pictures that are asked for after it. */
     void awaitPictures() {
         page.locator(".picture.charge:not(.old)").waitFor();
+        page.locator(".picture.recharge:not(.old)").waitFor();
         page.locator(".picture.sunbymonth:not(.old)").waitFor();
+    }
+
+    /** Everything that folds. */
+    void openAll() {
+        page.locator("wayside-planner")
+                .evaluate("card => card.shadowRoot.querySelectorAll('details').forEach((one) => { one.open = true; })");
     }
 
     private static Page.GetByTextOptions exactText() {
