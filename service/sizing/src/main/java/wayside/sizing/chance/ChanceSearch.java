@@ -42,11 +42,11 @@ public final class ChanceSearch {
     /**
      * The pair and its chance.
      *
-     * @param plain the system by days of autonomy, whose chargers are taken
+     * @param plain the system by days of autonomy, the rule of thumb beside it
      * @return the surest that was tried when none is sure enough, with what the brief gives
      */
     public static ByChance find(SystemBrief brief, SizedSystem plain, double accepted) {
-        return new ChanceSearch(new ChanceTrip(Site.of(brief), plain.chargers()), plain, accepted).find();
+        return new ChanceSearch(new ChanceTrip(Site.of(brief)), plain, accepted).find();
     }
 
     private ByChance find() {
@@ -131,7 +131,7 @@ public final class ChanceSearch {
                 help("more-battery", "half as much battery again", trip.scenario(1.5 * bankWh, solarW), base),
                 help("less-load", "a fifth less of everything that runs", now.withLoads(0.8), base)));
         if (plain.chargers().alternator().isPresent()) {
-            Scenario driving = trip.scenario(bankWh, solarW, plain.chargers(), 1);
+            Scenario driving = trip.scenario(bankWh, solarW, 1);
             helps.add(help("more-driving", "an hour's drive more each day", driving, base));
         }
         return helps.stream()

@@ -42,16 +42,14 @@ final class ChanceTrip {
 
     private final Site site;
     private final TripModel model;
-    private final List<LedgerDay> days;
     private final Weather weather;
     private final RecordedWeather searched;
     private final Derived runs;
     private final Derived age;
 
-    ChanceTrip(Site site, Chargers chargers) {
+    ChanceTrip(Site site) {
         this.site = site;
         model = model(site);
-        days = days(chargers, 0);
         long seed = site.brief().sampling().seed();
         weather = model.weather(seed, site.brief().system().panel().orElse(PanelMount.OPEN));
         runs = runs(site, weather.hours());
@@ -114,7 +112,7 @@ final class ChanceTrip {
 
     /** All that the trip takes out of the bus [Wh]. */
     double wholeTripWh() {
-        return days.stream()
+        return model.days(0, 0, 0, hours -> hours, hours -> hours).stream()
                 .mapToDouble(day -> day.nights()
                         * (day.essential().loadsWh()
                                 + day.essential().inverterWh()
@@ -124,13 +122,24 @@ final class ChanceTrip {
                 .sum();
     }
 
+    /** A pair with the chargers that go with such a bank. */
     Scenario scenario(double nominalWh, double solarW) {
+        return scenario(nominalWh, solarW, 0);
+    }
+
+    /** The same, driving some hours more each day. */
+    Scenario scenario(double nominalWh, double solarW, double moreDriving) {
+        List<LedgerDay> days = days(chargers(tried(nominalWh)), moreDriving);
         return new Scenario(days, site.chemistry(), nominalWh, age.value(), solarW, 1);
     }
 
-    /** A scenario with the chargers of another system, driving more hours a day. */
-    Scenario scenario(double nominalWh, double solarW, Chargers chargers, double moreDriving) {
-        return scenario(nominalWh, solarW).withDays(days(chargers, moreDriving));
+    private Chargers chargers(Derived nominalWh) {
+        return Chargers.of(site, nominalWh);
+    }
+
+    private static Derived tried(double nominalWh) {
+        return Derived.computed(
+                "rated energy tried", nominalWh, Unit.WATT_HOUR, Formula.definition("by halving the range"));
     }
 
     /** Share of the searched lives that run flat. */
@@ -154,6 +163,10 @@ final class ChanceTrip {
 
     private Input[] grounds(Derived nominalWh, Optional<Derived> solarW) {
         List<Input> inputs = new ArrayList<>(List.of(nominalWh.as("E"), age.as("a"), runs.as("N")));
+        Chargers chargers = chargers(nominalWh);
+        chargers.alternator()
+                .ifPresent(alternator -> inputs.add(alternator.chargerPowerW().as("P_alternator")));
+        chargers.shore().ifPresent(shore -> inputs.add(shore.chargerPowerW().as("P_shore")));
         solarW.ifPresent(power -> inputs.add(power.as("P")));
         for (int i = 0; i < model.months().size(); i++) {
             String n = Integer.toString(i + 1);

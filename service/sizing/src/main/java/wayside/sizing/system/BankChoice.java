@@ -27,15 +27,18 @@ public record BankChoice(BatteryBank bank, Derived neededWh, List<BatteryBank> b
 
     static BankChoice of(Site site, Optional<Derived> nominalWh) {
         ChemistryData data = site.chemistry();
-        BatteryNeed need = hardest(site, data);
-        Derived needed = BatterySizing.nominalEnergyWh(data, need);
-        Derived nominal = given(site).or(() -> nominalWh).orElse(needed);
-        BatteryBank bank = BatteryBank.of(data, need, nominal);
+        Derived needed = BatterySizing.nominalEnergyWh(data, hardest(site, data));
+        BatteryBank bank = bank(site, given(site).or(() -> nominalWh).orElse(needed));
         List<BatteryBank> all = new ArrayList<>();
         for (Chemistry chemistry : Chemistry.values()) {
             all.add(chemistry == data.chemistry() ? bank : sized(site, chemistry));
         }
         return new BankChoice(bank, needed, all);
+    }
+
+    /** A bank of a size, in the chemistry of the site. */
+    static BatteryBank bank(Site site, Derived nominalWh) {
+        return BatteryBank.of(site.chemistry(), hardest(site, site.chemistry()), nominalWh);
     }
 
     /** Each stay asks for a bank at its own temperature and with its own day; the largest wins. */

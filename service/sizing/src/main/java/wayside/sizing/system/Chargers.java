@@ -35,6 +35,11 @@ public record Chargers(
         Optional<Derived> shoreWh,
         Optional<Derived> shoreHoursToFull) {
 
+    /** Those that go with a bank of a size [Wh]. */
+    public static Chargers of(Site site, Derived nominalWh) {
+        return of(site, BankChoice.bank(site, nominalWh));
+    }
+
     static Chargers of(Site site, BatteryBank bank) {
         SystemWishes wishes = site.brief().system();
         ChargerNeed need = ChargerNeed.of(

@@ -6,11 +6,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import wayside.sizing.EnduranceSimulator;
 import wayside.sizing.SystemSizer;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.BuiltSystem;
+import wayside.sizing.brief.Chemistry;
+import wayside.sizing.brief.EnduranceBrief;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Objective;
+import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
 import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.Sky;
@@ -20,6 +25,8 @@ import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Target;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.recommendation.Recommendation;
+import wayside.sizing.storage.BatteryBank;
+import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Shortfall;
@@ -50,6 +57,63 @@ class ChanceSearchTest {
         assertThat(answer.result().system().battery().bank().nominalEnergyWh().value())
                 .isEqualTo(found.pair().nominalEnergyWh().orElseThrow().value());
         assertThat(answer.cautions()).extracting(Caution::code).doesNotContain("growth");
+    }
+
+    // The two doors must agree: what was found, lived as a built system with a worn bank and the chargers that were
+    // chosen for it.
+    @Test
+    void endurancePredictsTheSameChanceForTheSystemThatWasFound() {
+        Stay stay =
+                Stay.of(Place.of(42, 5), 11, 7).under(new Sky.Clearness(0.4)).driving(0.5);
+        SystemBrief brief = new SystemBrief(
+                List.of(Load.dc("fridge", 45, 24).withDuty(0.5), Load.dc("light", 10, 4)),
+                Trip.of(stay),
+                SystemWishes.OPEN,
+                Target.chance(0.05),
+                LIVES);
+        Recommendation found = SystemSizer.size(brief).result();
+        SystemFacts facts = SystemFacts.of(found.system());
+        EnduranceBrief asked = new EnduranceBrief(
+                facts.worn(),
+                brief.loads(),
+                brief.trip(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                LIVES);
+        assertThat(facts.alternatorA()).isPositive();
+        assertThat(EnduranceSimulator.simulate(asked).result().chance().value().value())
+                .isEqualTo(found.byChance().orElseThrow().chance().value().value());
+    }
+
+    /** What a built system is asked for, read off one that was sized. */
+    private record SystemFacts(double busV, double wornWh, double solarW, double alternatorA) {
+        static SystemFacts of(SizedSystem system) {
+            BatteryBank bank = system.battery().bank();
+            return new SystemFacts(
+                    bank.busVoltageV().value(),
+                    bank.nominalEnergyWh().value()
+                            * bank.data().endOfLifeShare().value(),
+                    system.array().orElseThrow().powerW().value(),
+                    system.chargers()
+                            .alternator()
+                            .orElseThrow()
+                            .chargerCurrentA()
+                            .value());
+        }
+
+        BuiltSystem worn() {
+            return new BuiltSystem(
+                    busV,
+                    Chemistry.LFP,
+                    wornWh,
+                    solarW,
+                    PanelMount.OPEN,
+                    alternatorA,
+                    0,
+                    InverterSpec.OPEN,
+                    OptionalDouble.empty());
+        }
     }
 
     // Source: Egido and Lorenzo, Solar Energy Materials and Solar Cells 26 (1992): along a curve of equal reliability a
