@@ -16,6 +16,7 @@ import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Supply;
 import wayside.sizing.brief.Surge;
 import wayside.sizing.brief.SystemBrief;
+import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.recommendation.Recommendation;
 import wayside.sizing.system.ArrayChoice;
@@ -168,6 +169,26 @@ class SystemSizerTest {
                 .filteredOn(caution -> caution.code().equals("cold-charging"))
                 .extracting(Caution::severity)
                 .containsExactly(Severity.DANGER);
+    }
+
+    @Test
+    void aBankInAHeatedCabinMayBeChargedInFrostAndGivesMore() {
+        SystemBrief outside = SystemBrief.of(
+                Trip.of(Stay.of(Place.of(46, 8), 1, 7).at(new Ambient(-3, 8)).driving(2)), FRIDGE);
+        SystemBrief inside = new SystemBrief(
+                outside.loads(), outside.trip(), SystemWishes.OPEN.warmerBy(18), outside.target(), outside.sampling());
+        SizedSystem cold = SystemSizer.size(outside).result().system();
+        SizedSystem warm = SystemSizer.size(inside).result().system();
+        assertThat(cold.chargeLockedOutInCold()).isTrue();
+        assertThat(warm.chargeLockedOutInCold()).isFalse();
+        assertThat(warm.battery().bank().coldUsableEnergyWh().value()
+                        / warm.battery().bank().nominalEnergyWh().value())
+                .isGreaterThan(cold.battery().bank().coldUsableEnergyWh().value()
+                        / cold.battery().bank().nominalEnergyWh().value());
+        assertThat(SystemSizer.size(inside).cautions())
+                .filteredOn(caution -> caution.code().equals("cold-charging"))
+                .extracting(Caution::severity)
+                .containsExactly(Severity.WARNING);
     }
 
     @Test

@@ -25,6 +25,16 @@ public record RecommendationRequest(
 
         @Schema(
                 description =
+                        "How much warmer than the outside air the battery stands [K]; 0 when left open, 15 or so in"
+                                + " a heated cabin.",
+                example = "0")
+        @DecimalMin("-20")
+        @DecimalMax("50")
+        @Nullable
+        Double compartmentOffsetC,
+
+        @Schema(
+                description =
                         "How often the trip is lived when a chance is accepted; 2000 when left open, fewer on a long"
                                 + " trip.",
                 example = "2000")

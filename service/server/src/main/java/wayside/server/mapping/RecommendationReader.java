@@ -11,7 +11,7 @@ public final class RecommendationReader {
         return new SystemBrief(
                 LoadReader.read(request.loads()),
                 TripReader.read(request.trip()),
-                SystemReader.wishes(request.system()),
+                SystemReader.wishes(request.system(), request.compartmentOffsetC()),
                 SystemReader.target(request.target()),
                 SamplingReader.read(
                         request.runs(),

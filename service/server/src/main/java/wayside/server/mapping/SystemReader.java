@@ -1,5 +1,6 @@
 package wayside.server.mapping;
 
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.BuiltSystemInput;
 import wayside.server.api.ChemistryCode;
@@ -22,10 +23,12 @@ import wayside.sizing.brief.Target;
 public final class SystemReader {
     private SystemReader() {}
 
-    public static SystemWishes wishes(@Nullable SystemWishesInput wishes) {
-        if (wishes == null) {
-            return SystemWishes.OPEN;
-        }
+    public static SystemWishes wishes(@Nullable SystemWishesInput wishes, @Nullable Double compartmentOffsetC) {
+        SystemWishes asked = wishes == null ? SystemWishes.OPEN : wishes(wishes);
+        return compartmentOffsetC == null ? asked : asked.warmerBy(compartmentOffsetC);
+    }
+
+    private static SystemWishes wishes(SystemWishesInput wishes) {
         return new SystemWishes(
                 Given.number(wishes.busVoltageV()),
                 Given.map(wishes.chemistry(), SystemReader::chemistry),
@@ -36,6 +39,7 @@ public final class SystemReader {
                 Given.number(wishes.shoreChargerW()),
                 inverter(wishes.inverter()),
                 Given.number(wishes.standbyW()),
+                OptionalDouble.empty(),
                 Given.number(wishes.alternatorRatingA()),
                 Given.map(wishes.rules(), RuleSetCode::code),
                 lengths(wishes.circuitLengthsM()));

@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param shoreChargerW rated output of the shore charger [W]
  * @param inverter what is known of the inverter
  * @param standbyW constant draw of monitors, outlets and electronics [W]
+ * @param compartmentOffsetC how much warmer than the air the bank stands [K]; outside air if absent
  * @param alternatorRatingA on the label of the vehicle's alternator [A]
  * @param rules code of the rule set for conductors; the default set if absent
  * @param circuitLengthsM of the main circuits
@@ -29,6 +30,7 @@ public record SystemWishes(
         OptionalDouble shoreChargerW,
         InverterSpec inverter,
         OptionalDouble standbyW,
+        OptionalDouble compartmentOffsetC,
         OptionalDouble alternatorRatingA,
         Optional<String> rules,
         CircuitLengths circuitLengthsM) {
@@ -65,7 +67,26 @@ public record SystemWishes(
                 inverter,
                 standbyW,
                 OptionalDouble.empty(),
+                OptionalDouble.empty(),
                 Optional.empty(),
                 CircuitLengths.OPEN);
+    }
+
+    /** The bank stands warmer than the air by so much [K]. */
+    public SystemWishes warmerBy(double offsetK) {
+        return new SystemWishes(
+                busVoltageV,
+                chemistry,
+                nominalEnergyWh,
+                solarPowerW,
+                panel,
+                alternatorChargerA,
+                shoreChargerW,
+                inverter,
+                standbyW,
+                OptionalDouble.of(offsetK),
+                alternatorRatingA,
+                rules,
+                circuitLengthsM);
     }
 }

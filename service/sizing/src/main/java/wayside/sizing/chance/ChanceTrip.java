@@ -90,7 +90,12 @@ final class ChanceTrip {
         double alternatorW =
                 chargers.alternator().map(a -> a.chargerPowerW().value()).orElse(0.0);
         double shoreW = chargers.shore().map(s -> s.chargerPowerW().value()).orElse(0.0);
-        return model.days(alternatorW, shoreW, 0, hours -> Math.min(24, hours + moreDriving), hours -> hours);
+        return model.days(
+                alternatorW,
+                shoreW,
+                site.offsetK().value(),
+                hours -> Math.min(24, hours + moreDriving),
+                hours -> hours);
     }
 
     Site site() {
@@ -162,7 +167,8 @@ final class ChanceTrip {
     }
 
     private Input[] grounds(Derived nominalWh, Optional<Derived> solarW) {
-        List<Input> inputs = new ArrayList<>(List.of(nominalWh.as("E"), age.as("a"), runs.as("N")));
+        List<Input> inputs = new ArrayList<>(List.of(
+                nominalWh.as("E"), age.as("a"), runs.as("N"), site.offsetK().as("dT")));
         Chargers chargers = chargers(nominalWh);
         chargers.alternator()
                 .ifPresent(alternator -> inputs.add(alternator.chargerPowerW().as("P_alternator")));

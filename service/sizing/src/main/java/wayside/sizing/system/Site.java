@@ -13,19 +13,22 @@ import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.solar.SolarMonth;
+import wayside.sizing.storage.BankPlace;
 import wayside.sizing.storage.BatteryNeed;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /**
  * The question in figures: what every stay gives and takes, before anything is sized.
  *
+ * @param offsetK how much warmer than the air the bank stands [K]
  * @param stays in the order of the trip
  */
-public record Site(SystemBrief brief, Derived busVoltageV, List<SiteStay> stays) {
+public record Site(SystemBrief brief, Derived busVoltageV, Derived offsetK, List<SiteStay> stays) {
     static final String SYSTEM = "/system";
 
     private static final double AUTONOMY_DAYS = 2;
@@ -48,6 +51,7 @@ public record Site(SystemBrief brief, Derived busVoltageV, List<SiteStay> stays)
                         SYSTEM + "/busVoltageV",
                         "What most camper loads are made for",
                         Source.commonPractice());
+        Derived offset = BankPlace.offsetK(wishes.compartmentOffsetC());
         Derived autonomy = autonomy(brief);
         Derived margin = Derived.assumed(
                 "room for loads to come",
@@ -56,10 +60,11 @@ public record Site(SystemBrief brief, Derived busVoltageV, List<SiteStay> stays)
                 "/loads",
                 "A fifth more than is listed today; list what you already know of",
                 Source.commonPractice());
-        return new Site(brief, bus, stays(brief, bus, autonomy, margin));
+        return new Site(brief, bus, offset, stays(brief, bus, offset, autonomy, margin));
     }
 
-    private static List<SiteStay> stays(SystemBrief brief, Derived bus, Derived autonomy, Derived margin) {
+    private static List<SiteStay> stays(
+            SystemBrief brief, Derived bus, Derived offset, Derived autonomy, Derived margin) {
         SystemWishes wishes = brief.system();
         EnergyBrief energy = new EnergyBrief(
                 brief.loads(), wishes.busVoltageV(), wishes.inverter(), wishes.standbyW(), OptionalDouble.empty());
@@ -73,28 +78,34 @@ public record Site(SystemBrief brief, Derived busVoltageV, List<SiteStay> stays)
             EnergyBudget budget = changing || stays.isEmpty()
                     ? EnergyBudget.of(energy, month.sky().meanC(), SYSTEM)
                     : stays.get(0).budget();
+            Derived bankC = bankC(index, month, offset);
             stays.add(new SiteStay(
                     index,
                     stay,
                     month,
                     budget,
-                    need(budget, month, bus, autonomy, margin),
+                    bankC,
+                    need(budget, bankC, bus, autonomy, margin),
                     hours(index, "driving hours per day", stay.drivingHoursPerDay(), "drivingHoursPerDay"),
                     hours(index, "hours per day at a hookup", stay.hookupHoursPerDay(), "hookupHoursPerDay")));
         }
         return stays;
     }
 
-    private static BatteryNeed need(
-            EnergyBudget budget, SolarMonth month, Derived bus, Derived autonomy, Derived margin) {
+    private static Derived bankC(int index, SolarMonth month, Derived offset) {
+        Derived airC = month.sky().meanC();
+        return Derived.computed(
+                "stay " + (index + 1) + ": mean temperature of the bank",
+                airC.value() + offset.value(),
+                Unit.CELSIUS,
+                Formula.definition("T = Tm + dT"),
+                airC.as("Tm"),
+                offset.as("dT"));
+    }
+
+    private static BatteryNeed need(EnergyBudget budget, Derived bankC, Derived bus, Derived autonomy, Derived margin) {
         return new BatteryNeed(
-                budget.dailyTotalWh(),
-                autonomy,
-                margin,
-                month.sky().meanC(),
-                BankDraw.steadyW(budget),
-                BankDraw.peakW(budget),
-                bus);
+                budget.dailyTotalWh(), autonomy, margin, bankC, BankDraw.steadyW(budget), BankDraw.peakW(budget), bus);
     }
 
     private static Derived hours(int index, String what, double value, String field) {
@@ -134,7 +145,7 @@ public record Site(SystemBrief brief, Derived busVoltageV, List<SiteStay> stays)
 
     SiteStay coldest() {
         return stays.stream()
-                .min(Comparator.comparingDouble(SiteStay::coldestMorningC))
+                .min(Comparator.comparingDouble(SiteStay::coldestBankC))
                 .orElseThrow();
     }
 
@@ -170,12 +181,6 @@ public record Site(SystemBrief brief, Derived busVoltageV, List<SiteStay> stays)
                     "Lightest and longest-lived for daily use; the others stand beside it",
                     Source.commonPractice()));
         }
-        choices.add(Assumption.choice(
-                "/trip",
-                "temperature of the battery",
-                "outside air",
-                "An unheated compartment; in a heated cabin it is warmer, gives more and may be charged in frost",
-                Source.commonPractice()));
         stays.forEach(stay -> choices.addAll(stay.month().choices()));
         return choices;
     }

@@ -12,6 +12,7 @@ import wayside.sizing.trace.Derived;
  * @param index in the trip, from 0
  * @param month what a rated watt of array gives there
  * @param budget what a day takes at its temperature
+ * @param bankC mean temperature of the bank [C]
  * @param need what the bank must carry
  * @param drivingHours of a day [h]
  * @param hookupHours of a day [h]
@@ -21,6 +22,7 @@ public record SiteStay(
         Stay stay,
         SolarMonth month,
         EnergyBudget budget,
+        Derived bankC,
         BatteryNeed need,
         Derived drivingHours,
         Derived hookupHours) {
@@ -30,6 +32,11 @@ public record SiteStay(
 
     double coldestMorningC() {
         return month.sky().meanC().value() - month.sky().dailySwingK().value() / 2;
+    }
+
+    /** The coldest that the bank gets [C]. */
+    double coldestBankC() {
+        return bankC.value() - month.sky().dailySwingK().value() / 2;
     }
 
     double hottestAfternoonC() {

@@ -94,7 +94,7 @@ public record SizedSystem(
 
     /** Whether mornings of the trip are too cold for the bank to be charged. */
     public boolean chargeLockedOutInCold() {
-        return site.coldest().coldestMorningC()
+        return site.coldest().coldestBankC()
                 < battery.bank().data().lowestChargeC().value();
     }
 

@@ -71,16 +71,16 @@ final class SystemCautions {
     }
 
     private void coldCharging(ChemistryData data) {
-        double coldest = site.coldest().coldestMorningC();
+        double coldest = site.coldest().coldestBankC();
         boolean frost = coldest < data.lowestChargeC().value();
         String text = frost
-                ? "Mornings of this trip fall to about %.0f C. A lithium battery charged below 0 C (32 F) is damaged for"
+                ? "On mornings of this trip the battery falls to about %.0f C. A lithium battery charged below 0 C (32 F) is damaged for"
                         + " good and can short inside later. Mount it in the heated cabin or take one with a heater, and"
                         + " make sure its electronics stop charging in frost. It may be discharged there, down to about"
                         + " -20 C (-4 F)."
                 : "A lithium battery charged below 0 C (32 F) is damaged for good and can short inside later. Make sure its"
-                        + " electronics stop charging in frost, also when the vehicle stands in winter. Coldest morning of"
-                        + " this trip: about %.0f C.";
+                        + " electronics stop charging in frost, also when the vehicle stands in winter. Coldest that it gets"
+                        + " on this trip: about %.0f C.";
         cautions.add(new Caution(
                 "cold-charging",
                 frost ? Severity.DANGER : Severity.WARNING,
@@ -104,7 +104,7 @@ final class SystemCautions {
     }
 
     private void coldLeadAcid(ChemistryData data) {
-        double coldest = site.coldest().coldestMorningC();
+        double coldest = site.coldest().coldestBankC();
         if (coldest < data.lowestChargeC().value() || coldest < COLD_END_OF_TABLE_C) {
             add(
                     "lead-acid-frost",

@@ -11,6 +11,7 @@ import wayside.sizing.charging.ChargerNeed;
 import wayside.sizing.endurance.Outcome;
 import wayside.sizing.endurance.Simulation;
 import wayside.sizing.endurance.Weather;
+import wayside.sizing.storage.BankPlace;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Derived;
@@ -54,14 +55,7 @@ public record EnduranceQuestion(
                         "/initialStateOfCharge",
                         "You leave with a full battery",
                         Source.commonPractice()),
-                figure(
-                        "bank warmer than the air by",
-                        brief.compartmentOffsetC(),
-                        0,
-                        Unit.KELVIN,
-                        "/compartmentOffsetC",
-                        "An unheated compartment; in a heated cabin it is warmer, gives more and may be charged in frost",
-                        Source.commonPractice()),
+                BankPlace.offsetK(brief.compartmentOffsetC()),
                 runs(brief),
                 skies,
                 skies.over(model, system.panel(), brief.sampling().seed()));
