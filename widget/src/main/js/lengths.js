@@ -19,11 +19,10 @@ export function lengthsInMetres(typed, units, lang) {
     .map(([field, text]) => [field, toService(typedNumber(text, lang), 'm', units)]));
 }
 
-/** What was typed in one unit, as it would have been typed in the other. */
-export function retyped(typed, from, to, lang) {
-  const inMetres = lengthsInMetres(typed, from, lang);
+/** What was typed in the units of one reader, as it would have been typed in those of the other. */
+export function retyped(typed, unit, from, to, lang) {
   return Object.fromEntries(Object.entries(typed).map(([field, text]) => {
-    const metres = inMetres[field];
-    return [field, typeof metres === 'number' ? Number(shown(metres, 'm', to).value.toFixed(2)) : text];
+    const value = toService(typedNumber(text, lang), unit, from);
+    return [field, from !== to && typeof value === 'number' ? Number(shown(value, unit, to).value.toFixed(2)) : text];
   }));
 }

@@ -74,6 +74,7 @@ export class WaysidePlanner extends HTMLElement {
         this.strip.element));
     this.runBand.draw();
     this.restyle();
+    this.said(this.takeBand.sentence.textContent);
   }
 
   get service() {
@@ -91,8 +92,10 @@ export class WaysidePlanner extends HTMLElement {
   /** Speaks in the units and the language of now. */
   restyle() {
     const lang = this.lang || document.documentElement.lang || 'en';
-    const {wishes} = this.state;
-    wishes.lengths = retyped(wishes.lengths, this.ownReader?.units ?? this.units, this.units, lang);
+    const {wishes, stays} = this.state;
+    const before = this.ownReader?.units ?? this.units;
+    wishes.lengths = retyped(wishes.lengths, 'm', before, this.units, lang);
+    stays.forEach((stay) => Object.assign(stay, retyped({meanC: stay.meanC}, 'C', before, this.units, lang)));
     this.ownReader = new Reader(this.units, lang);
     this.head.mark(this.units);
     this.goBand.draw();
@@ -135,7 +138,7 @@ export class WaysidePlanner extends HTMLElement {
 
   /** What to ask next; an older answer to what is no longer asked goes. */
   follow(asked, answer) {
-    const next = followUps(asked, answer);
+    const next = followUps(asked, answer, this.state.wishes);
     const kept = ['recommendation', ...next.map(({name}) => name)];
     this.answers = Object.fromEntries(Object.entries(this.answers).filter(([name]) => kept.includes(name)));
     return next;
@@ -183,10 +186,12 @@ export class WaysidePlanner extends HTMLElement {
       if (holder) {
         showFault(holder, wordsOf(fault, holder));
       } else {
-        homeless.push(`${fault.pointer}: ${fault.detail}`);
+        homeless.push([fault.pointer, ': ', fault.detail, fault.accepted ? ` It takes ${fault.accepted}.` : ''].join(''));
       }
     }
-    this.takeBand.showProblem(problem.title, homeless.length > 0 || (problem.errors ?? []).length > 0 ? homeless : [problem.detail ?? '']);
+    const told = (problem.errors ?? []).length - homeless.length;
+    this.takeBand.showProblem(told > 0 ? 'Something you entered can’t be used. The words beside it say what would do.' : problem.title,
+      homeless.length + told > 0 ? homeless : [problem.detail ?? '']);
   }
 
   holderOf(pointer) {
@@ -218,17 +223,18 @@ export class WaysidePlanner extends HTMLElement {
   }
 }
 
-/** The service counts shares from 0 to 1; a control in percent says so. */
-function wordsOf({detail}, holder) {
-  return holder.dataset.control.endsWith('Percent') ? `${detail} (There, 1 is 100 %.)` : detail;
+/** What is wrong and what would do. The service counts shares from 0 to 1; a control in percent says so. */
+function wordsOf({detail, accepted}, holder) {
+  const taken = accepted ? ` It takes ${accepted}.` : '';
+  return holder.dataset.control.endsWith('Percent') ? `${detail}${taken} (There, 1 is 100 %.)` : `${detail}${taken}`;
 }
 
-function followUps(asked, answer) {
+function followUps(asked, answer, wishes) {
   if (!answer.battery) {
     return [];
   }
   return [
-    {name: 'endurance', operation: 'endurance', body: enduranceRequest(asked, answer)},
+    {name: 'endurance', operation: 'endurance', body: enduranceRequest(asked, answer, wishes)},
     {name: 'recharge', operation: 'recharge-time', body: rechargeRequest(asked, answer)},
     {name: 'year', operation: 'solar-yield', body: answer.solar && yearRequest(asked, answer)},
   ].filter(({body}) => body);

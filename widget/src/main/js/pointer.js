@@ -9,6 +9,8 @@ const WISH_FIELDS = {
   '/system/inverter/hoursPerDay': 'inverterHoursPerDay',
   '/target/chanceOfRunningFlat': 'chancePercent',
   '/target/objective': 'objective',
+  '/target/bankPricePerWh': 'bankPricePerKWh',
+  '/target/arrayPricePerW': 'arrayPricePerW',
   '/target/autonomyDays': 'autonomyDays',
 };
 
@@ -18,11 +20,11 @@ export function controlOf(pointer, loadKeys, stayKeys) {
   return loadControl(parts, loadKeys) ?? stayControl(parts, stayKeys) ?? wishControl(pointer, parts);
 }
 
-function loadControl([head, index, field, , end], keys) {
+function loadControl([head, index, field, which, end], keys) {
   if (head !== 'loads' || keys[index] === undefined) {
     return undefined;
   }
-  const name = field === 'windows' ? (end === 'to' ? 'windowTo' : 'windowFrom') : LOAD_FIELDS[field] ?? field ?? 'name';
+  const name = field === 'windows' ? `${which === '1' ? 'again' : 'window'}${end === 'to' ? 'To' : 'From'}` : LOAD_FIELDS[field] ?? field ?? 'name';
   return `loads.${keys[index]}.${name}`;
 }
 
@@ -30,7 +32,7 @@ function stayControl([trip, stays, index, field, inner], keys) {
   if (trip !== 'trip' || stays !== 'stays' || keys[index] === undefined) {
     return undefined;
   }
-  return `stays.${keys[index]}.${field === 'place' ? inner ?? 'latitude' : field ?? 'nights'}`;
+  return `stays.${keys[index]}.${field === 'place' ? inner ?? 'latitude' : field === 'ambient' ? 'meanC' : field ?? 'nights'}`;
 }
 
 function wishControl(pointer, [head, field, inner]) {

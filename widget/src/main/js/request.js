@@ -1,12 +1,14 @@
 import {lengthsInMetres} from './lengths.js';
 import {typedNumber} from './numbers.js';
 import {isBlank} from './state.js';
+import {toService} from './units.js';
+import {windowsOf} from './windows.js';
 
 /** What of the state goes to recommendation. */
 export function recommendationRequest(state, lang, units = 'metric') {
   return stripped({
     loads: loads(state, lang),
-    trip: {stays: state.stays.map((stay) => stayRequest(stay, lang))},
+    trip: {stays: state.stays.map((stay) => stayRequest(stay, lang, units))},
     system: systemWishes(state, lang, units),
     target: target(state.wishes, lang),
   });
@@ -22,25 +24,33 @@ function loads(state, lang) {
 
 function loadRequest(load, busVoltageV, lang) {
   const number = (text) => typedNumber(text, lang);
-  const power = number(load.power);
+  const {power, entry} = drawOf(load, number);
+  const windows = windowsOf(load);
   const volts = number(load.voltageV) ?? (load.supply === 'dc' ? number(busVoltageV) : undefined);
   return stripped({
     name: load.name,
     supply: load.supply,
     quantity: number(load.quantity),
-    powerW: load.entry === 'W' ? power : undefined,
-    currentA: load.entry === 'A' ? power : undefined,
-    voltageV: load.entry === 'A' ? volts : undefined,
+    powerW: entry === 'W' ? power : undefined,
+    currentA: entry === 'A' ? power : undefined,
+    voltageV: entry === 'A' ? volts : undefined,
     hoursPerDay: number(load.hoursPerDay),
     dutyCycle: load.ambientDuty.length > 0 ? undefined : shareOf(number(load.dutyCyclePercent)),
     ambientDuty: load.ambientDuty.length > 0 ? load.ambientDuty : undefined,
-    windows: load.windowFrom || load.windowTo ? [stripped({from: load.windowFrom, to: load.windowTo})] : undefined,
+    windows: windows.length > 0 ? windows.map(stripped) : undefined,
     surgeFactor: number(load.surgeFactor),
     essential: load.essential,
   });
 }
 
-function stayRequest(stay, lang) {
+/** What a line draws, and in which unit: "60 W", "1.5 kW" and "5 A" say their own. */
+function drawOf({power, entry}, number) {
+  const [, text, kilo, unit] = /^([\d.,\s]+)(k?)([wa])$/i.exec(String(power).trim()) ?? [];
+  const value = number(text);
+  return typeof value === 'number' ? {power: value * (kilo ? 1000 : 1), entry: unit.toUpperCase()} : {power: number(power), entry};
+}
+
+function stayRequest(stay, lang, units) {
   const number = (text) => typedNumber(text, lang);
   return stripped({
     place: stripped({latitude: number(stay.latitude), longitude: number(stay.longitude)}),
@@ -48,6 +58,7 @@ function stayRequest(stay, lang) {
     nights: number(stay.nights),
     drivingHoursPerDay: number(stay.drivingHoursPerDay),
     hookupHoursPerDay: number(stay.hookupHoursPerDay),
+    ambient: some({meanC: toService(number(stay.meanC), 'C', units)}),
   });
 }
 
@@ -81,8 +92,16 @@ function panel(wishes, latitude, lang) {
 function target(wishes, lang) {
   return some(
     wishes.surety === 'chance'
-      ? {chanceOfRunningFlat: shareOf(typedNumber(wishes.chancePercent, lang)), objective: wishes.objective}
+      ? {chanceOfRunningFlat: shareOf(typedNumber(wishes.chancePercent, lang)), objective: wishes.objective, ...prices(wishes, lang)}
       : {autonomyDays: typedNumber(wishes.autonomyDays, lang)});
+}
+
+/** The service prices a watt-hour; people price a kilowatt-hour. */
+function prices({objective, bankPricePerKWh, arrayPricePerW}, lang) {
+  const perKWh = typedNumber(bankPricePerKWh, lang);
+  return objective === 'price'
+    ? {bankPricePerWh: typeof perKWh === 'number' ? Number((perKWh / 1000).toPrecision(12)) : perKWh, arrayPricePerW: typedNumber(arrayPricePerW, lang)}
+    : {};
 }
 
 function shareOf(percent) {
@@ -99,9 +118,9 @@ function stripped(fields) {
   return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined && value !== ''));
 }
 
-/** What goes to endurance: the system that was recommended, on the same trip. */
-export function enduranceRequest(asked, recommendation) {
-  return stripped({loads: asked.loads, trip: asked.trip, system: builtSystem(asked, recommendation)});
+/** What goes to endurance: the system that was recommended, on the same trip, with the battery where it stands. */
+export function enduranceRequest(asked, recommendation, {compartmentOffsetC}) {
+  return stripped({loads: asked.loads, trip: asked.trip, compartmentOffsetC: typedNumber(compartmentOffsetC), system: builtSystem(asked, recommendation)});
 }
 
 /** What goes to solar-yield: the recommended panels at the first stop, all twelve months. */

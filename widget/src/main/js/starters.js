@@ -23,7 +23,7 @@ export const STARTERS = [
     loads: [
       FRIDGE,
       {name: 'Roof fans', quantity: 2, powerW: 24, hoursPerDay: 1, essential: false},
-      {...LIGHTS, windows: [{from: '16:30', to: '23:00'}]},
+      {...LIGHTS, windows: [{from: '07:00', to: '08:00'}, {from: '17:00', to: '22:30'}]},
       PHONES,
       LAPTOP,
       HEATER,

@@ -4,26 +4,27 @@ let lastKey = 0;
 
 const FRESH_LOAD = {
   name: '', supply: 'dc', quantity: 1, entry: 'W', power: '', voltageV: '', hoursPerDay: '', dutyCyclePercent: '', ambientDuty: [],
-  surgeFactor: '', windowFrom: '', windowTo: '', essential: true,
+  surgeFactor: '', windowFrom: '', windowTo: '', againFrom: '', againTo: '', essential: true,
 };
 
-const FRESH_STAY = {latitude: '', longitude: '', month: 6, nights: 3, drivingHoursPerDay: '', hookupHoursPerDay: ''};
+const FRESH_STAY = {latitude: '', longitude: '', month: 6, nights: 3, drivingHoursPerDay: '', hookupHoursPerDay: '', meanC: ''};
 
 const FRESH_WISHES = {
   busVoltageV: 12, chemistry: '', tiltDegrees: 0, shadedPercent: '', solarPowerW: '', nominalEnergyWh: '', alternatorChargerA: '',
-  shoreChargerW: '', inverterHoursPerDay: '', standbyW: '', alternatorRatingA: '', lengths: {}, surety: 'chance', chancePercent: 5, objective: '', autonomyDays: '',
+  shoreChargerW: '', inverterHoursPerDay: '', standbyW: '', alternatorRatingA: '', lengths: {}, surety: 'chance', chancePercent: 5, objective: '', bankPricePerKWh: '', arrayPricePerW: '', autonomyDays: '', compartmentOffsetC: '',
 };
 
 /** A line of the list. Fields hold what the person typed; request.js makes numbers of them. */
 export function newLoad(given = {}) {
   lastKey += 1;
   const {powerW, dutyCycle, windows, category, ...plain} = given;
-  const [window] = windows ?? [];
+  const [window, again] = windows ?? [];
   return {
     ...FRESH_LOAD,
     ...(powerW === undefined ? {} : {power: powerW}),
     ...(dutyCycle === undefined ? {} : {dutyCyclePercent: Number((dutyCycle * 100).toPrecision(12))}),
     ...(window ? {windowFrom: window.from, windowTo: window.to} : {}),
+    ...(again ? {againFrom: again.from, againTo: again.to} : {}),
     ...plain,
     key: lastKey,
   };
@@ -39,7 +40,7 @@ function freshWishes() {
 }
 
 export function emptyState() {
-  return {loads: [], stays: [newStay({latitude: 47.5, longitude: 11})], wishes: freshWishes()};
+  return {loads: [], stays: [newStay({latitude: 46.5, longitude: 8})], wishes: freshWishes()};
 }
 
 export function stateFrom(starter) {

@@ -15,3 +15,13 @@ export function windowHours(from, to) {
   const minutes = (end - start + MINUTES_PER_DAY) % MINUTES_PER_DAY;
   return (minutes === 0 ? MINUTES_PER_DAY : minutes) / 60;
 }
+
+/** The windows of a line as the service takes them: [{from, to}]. An empty pair is left out. */
+export function windowsOf({windowFrom, windowTo, againFrom, againTo}) {
+  return [{from: windowFrom, to: windowTo}, {from: againFrom, to: againTo}].filter(({from, to}) => from || to);
+}
+
+/** Hours of all windows together; undefined when there is none, or when one is half entered. */
+export function hoursOfWindows(windows) {
+  return windows.length === 0 ? undefined : windows.reduce((sum, {from, to}) => sum + windowHours(from, to), 0) || undefined;
+}

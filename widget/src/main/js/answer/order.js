@@ -2,7 +2,7 @@ import {h} from '../dom.js';
 import {table} from '../picture/frame.js';
 import {REGIONS} from '../regions.js';
 import {chanceInWords} from '../rounding.js';
-import {windowHours} from '../windows.js';
+import {hoursOfWindows} from '../windows.js';
 
 const OWNED = [['nominalEnergyWh', 'battery', 'Wh'], ['solarPowerW', 'panels', 'W'], ['alternatorChargerA', 'charger off the engine', 'A'],
   ['alternatorRatingA', 'alternator', 'A'], ['shoreChargerW', 'shore charger', 'W']];
@@ -25,11 +25,7 @@ function loadLine(load, {dailyWh}, busVoltageV, reader) {
   const {name, quantity, powerW, currentA, voltageV, supply} = load;
   const draws = powerW === undefined ? `${reader.exactText(currentA, 'A')} at ${reader.exactText(voltageV, 'V')}` : reader.exactText(powerW, 'W');
   return [[name, h('span', {class: 'note'}, habits(load, reader))], reader.number(quantity ?? 1), draws,
-    reader.exactText(hoursOf(load), 'h'), supply.toUpperCase(), ...energy(dailyWh, busVoltageV, reader)];
-}
-
-function hoursOf({hoursPerDay, windows = []}) {
-  return hoursPerDay ?? windows.reduce((sum, {from, to}) => sum + windowHours(from, to), 0);
+    reader.exactText(load.hoursPerDay ?? hoursOfWindows(load.windows), 'h'), supply.toUpperCase(), ...energy(dailyWh, busVoltageV, reader)];
 }
 
 function habits({windows = [], dutyCycle, ambientDuty, surgeFactor, essential}, reader) {

@@ -28,6 +28,7 @@ export function answerParts(answers, sheet, reader) {
   const steps = stepsOf(recommendation);
   return [
     shortfallList(recommendation.shortfalls.slice(1)),
+    frost(recommendation.battery, reader),
     orderOnPaper(sheet.asked, recommendation.energyBudget, reader),
     h('div', {class: 'groups'},
       systemGroups(recommendation, reader).map(({title, lines}) => group(title, lines, recommendation, steps, reader)),
@@ -45,6 +46,12 @@ export function answerParts(answers, sheet, reader) {
 
 function group(title, lines, answer, steps, reader) {
   return h('section', {class: 'group'}, h('h3', {}, title), figureList(lines, answer, steps, reader));
+}
+
+/** Said before any figure: a frozen lithium cell is ruined by charging it, and nothing shows. */
+function frost(battery, reader) {
+  return battery?.chargeLockedOutInCold ? h('p', {class: 'frost'}, h('b', {}, 'Frost. '),
+    `This trip gets colder than ${reader.text(battery.lowestChargeC, 'C')}. A battery that cold may not be charged: it is damaged for good. Keep it warm, or choose one with a heater.`) : undefined;
 }
 
 function shortfallList(shortfalls) {

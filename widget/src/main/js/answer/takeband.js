@@ -3,7 +3,7 @@ import {answerParts} from './parts.js';
 import {systemSentence} from './sentence.js';
 
 const EMPTY = 'Nothing on the list yet. Add what you run and the answer stands here.';
-const OFFLINE = 'The service can’t be reached. What you entered is still here; it is asked again when you change something.';
+const OFFLINE = 'The service can’t be reached. What you entered is still here.';
 
 /** The third band: what it takes. */
 export class TakeBand {
@@ -32,7 +32,7 @@ export class TakeBand {
   showOffline() {
     this.showAsking(false);
     this.element.classList.add('stale');
-    this.trouble.replaceChildren(h('p', {class: 'offline'}, OFFLINE));
+    this.trouble.replaceChildren(h('p', {class: 'offline'}, OFFLINE), h('button', {type: 'button', class: 'plain', click: () => this.desk.changed()}, 'Ask again'));
   }
 
   /** Words of a problem that no control stands for. */

@@ -22,9 +22,9 @@ export class GoBand {
   }
 
   drawWishes() {
-    this.wishes.replaceChildren(...wishFields(this.desk.state.wishes, this.desk, () => {
+    this.wishes.replaceChildren(...wishFields(this.desk.state.wishes, this.desk, (name) => {
       this.drawWishes();
-      this.wishes.querySelector('select').focus();
+      this.wishes.querySelector(`[data-control="wishes.${name}"] select`)?.focus();
     }));
   }
 

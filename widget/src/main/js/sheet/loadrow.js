@@ -1,17 +1,30 @@
 import {h, unseen} from '../dom.js';
-import {windowHours} from '../windows.js';
+import {hoursOfWindows, windowsOf} from '../windows.js';
 import {field, tick} from './field.js';
+import {hintOf} from './hints.js';
 
 const SUPPLIES = [['dc', 'DC'], ['ac', 'AC']];
 const ENTRIES = [['W', 'W'], ['A', 'A']];
 
 /** One line of the list: how many, what, how much, how long, and the day's energy as the service reads it. */
-export function loadRow(load, desk) {
+export function loadRow(load, outer) {
+  const told = h('p', {class: 'told', role: 'status'});
+  const tell = () => told.replaceChildren(...words(hintOf(load), load, outer));
+  const desk = {...outer, changed: () => {
+    outer.changed();
+    tell();
+  }};
   const controls = rowControls(load, desk);
+  tell();
   return h('li', {class: 'load', 'data-key': load.key},
     controls.quantity, controls.name, controls.power, controls.entry, controls.hours, controls.supply,
     h('span', {class: 'reading'}), more(load, desk),
-    h('button', {type: 'button', class: 'plain remove', click: () => desk.remove(load)}, 'remove', unseen(` ${load.name || 'this line'}`)));
+    h('button', {type: 'button', class: 'plain remove', click: () => desk.remove(load)}, 'remove', unseen(` ${load.name || 'this line'}`)), told);
+}
+
+/** A hint and, where there is one, the press that follows it. */
+function words(hint, load, desk) {
+  return hint ? [hint.text, ' ', hint.does ? h('button', {type: 'button', class: 'plain', click: () => desk.mend(load, hint.change)}, hint.does) : ''] : [];
 }
 
 function rowControls(load, desk) {
@@ -21,7 +34,7 @@ function rowControls(load, desk) {
     name: field({...spec('name'), label: 'What', hideLabel: true, kind: 'text', placeholder: 'What you run', class: 'name'}),
     power: field({...spec('power'), label: 'Draws while it runs', hideLabel: true, class: 'power'}),
     entry: field({...spec('entry', desk.relist), label: 'Watts or amps', hideLabel: true, options: ENTRIES, class: 'pick'}),
-    hours: field({...spec('hoursPerDay'), label: 'Hours a day', hideLabel: true, placeholder: windowHours(load.windowFrom, load.windowTo), unit: 'h a day', class: 'hours'}),
+    hours: field({...spec('hoursPerDay'), label: 'Hours a day', hideLabel: true, placeholder: hoursOfWindows(windowsOf(load)), unit: 'h a day', class: 'hours'}),
     supply: field({...spec('supply'), label: 'Supply', hideLabel: true, options: SUPPLIES, class: 'pick'}),
   };
 }
@@ -38,9 +51,24 @@ function more(load, desk) {
       load.entry === 'A' ? field({...spec('voltageV'), label: 'Those amps are at', unit: 'V', placeholder: load.supply === 'dc' ? 'your system' : ''}) : undefined,
       text,
       field({...spec('surgeFactor'), label: 'Draws at its start', unit: '× running', placeholder: '1'}),
-      field({...spec('windowFrom'), label: 'Only from', kind: 'time'}),
-      field({...spec('windowTo'), label: 'until', kind: 'time'}),
+      windows(load, spec),
       tick({...spec('essential'), label: 'The trip fails without it'})));
+}
+
+/** When it may be on. A second pair offers itself once the first is filled: lights of the morning and of the evening. */
+function windows(load, spec) {
+  const pair = (from, to, words) => [field({...spec(from, settle), label: words, kind: 'time'}), field({...spec(to, settle), label: 'until', kind: 'time'})];
+  const again = pair('againFrom', 'againTo', 'and again from');
+  const reveal = () => again.forEach((one) => {
+    one.hidden = !(load.againFrom || load.againTo || (load.windowFrom && load.windowTo));
+  });
+  function settle() {
+    reveal();
+    const hours = again[0].closest('.load').querySelector('.hours input');
+    hours.placeholder = hoursOfWindows(windowsOf(load)) ?? '';
+  }
+  reveal();
+  return [pair('windowFrom', 'windowTo', 'Only from'), again];
 }
 
 function writer(load, desk) {

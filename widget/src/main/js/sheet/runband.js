@@ -13,9 +13,10 @@ export class RunBand {
     this.heads = h('div', {class: 'load heads', 'aria-hidden': 'true'},
       h('span', {class: 'quantity'}), h('span', {class: 'name'}), h('span', {class: 'draws'}, 'draws'), h('span', {class: 'hours'}, 'for'),
       h('span', {}, 'supply'), h('span', {class: 'reading'}, 'a day'));
+    this.standing = h('p', {class: 'standing'});
     this.starters = starterList((appliance) => this.add(appliance));
     this.element = h('section', {class: 'band run', 'aria-labelledby': 'run-title'},
-      h('h2', {id: 'run-title'}, 'What you run'), this.empty, this.heads, this.list,
+      h('h2', {id: 'run-title'}, 'What you run'), this.empty, this.heads, this.list, this.standing,
       h('div', {class: 'adding'}, this.starters.element,
         h('button', {type: 'button', class: 'add own', click: () => this.add({})}, 'Add a line of your own')));
   }
@@ -43,6 +44,7 @@ export class RunBand {
     const none = this.desk.state.loads.length === 0;
     this.empty.hidden = !none;
     this.heads.hidden = none;
+    this.standing.hidden = none;
   }
 
   row(load) {
@@ -50,12 +52,15 @@ export class RunBand {
       changed: () => this.desk.changed(),
       remove: () => this.remove(load),
       relist: () => this.redraw(load, '.pick select'),
-      fixDuty: () => {
-        load.ambientDuty = [];
-        this.redraw(load, '.more input');
-        this.desk.changed();
-      },
+      fixDuty: () => this.mend(load, {ambientDuty: []}, '.more input'),
+      mend: (line, change) => this.mend(line, change, '.name input'),
     });
+  }
+
+  mend(load, change, focus) {
+    Object.assign(load, change);
+    this.redraw(load, focus);
+    this.desk.changed();
   }
 
   redraw(load, focus) {
@@ -93,6 +98,7 @@ export class RunBand {
 
   /** Writes the service's reading behind each line: watt-hours and amp-hours a day. */
   read(budget, sent, reader) {
+    this.standing.replaceChildren(standingText(budget.losses, reader));
     for (const {load, share} of sent.map((line, index) => ({load: line, share: budget.loads[index]}))) {
       const holder = this.rowOf(load)?.querySelector('.reading');
       if (holder && share) {
@@ -101,4 +107,10 @@ export class RunBand {
       }
     }
   }
+}
+
+/** What draws although it is on nobody's list. */
+function standingText({standbyWh, inverterIdleWh}, reader) {
+  const inverter = inverterIdleWh > 0 ? `, the inverter standing by ${reader.text(inverterIdleWh, 'Wh')}` : '';
+  return `Always on and counted too: monitors and electronics ${reader.text(standbyWh, 'Wh')} a day${inverter}.`;
 }

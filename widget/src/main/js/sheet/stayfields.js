@@ -1,4 +1,4 @@
-import {h} from '../dom.js';
+import {h, unseen} from '../dom.js';
 import {REGIONS} from '../regions.js';
 import {field} from './field.js';
 
@@ -24,6 +24,8 @@ export function stayFields(stay, index, count, band) {
       field({...spec('nights'), label: 'Nights', unit: 'nights'}),
       field({...spec('drivingHoursPerDay'), label: 'Driving', unit: 'h a day', placeholder: '0'}),
       field({...spec('hookupHoursPerDay'), label: 'Plugged in', unit: 'h a day', placeholder: '0'})),
+    h('details', {class: 'more'}, h('summary', {}, 'how cold it gets', unseen(` at stop ${index + 1}`)),
+      h('div', {class: 'grid'}, field({...spec('meanC'), label: 'Mean of day and night', unit: band.desk.units === 'us' ? '°F' : '°C', placeholder: 'usual'}))),
     count > 1 ? h('button', {type: 'button', class: 'plain', click: () => band.remove(stay)}, `Remove stop ${index + 1}`) : undefined);
 }
 

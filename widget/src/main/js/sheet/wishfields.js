@@ -8,9 +8,10 @@ const CHEMISTRIES = [
 ];
 const VOLTAGES = [[12, '12 V'], [24, '24 V'], [48, '48 V']];
 const TILTS = [[0, 'flat on the roof'], [15, 'tilted by 15°'], [30, 'tilted by 30°'], [45, 'tilted by 45°'], [60, 'tilted by 60°']];
-const SURETIES = [['chance', 'a chance of running flat'], ['days', 'days without any charging']];
-const OBJECTIVES = [['', 'whichever suits'], ['price', 'the cheapest'], ['mass', 'the lightest'], ['volume', 'the smallest']];
-const CHANCES = [[1, '1 of 100 such trips'], [3, '3 of 100 such trips'], [5, '5 of 100 such trips'], [10, '10 of 100 such trips'], [20, '20 of 100 such trips']];
+const SURETIES = [['chance', 'how often flat'], ['days', 'days in store']];
+const OBJECTIVES = [['', 'the lightest'], ['volume', 'the smallest'], ['price', 'the cheapest']];
+const PLACES = [['', 'in the cold'], [15, 'in a heated cabin']];
+const CHANCES = [1, 3, 5, 10, 20].map((count) => [count, `${count} of 100 trips`]);
 
 /** What the customer already decided or owns. What stays open is sized. */
 export function wishFields(wishes, desk, redraw) {
@@ -21,7 +22,7 @@ export function wishFields(wishes, desk, redraw) {
       wishes[name] = value;
       desk.changed();
       if (after) {
-        after();
+        after(name);
       }
     },
   });
@@ -30,15 +31,29 @@ export function wishFields(wishes, desk, redraw) {
       field({...spec('surety', redraw), label: 'Size by', options: SURETIES}),
       wishes.surety === 'chance'
         ? field({...spec('chancePercent'), label: 'Runs flat on at most', options: CHANCES})
-        : field({...spec('autonomyDays'), label: 'Days from a full bank', unit: 'days', placeholder: '2'}),
-      wishes.surety === 'chance' ? field({...spec('objective'), label: 'Of the pairs that do', options: OBJECTIVES}) : undefined,
+        : field({...spec('autonomyDays'), label: 'Days on a full battery', unit: 'days', placeholder: '2'}),
+      wishes.surety === 'chance' ? field({...spec('objective', redraw), label: 'If several do, take', options: OBJECTIVES}) : undefined,
+      wishes.surety === 'chance' && wishes.objective === 'price' ? prices(spec) : undefined,
       field({...spec('chemistry'), label: 'Battery', options: CHEMISTRIES}),
       field({...spec('busVoltageV'), label: 'System voltage', options: VOLTAGES}),
       field({...spec('tiltDegrees'), label: 'Panels', options: TILTS}),
-      field({...spec('shadedPercent'), label: 'In the shade', unit: '%', placeholder: '0'})),
+      field({...spec('shadedPercent'), label: 'In the shade', unit: '%', placeholder: '3'})),
     owned(spec),
+    place(spec),
     cables(wishes, desk),
   ];
+}
+
+/** What is cheapest hangs on what you pay. */
+function prices(spec) {
+  return [field({...spec('bankPricePerKWh'), label: 'Your price of battery', unit: 'per kWh'}), field({...spec('arrayPricePerW'), label: 'Your price of panel', unit: 'per W'})];
+}
+
+/** A lithium battery in a warm place may be charged in frost. The size is reckoned for the cold all the same. */
+function place(spec) {
+  return h('details', {class: 'more'}, h('summary', {}, 'where the battery stands'),
+    h('div', {class: 'grid'}, field({...spec('compartmentOffsetC'), label: 'It stands', options: PLACES})),
+    h('p', {class: 'hint'}, 'The trip is lived with the battery there. Its size is still reckoned for the cold.'));
 }
 
 function owned(spec) {

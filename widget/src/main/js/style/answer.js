@@ -5,7 +5,7 @@ export const ANSWER = `
 .stale .answer, .stale .sentence { --ink: var(--quiet); color: var(--quiet) }
 .old { opacity: .55 }
 .trouble:not(:empty) { border-inline-start: 3px solid var(--ink); padding: .25em 0 .25em .75em; margin-bottom: 1em }
-.trouble .refused { color: var(--danger) }
+.trouble .refused { font-weight: 650 }
 .figure { display: grid; grid-template-columns: minmax(0, 1fr) auto 2.5em; gap: 0 1em; align-items: baseline; border-top: 1px solid var(--rule); padding: .4em 0 }
 .figures .figure:last-child { border-bottom: 1px solid var(--rule) }
 .note { display: block; line-height: 1.3 }
@@ -30,7 +30,8 @@ export const ANSWER = `
 .part summary h3 { display: inline; padding: 0; font-weight: 400 }
 .cautions li, .assumptions li { border-top: 1px solid var(--rule); padding: .5em 0; max-width: 44em }
 .cautions .caution-danger { border-inline-start: 3px solid var(--danger); padding-inline-start: .75em }
-.caution-danger b { color: var(--danger) }
+.frost { border-inline-start: 3px solid var(--danger); padding-inline-start: .75em; max-width: 44em }
+.frost b, .caution-danger b { color: var(--danger) }
 .assumptions ul { padding-top: .5em }
 table { border-collapse: collapse; font-size: var(--small); font-variant-numeric: tabular-nums; min-width: 100% }
 th, td { padding: .25em .75em .25em 0; border-bottom: 1px solid var(--rule); text-align: end; font-weight: 400; vertical-align: baseline; white-space: nowrap }

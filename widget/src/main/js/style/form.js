@@ -9,8 +9,8 @@ input::placeholder { color: var(--quiet); opacity: 1 }
 input.number { text-align: end; font-variant-numeric: tabular-nums }
 input:hover, select:hover { border-bottom-color: var(--ink) }
 input:focus-visible, select:focus-visible { outline-offset: 0 }
-[aria-invalid] { border-bottom: 2px solid var(--danger) !important }
-.fault { color: var(--danger); padding-top: .25em }
+[aria-invalid] { border-bottom: 3px solid var(--ink) !important }
+.fault { font-weight: 650; padding-top: .25em; line-height: 1.3 }
 .entry { display: flex; align-items: baseline; gap: .35em }
 .unit { white-space: nowrap }
 .field label { display: block; font-size: var(--small); color: var(--quiet) }
@@ -27,6 +27,8 @@ input:focus-visible, select:focus-visible { outline-offset: 0 }
 .stay + .stay { border-top: 1px solid var(--rule); margin-top: 1em; padding-top: .5em }
 .stay > .plain { margin-top: .5em; font-size: var(--small) }
 .go > .add { margin-top: 1em }
+.stay .more { margin-top: .75em }
+.stay .more + .plain { margin-top: .5em }
 summary { cursor: pointer; min-height: 24px; color: var(--accent); width: fit-content; text-decoration: underline; text-decoration-thickness: 1px; text-underline-offset: .2em; list-style: none }
 summary::-webkit-details-marker { display: none }
 .more > summary { font-size: var(--small) }

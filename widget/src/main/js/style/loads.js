@@ -13,6 +13,10 @@ export const LOADS = `
 .load .more[open] { grid-row: 4; grid-column: 1 / -1 }
 .load .more > summary, .load .remove { color: var(--quiet) }
 .load .second::before { content: " · " }
+.told { grid-column: 1 / -1; font-size: var(--small); max-width: 40em }
+.told:empty { display: none }
+.standing { padding-top: .5em; font-size: var(--small); color: var(--quiet) }
+.standing:empty { display: none }
 .heads { display: none }
 .loads:empty { display: none }
 .starters p { padding-bottom: .5em }

@@ -13,14 +13,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The rules of axe-core (WCAG 2.2 A and AA, best practices): no violation, with everything that folds opened. */
 class AccessibilityTest {
-    private static final String OPEN_ALL = "document.querySelector('wayside-planner').shadowRoot"
-            + ".querySelectorAll('details').forEach((one) => { one.open = true; })";
-
     @ParameterizedTest
     @CsvSource({"360, LIGHT", "360, DARK", "1280, LIGHT", "1280, DARK"})
     void passesEveryRuleAnswered(int width, ColorScheme scheme) {
         try (Sheet sheet = Sheet.ofDemo(settled(scheme), width)) {
-            sheet.page().evaluate(OPEN_ALL);
+            sheet.openAll();
             sheet.page().locator(".why .step").first().waitFor();
 
             assertThat(violations(sheet)).isEmpty();
@@ -36,6 +33,22 @@ class AccessibilityTest {
             sheet.button("A weekend van").click();
             sheet.labelled("Latitude").fill("95");
             sheet.page().locator(".fault:not([hidden])").first().waitFor();
+
+            assertThat(violations(sheet)).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"360, DARK", "1280, LIGHT"})
+    void passesEveryRuleWithWordsBesideALineAndFrost(int width, ColorScheme scheme) {
+        try (Sheet sheet = Sheet.startedFrom("weekend van", settled(scheme), width)) {
+            sheet.awaitPictures();
+            sheet.openAll();
+            sheet.lines().nth(2).locator(".name input").fill("CPAP");
+            sheet.labelled("Mean of day and night").fill("-10");
+            sheet.page().locator(".frost").waitFor();
+            sheet.page().locator(".told button").waitFor();
+            sheet.awaitPictures();
 
             assertThat(violations(sheet)).isEmpty();
         }

@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 
 /** One small static file. */
 class BundleTest {
-    private static final int LARGEST_GZIPPED = 25_000;
+    /** The printed order, the recharge curve and the words beside a line took the last two thousand. */
+    private static final int LARGEST_GZIPPED = 27_000;
 
     @Test
     void staysWithinItsSize() throws IOException {

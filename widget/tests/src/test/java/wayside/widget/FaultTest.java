@@ -27,6 +27,7 @@ class FaultTest {
                     JsonParser.parseString(refused.text()).getAsJsonObject().getAsJsonArray("errors");
             assertThat(fault(sheet, "latitude")).containsText(detail(errors, "/trip/stays/0/place/latitude"));
             assertThat(fault(sheet, "hoursPerDay")).containsText(detail(errors, "/loads/0/hoursPerDay"));
+            assertThat(fault(sheet, "latitude")).containsText("It takes a number from -90 to 90.");
             assertThat(sheet.labelled("Latitude")).hasAttribute("aria-invalid", "true");
         }
     }

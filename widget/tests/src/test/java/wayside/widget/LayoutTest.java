@@ -54,6 +54,13 @@ class LayoutTest {
     }
 
     @Test
+    void saysAtTheFootOfAPhoneThatNothingIsListedYet() {
+        try (Sheet sheet = Sheet.empty(Sheet.PHONE)) {
+            assertThat(sheet.page().locator(".strip")).hasText(Pattern.compile("^Nothing on the list yet.*"));
+        }
+    }
+
+    @Test
     void stacksTheBandsInReadingOrderOnAPhone() {
         try (Sheet sheet = Sheet.ofDemo(Sheet.PHONE)) {
             double run = sheet.page().locator(".run").boundingBox().y;

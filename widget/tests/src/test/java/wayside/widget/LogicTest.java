@@ -136,6 +136,10 @@ class LogicTest {
     @CsvSource({
         "/loads/1/powerW, loads.8.power",
         "/loads/0/windows/0/to, loads.7.windowTo",
+        "/loads/0/windows/1/to, loads.7.againTo",
+        "/loads/0/windows/1, loads.7.againFrom",
+        "/trip/stays/0/ambient/meanC, stays.9.meanC",
+        "/target/bankPricePerWh, wishes.bankPricePerKWh",
         "/loads/0, loads.7.name",
         "/trip/stays/0/place/latitude, stays.9.latitude",
         "/trip/stays/0/nights, stays.9.nights",

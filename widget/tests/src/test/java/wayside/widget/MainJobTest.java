@@ -121,6 +121,27 @@ class MainJobTest {
     }
 
     @Test
+    void asksWhatYouPayBeforeItPicksTheCheapest() {
+        try (Sheet sheet = Sheet.ofDemo(Sheet.DESKTOP)) {
+            assertThat(sheet.labelled("Your price of battery")).hasCount(0);
+            sheet.labelled("If several do, take").selectOption("the cheapest");
+            sheet.labelled("Your price of battery").fill("300");
+            Response response = sheet.page()
+                    .waitForResponse(
+                            heard -> heard.url().endsWith("/v1/recommendation")
+                                    && heard.request().postData().contains("arrayPricePerW"),
+                            () -> sheet.labelled("Your price of panel").fill("0.8"));
+
+            assertThat(response.request().postData()).contains("\"bankPricePerWh\":0.3", "\"arrayPricePerW\":0.8");
+            assertThat(JsonParser.parseString(response.text())
+                            .getAsJsonObject()
+                            .get("objective")
+                            .getAsString())
+                    .isEqualTo("price");
+        }
+    }
+
+    @Test
     void sizesATripOfTwoStops() {
         try (Sheet sheet = Sheet.ofDemo(Sheet.DESKTOP)) {
             Response response = sheet.page()

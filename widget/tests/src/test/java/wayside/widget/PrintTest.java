@@ -68,7 +68,7 @@ class PrintTest {
         try (Sheet sheet = printed("winter van")) {
             Locator lines = sheet.page().locator(".order tbody tr");
             assertThat(lines.filter(new Locator.FilterOptions().setHasText("LED lights")))
-                    .containsText("16:30 to 23:00");
+                    .containsText("07:00 to 08:00, 17:00 to 22:30");
             assertThat(lines.filter(new Locator.FilterOptions().setHasText("Induction hob")))
                     .containsText("runs 70\u00a0% of the time, the trip can do without it");
         }

@@ -1,6 +1,7 @@
 package wayside.widget;
 
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
@@ -56,6 +57,22 @@ final class Screenshots {
         take("open", "winter van", width, scheme, sheet -> {
             sheet.awaitPictures();
             sheet.openAll();
+        });
+        take("hints", "winter van", width, scheme, sheet -> {
+            sheet.lines()
+                    .first()
+                    .getByLabel("What", new Locator.GetByLabelOptions().setExact(true))
+                    .fill("Fridge");
+            sheet.lines()
+                    .nth(1)
+                    .getByLabel("What", new Locator.GetByLabelOptions().setExact(true))
+                    .fill("CPAP");
+            sheet.lines().nth(2).getByText("more").first().click();
+            sheet.lines().nth(6).getByLabel("Supply").selectOption("dc");
+            sheet.page().getByText("how cold it gets").click();
+            sheet.page().getByText("where the battery stands").click();
+            sheet.labelled("Mean of day and night").fill("-10");
+            sheet.awaitPictures();
         });
         take("faulty", "weekend van", width, scheme, sheet -> {
             sheet.awaitPictures();

@@ -52,7 +52,9 @@ final class Sheet implements AutoCloseable {
     /** A page of the service with nothing but an empty card. */
     static Sheet empty(int width) {
         Sheet sheet = startedFrom("", new Browser.NewContextOptions(), width);
-        sheet.page.getByText("Nothing on the list yet").waitFor();
+        sheet.sentence()
+                .filter(new Locator.FilterOptions().setHasText("Nothing on the list yet"))
+                .waitFor();
         return sheet;
     }
 

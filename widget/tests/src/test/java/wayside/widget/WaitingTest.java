@@ -64,7 +64,7 @@ class WaitingTest {
             assertThat(sheet.sentence()).hasText(Sheet.CARRIES);
 
             sheet.reader().setOffline(false);
-            sheet.labelled("Nights").fill("6");
+            sheet.button("Ask again").click();
 
             assertThat(sheet.page().locator(".trouble")).isEmpty();
             assertThat(sheet.take()).not().hasClass(Pattern.compile("stale"));

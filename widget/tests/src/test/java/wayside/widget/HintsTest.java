@@ -1,0 +1,116 @@
+package wayside.widget;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What people get wrong on a line is answered beside it. The figures are common practice, no source. */
+class HintsTest {
+    private static Sheet line(String name, String draw, String hours) {
+        Sheet sheet = Sheet.empty(Sheet.DESKTOP);
+        sheet.button("Add a line of your own").click();
+        sheet.labelled("What").fill(name);
+        sheet.labelled("Draws while it runs").fill(draw);
+        sheet.labelled("Hours a day").fill(hours);
+        return sheet;
+    }
+
+    private static Locator told(Sheet sheet) {
+        return sheet.lines().first().locator(".told");
+    }
+
+    private static Locator reading(Sheet sheet) {
+        return sheet.lines().first().locator(".reading");
+    }
+
+    @Test
+    void doesNotLetAFridgesLabelBeMultipliedBy24() {
+        try (Sheet sheet = line("My fridge", "60", "24")) {
+            assertThat(reading(sheet)).containsText(Pattern.compile("1\\.4\\skWh"));
+            assertThat(told(sheet)).containsText("three times too much");
+
+            sheet.button("Count a third of the time").click();
+
+            // 60 W for 24 h at 33 % is 475 Wh.
+            assertThat(reading(sheet)).containsText(Pattern.compile("480\\sWh"));
+            assertThat(told(sheet)).isEmpty();
+        }
+    }
+
+    @Test
+    void asksWhetherAMicrowavesWattsAreWhatTheFoodGets() {
+        try (Sheet sheet = line("Microwave", "800", "0.2")) {
+            sheet.labelled("Supply").selectOption("ac");
+            assertThat(told(sheet)).containsText("what the food gets");
+
+            sheet.button("Count 1200 W").click();
+
+            assertThat(sheet.labelled("Draws while it runs")).hasValue("1200");
+            assertThat(told(sheet)).isEmpty();
+        }
+    }
+
+    @Test
+    void asksForAReserveForWhatMustNotFail() {
+        try (Sheet sheet = line("CPAP", "30", "8")) {
+            assertThat(told(sheet)).containsText("a reserve of its own");
+            assertThat(told(sheet).locator("button")).hasCount(0);
+
+            sheet.lines().getByText("more").first().click();
+            sheet.labelled("The trip fails without it").uncheck();
+
+            assertThat(told(sheet).locator("button")).hasText("The trip fails without it");
+            told(sheet).locator("button").click();
+            assertThat(sheet.labelled("The trip fails without it")).isChecked();
+        }
+    }
+
+    @Test
+    void sendsABigApplianceThroughTheInverter() {
+        try (Sheet sheet = line("Kettle", "1500", "0.2")) {
+            assertThat(told(sheet)).containsText("about 300 W");
+
+            sheet.button("It runs on AC").click();
+
+            assertThat(sheet.labelled("Supply")).hasValue("ac");
+            assertThat(sheet.figure("Continuous")).isVisible();
+        }
+    }
+
+    @Test
+    void tellsEnergyFromPower() {
+        try (Sheet sheet = line("Laptop", "300 Wh", "4")) {
+            assertThat(told(sheet)).containsText("That is energy");
+        }
+    }
+
+    // 0.06 kW and 60 W and 5 A at 12 V for 2 h are 120 Wh, 10 Ah at 12 V: arithmetic.
+    @ParameterizedTest
+    @CsvSource({"0.06 kW", "60W", "5 A"})
+    void readsTheUnitThatIsTyped(String draw) {
+        try (Sheet sheet = line("Lamp", draw, "2")) {
+            assertThat(reading(sheet)).hasText(Pattern.compile("120\\sWh.*10\\sAh"));
+        }
+    }
+
+    @Test
+    void saysNothingOfAnOrdinaryLine() {
+        try (Sheet sheet = Sheet.ofDemo(Sheet.DESKTOP)) {
+            assertThat(sheet.page().locator(".told:not(:empty)")).hasCount(0);
+        }
+    }
+
+    @Test
+    void listsWhatDrawsAlthoughItIsOnNobodysList() {
+        try (Sheet sheet = Sheet.ofDemo(Sheet.DESKTOP)) {
+            assertThat(sheet.page().locator(".standing"))
+                    .hasText(
+                            Pattern.compile(
+                                    "Always on and counted too: monitors and electronics 120\\sWh a day, the inverter standing by \\d+\\sWh\\."));
+        }
+    }
+}
