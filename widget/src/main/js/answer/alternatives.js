@@ -29,7 +29,7 @@ function thumb(rule, reader) {
   }
   const share = rule.chanceOfRunningFlat;
   return [h('h3', {}, 'What a rule of thumb says'),
-    h('p', {}, `${reader.needText(rule.nominalEnergyWh, 'Wh')} of battery${rule.solarPowerW ? ` and ${reader.needText(rule.solarPowerW, 'W')} of panel` : ''} for ${reader.text(rule.autonomyDays, 'd')} from a full bank`,
+    h('p', {}, `${reader.needText(rule.nominalEnergyWh, 'Wh')} of battery${rule.solarPowerW ? ` and ${reader.needText(rule.solarPowerW, 'W')} of panel` : ''} for ${reader.exactText(rule.autonomyDays, 'd')} on a full battery`,
       typeof share !== 'number' ? '.' : `: that runs flat on ${aboutChance(share, reader.lang)} such trips.`)];
 }
 
@@ -40,5 +40,5 @@ function unit(powerUnit) {
 
 function helps(list, reader) {
   return list && list.length > 0 && [h('h3', {}, 'What would help most'),
-    h('ol', {}, list.map((one) => h('li', {}, one.change, `: ${chanceInWords(one.chanceOfRunningFlat, reader.lang)} such trips`)))];
+    h('ol', {}, list.map((one) => h('li', {}, one.change, `: then flat on ${chanceInWords(one.chanceOfRunningFlat, reader.lang)} such trips`)))];
 }

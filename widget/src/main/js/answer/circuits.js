@@ -6,16 +6,18 @@ const GOVERNED = {
   ampacity: 'what it can carry hot', fuse: 'the fuse it must outlast', 'voltage-drop': 'the voltage it loses', 'minimum-size': 'the thinnest allowed',
 };
 
+const RULES = {'abyc-e11': 'ABYC E-11', nec: 'NEC'};
+
 /** Each main circuit with its wire and its fuse. */
 export function circuitTable(circuits, reader) {
   if (!circuits || circuits.length === 0) {
     return undefined;
   }
   const wires = reader.units === 'us' ? ['Wire, AWG', 'or mm²'] : ['Wire, mm²', 'or AWG'];
-  const columns = ['Circuit', 'Current', 'One way', ...wires, 'Fuse', 'Breaks at least', 'Loses'];
+  const columns = ['Circuit', 'Current', 'One way', ...wires, 'Fuse', 'It must break', 'Voltage lost'];
   return h('section', {class: 'part circuits'}, h('h3', {}, 'Wires and fuses'),
     h('div', {class: 'scroll', tabindex: 0, role: 'region', 'aria-label': 'Wires and fuses'}, table(columns, circuits.map((circuit) => row(circuit, reader)))),
-    h('p', {class: 'ground'}, `Lengths are one way; losses are reckoned out and back. Rules: ${[...new Set(circuits.map(({rules}) => rules))].join(', ')}.`),
+    h('p', {class: 'ground'}, `Lengths are one way; the loss is reckoned out and back. A fuse must break what the battery can push into a short circuit. Rules: ${[...new Set(circuits.map(({rules}) => RULES[rules] ?? rules))].join(', ')}.`),
     h('details', {'data-open': 'circuits'}, h('summary', {}, 'why these'),
       h('ul', {}, circuits.map((circuit) => h('li', {class: 'ground'}, groundOf(circuit))))));
 }
@@ -43,5 +45,5 @@ function groundOf({name, governedBy, shortfall, fuse}) {
     return shortfall.text;
   }
   const link = fuse ? `, ${fuse.type} fuse by ${fuse.standard}` : '';
-  return `${name}: the wire is decided by ${GOVERNED[governedBy] ?? governedBy} ${link}.`;
+  return `${name}: the wire is decided by ${GOVERNED[governedBy] ?? governedBy}${link}.`;
 }

@@ -1,6 +1,6 @@
 import {aboutChance} from '../rounding.js';
 
-const CHEMISTRY = {lfp: 'LFP', agm: 'AGM', gel: 'gel', flooded: 'flooded lead-acid', nmc: 'NMC'};
+const CHEMISTRY = {lfp: 'lithium (LFP)', agm: 'sealed lead-acid (AGM)', gel: 'gel lead-acid', flooded: 'flooded lead-acid', nmc: 'lithium (NMC)'};
 
 export function chemistryName(code) {
   return CHEMISTRY[code] ?? code;

@@ -19,15 +19,17 @@ function batteryLines(battery, reader) {
     at('Rated', 'nominalCapacityAh', 'Ah', `${chemistryName(battery.chemistry)} at ${battery.bankVoltageV ?? battery.busVoltageV} V, at least`, true),
     at('Rated energy', 'nominalEnergyWh', 'Wh', 'at least', true),
     at('You can use', 'usableEnergyWh', 'Wh', `${reader.exactText(battery.usableShare, 'share')} of the rating`),
-    at('On the coldest nights', 'coldUsableEnergyWh', 'Wh'),
+    at('You can use on the coldest nights', 'coldUsableEnergyWh', 'Wh'),
     at('Lasts with no charging', 'autonomyDays', 'd'),
     span('Weighs', battery.massKg, 'kg', '/battery/massKg/typical', reader),
     span('Takes up', battery.volumeL, 'L', '/battery/volumeL/typical', reader),
     at('Gives into a short circuit', 'prospectiveShortCircuitA', 'A', 'the main fuse must break it'),
     at('Needs openings of', 'ventilationCm2', 'cm2', 'each of two, for the gas'),
-    at('Takes no charge below', 'lowestChargeC', 'C'),
+    at('Takes no charge below', 'lowestChargeC', 'C', battery.chargeLockedOutInCold ? 'this trip gets colder: read the danger below' : undefined),
   ];
 }
+
+const CONTROLLERS = {mppt: 'the kind that follows the panels’ best point (MPPT)', pwm: 'the plain kind (PWM)'};
 
 function solarLines(solar) {
   if (!solar) {
@@ -37,8 +39,8 @@ function solarLines(solar) {
   return [
     at('Panels, rated', 'powerW', 'W', 'at least', true),
     at('They cover', 'areaM2', 'm2'),
-    at('Controller', 'controllerCurrentA', 'A', `${(solar.controllerType ?? '').toUpperCase()}, at least`, true),
-    at('Controller withstands', 'controllerMaximumVoltageV', 'V', 'on the coldest morning, at least', true),
+    at('Charge controller', 'controllerCurrentA', 'A', `${CONTROLLERS[solar.controllerType] ?? solar.controllerType}, at least`, true),
+    at('Its panel side withstands', 'controllerMaximumVoltageV', 'V', 'on the coldest morning, at least', true),
   ];
 }
 

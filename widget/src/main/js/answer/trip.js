@@ -9,14 +9,14 @@ export function tripGroup(endurance, reader) {
   const at = (label, field, unit, note) => ({label, pointer: `/${field}`, value: endurance[field], unit, note});
   const lines = [
     {label: 'Trips that run flat', pointer: '/chanceOfRunningFlat/value', note: rangeOf(chance, runs, reader), shown: h('b', {}, chanceInWords(chance.value, reader.lang))},
-    at('Hours short on a trip', 'expectedUnmetHours', 'h', 'mean of all trips'),
-    coldLockoutHours > 0 ? at('Hours too cold to charge', 'coldLockoutHours', 'h', 'mean of all trips') : {},
-    at('Sun that nobody took', 'surplusWh', 'Wh', 'mean of all trips'),
+    at('Hours short on a trip', 'expectedUnmetHours', 'h', 'on average'),
+    coldLockoutHours > 0 ? at('Hours too cold to charge', 'coldLockoutHours', 'h', 'on average') : {},
+    at('Sun that nobody took', 'surplusWh', 'Wh', 'on average'),
   ];
   return h('section', {class: 'group trip'}, h('h3', {}, 'On your trip, while the battery is new'), figureList(lines, endurance, stepsOf(endurance), reader),
     h('p', {class: 'worst'}, worstRun.text));
 }
 
 function rangeOf({low, high}, runs, reader) {
-  return `between ${chanceInWords(low, reader.lang)} and ${chanceInWords(high, reader.lang)}, by ${reader.number(runs)} trips lived in drawn weather`;
+  return `between ${chanceInWords(low, reader.lang)} and ${chanceInWords(high, reader.lang)}: ${reader.number(runs)} such trips were tried, each in a weather of its own`;
 }
