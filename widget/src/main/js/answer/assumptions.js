@@ -1,4 +1,5 @@
 import {h} from '../dom.js';
+import {chemistryName} from './sentence.js';
 import {ground} from './why.js';
 
 /** What the request left open and the service filled in, each with the way to change it. */
@@ -22,7 +23,10 @@ function assumptionView(assumption, controlFor, reader) {
         : h('span', {class: 'api'}, 'A program that asks can set ', h('code', {}, assumption.field), '.')));
 }
 
+/** Codes of the service by their names. */
+const NAMES = {lfp: chemistryName('lfp'), 'abyc-e11': 'ABYC E-11', mass: 'weight'};
+
 function valueText({value, unit}, reader) {
   const number = Number(value);
-  return unit && value !== '' && Number.isFinite(number) ? reader.exactText(number, unit) : value;
+  return NAMES[value] ?? (unit && value !== '' && Number.isFinite(number) ? reader.exactText(number, unit) : value);
 }

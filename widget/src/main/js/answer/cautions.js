@@ -12,6 +12,6 @@ export function cautionList(cautions) {
   const sorted = [...cautions].sort((one, other) => ORDER.indexOf(one.severity) - ORDER.indexOf(other.severity));
   return h('section', {class: 'part cautions'}, h('h3', {}, 'Before you build'),
     h('ul', {}, sorted.map((caution) => h('li', {class: `caution-${caution.severity}`},
-      h('p', {}, h('b', {}, `${WORDS[caution.severity] ?? caution.severity}. `), caution.text),
+      h('p', {}, h('b', {}, `${WORDS[caution.severity] ?? caution.severity}. `), caution.text.charAt(0).toUpperCase() + caution.text.slice(1)),
       h('p', {class: 'ground'}, ground(caution))))));
 }

@@ -35,7 +35,7 @@ function risk(chance, when, battery, reader) {
   if (chance) {
     return `; you run flat on ${aboutChance(chance.value, reader.lang)} such trips${when}`;
   }
-  return battery.autonomyDays ? `; a full bank lasts ${reader.text(battery.autonomyDays, 'd')} with no charging at all` : '';
+  return battery.autonomyDays ? `; a full battery lasts ${reader.text(battery.autonomyDays, 'd')} with no charging at all` : '';
 }
 
 function lowerFirst(text) {

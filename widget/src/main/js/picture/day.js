@@ -14,7 +14,7 @@ export function dayPicture(hourlyW, reader) {
     name: 'day', title: 'A usual day, hour by hour', summary,
     marks: [use.defs, rulers(values, y, 'W', (value) => reader.number(value)), bars(hourlyW, x, y, use.fill), hours(x), peakMark(peak, hourlyW, x, y, reader)],
     columns: ['Hour', 'Mean power'],
-    rows: hourlyW.map((powerW, hour) => [`${hour}:00`, reader.exactText(powerW, 'W')]),
+    rows: hourlyW.map((powerW, hour) => [`${hour}:00`, reader.text(powerW, 'W')]),
   });
 }
 
