@@ -7,6 +7,8 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import wayside.server.mapping.StepListWriter;
 import wayside.server.problem.Problem;
 
 /** Writes records as JSON, with one mapper for all. */
@@ -14,16 +16,21 @@ final class Json {
     static final String TYPE = "application/json";
     static final String PROBLEM_TYPE = "application/problem+json";
 
-    // The fast writer gives the shortest digits on every Java; the JDK's own differ before 19.
-    private static final ObjectMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
-                    .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
-                    .build())
-            .defaultPropertyInclusion(
-                    JsonInclude.Value.construct(JsonInclude.Include.NON_NULL, JsonInclude.Include.ALWAYS))
+    private static final ObjectMapper MAPPER = plain().addModule(new SimpleModule().addSerializer(new StepListWriter()))
             .build();
     private static final ObjectWriter PROBLEMS = writer(Problem.class);
 
     private Json() {}
+
+    /** How everything is written but derivations. */
+    static JsonMapper.Builder plain() {
+        // The fast writer gives the shortest digits on every Java; the JDK's own differ before 19.
+        return JsonMapper.builder(JsonFactory.builder()
+                        .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
+                        .build())
+                .defaultPropertyInclusion(
+                        JsonInclude.Value.construct(JsonInclude.Include.NON_NULL, JsonInclude.Include.ALWAYS));
+    }
 
     static ObjectWriter writer(Class<?> type) {
         return MAPPER.writerFor(type);

@@ -37,7 +37,10 @@ final class OperationHandler<Q extends Record, A extends Record> implements Hand
                 ? ofYear(context, yearForm, figures)
                 : ofRequest(context, figures);
         Preference.mark(context, minimal);
-        context.contentType(Json.TYPE).result(Json.bytes(writer, answer));
+        context.contentType(Json.TYPE);
+        JsonBytes json = new JsonBytes();
+        writer.writeValue(json, answer);
+        json.sendTo(context);
     }
 
     private <F extends Record> A ofYear(Context context, YearForm<F, A> form, Figures figures) throws IOException {

@@ -134,7 +134,8 @@ public final class Service implements AutoCloseable {
         for (int at = body.length; at < answer.length; at += body.length) {
             System.arraycopy(body, 0, answer, at, Math.min(body.length, answer.length - at));
         }
-        context.contentType(Json.TYPE).result(answer);
+        context.contentType(Json.TYPE);
+        context.outputStream().write(answer);
     }
 
     private static void health(Context context, boolean well) {

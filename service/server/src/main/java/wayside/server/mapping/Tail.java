@@ -5,14 +5,11 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.AssumptionView;
 import wayside.server.api.CautionView;
-import wayside.server.api.StepInputView;
 import wayside.server.api.StepView;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derivation;
-import wayside.sizing.trace.Source;
-import wayside.sizing.trace.Step;
 
 /**
  * What stands at the end of every answer that holds a figure: the reasons.
@@ -32,7 +29,7 @@ public record Tail(
         }
         Derivation derivation = answer.derivation();
         return new Tail(
-                derivation.steps().stream().map(Tail::step).toList(),
+                new StepList(derivation.steps()),
                 assumptions(Answer.assumptions(answer, derivation)),
                 cautions(answer),
                 figures.steps(derivation));
@@ -44,29 +41,6 @@ public record Tail(
 
     private static List<CautionView> cautions(Answer<?> answer) {
         return answer.cautions().stream().map(Tail::caution).toList();
-    }
-
-    private static StepView step(Step step) {
-        Source source = step.source();
-        return new StepView(
-                step.id(),
-                step.label(),
-                step.formula().orElse(null),
-                step.inputs().stream().map(Tail::input).toList(),
-                step.result().value(),
-                step.result().unit().symbol(),
-                source.basis().code(),
-                source.title(),
-                source.clause().orElse(null),
-                step.reason().orElse(null));
-    }
-
-    private static StepInputView input(Step.StepInput input) {
-        return new StepInputView(
-                input.symbol(),
-                input.quantity().value(),
-                input.quantity().unit().symbol(),
-                input.from());
     }
 
     private static AssumptionView assumption(Assumption assumption) {
