@@ -3,11 +3,13 @@ package wayside.server.api;
 import jakarta.validation.ConstraintValidator;
 import jakarta.validation.ConstraintValidatorContext;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Holds the figures of a load against each other. A figure that is itself at fault is null here and is passed over. */
 public final class ConsistentLoadCheck implements ConstraintValidator<ConsistentLoad, LoadInput> {
     private static final int MINUTES_PER_DAY = 1440;
+    private static final Pattern TIME = Pattern.compile("([01][0-9]|2[0-3]):[0-5][0-9]|24:00");
 
     @Override
     public boolean isValid(LoadInput load, ConstraintValidatorContext context) {
@@ -44,7 +46,8 @@ public final class ConsistentLoadCheck implements ConstraintValidator<Consistent
             return true;
         }
         int from = minute(window.from());
-        for (int i = 0; i < length(window); i++) {
+        int length = length(window);
+        for (int i = 0; i < length; i++) {
             int minute = (from + i) % MINUTES_PER_DAY;
             if (taken[minute]) {
                 return false;
@@ -111,7 +114,7 @@ public final class ConsistentLoadCheck implements ConstraintValidator<Consistent
     }
 
     private static boolean readable(@Nullable String time) {
-        return time != null && time.matches("([01][0-9]|2[0-3]):[0-5][0-9]|24:00");
+        return time != null && TIME.matcher(time).matches();
     }
 
     private static int length(WindowInput window) {

@@ -2,12 +2,13 @@ package wayside.server.http;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import java.io.IOException;
+import wayside.server.mapping.JsonText;
 import wayside.server.mapping.StepListWriter;
 import wayside.server.problem.Problem;
 
@@ -37,9 +38,20 @@ final class Json {
     }
 
     static byte[] bytes(ObjectWriter writer, Object value) {
+        return text(writer, value, 1_024).toBytes();
+    }
+
+    /**
+     * A record as JSON.
+     *
+     * @param usualBytes a guess at its size, so that it need not grow much
+     */
+    static JsonText text(ObjectWriter writer, Object value, int usualBytes) {
         try {
-            return writer.writeValueAsBytes(value);
-        } catch (JsonProcessingException e) {
+            JsonText json = new JsonText(usualBytes);
+            writer.writeValue(json, value);
+            return json;
+        } catch (IOException e) {
             throw new IllegalStateException("A record of the contract must be writable", e);
         }
     }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import wayside.server.mapping.Figures;
+import wayside.server.mapping.JsonText;
 import wayside.server.mapping.RequestReader;
 import wayside.sizing.solar.epw.TypicalYear;
 
@@ -17,6 +18,8 @@ final class OperationHandler<Q extends Record, A extends Record> implements Hand
     private final ObjectWriter writer;
     private final int bodyLimitBytes;
     private final Gate gate;
+    /** A little more than the last answer had: answers of an operation are much of a size. */
+    private volatile int usualBytes = 4_096;
 
     OperationHandler(
             Operation<Q, A> operation, CompletableFuture<RequestReader> reader, int bodyLimitBytes, Gate gate) {
@@ -38,9 +41,9 @@ final class OperationHandler<Q extends Record, A extends Record> implements Hand
                 : ofRequest(context, figures);
         Preference.mark(context, minimal);
         context.contentType(Json.TYPE);
-        JsonBytes json = new JsonBytes();
-        writer.writeValue(json, answer);
-        json.sendTo(context);
+        JsonText json = Json.text(writer, answer, usualBytes);
+        usualBytes = json.size() + json.size() / 16;
+        json.writeTo(context.outputStream());
     }
 
     private <F extends Record> A ofYear(Context context, YearForm<F, A> form, Figures figures) throws IOException {

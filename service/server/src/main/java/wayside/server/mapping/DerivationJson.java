@@ -15,8 +15,6 @@ import wayside.sizing.trace.Step;
  * step looks like is for {@link wayside.server.api.StepView} to say: a test holds this against the plain writing of it.
  */
 final class DerivationJson {
-    private static final int USUAL_STEP_BYTES = 400;
-
     private static final byte[] ID = bytes("{\"id\":");
     private static final byte[] LABEL = bytes(",\"label\":");
     private static final JsonPieces FORMULAS = new JsonPieces(",\"formula\":");
@@ -37,21 +35,18 @@ final class DerivationJson {
     private record Said(int id, int idEnd, int value, int valueEnd) {}
 
     private final JsonText json;
-    private final Map<String, Said> saidById;
+    private final Map<String, Said> saidById = new HashMap<>(1_000);
 
-    private DerivationJson(int steps) {
-        json = new JsonText(USUAL_STEP_BYTES * steps + USUAL_STEP_BYTES);
-        saidById = new HashMap<>(2 * steps);
+    DerivationJson(JsonText json) {
+        this.json = json;
     }
 
-    /** The steps one after the other, parted by commas. */
-    static JsonText of(List<Step> steps) {
-        DerivationJson derivation = new DerivationJson(steps.size());
-        for (Step step : steps) {
-            derivation.comma(derivation.json.size() > 0);
-            derivation.step(step);
+    /** Adds the steps, one after the other, parted by commas. */
+    void write(List<Step> steps) {
+        for (int i = 0; i < steps.size(); i++) {
+            comma(i > 0);
+            step(steps.get(i));
         }
-        return derivation.json;
     }
 
     private void step(Step step) {

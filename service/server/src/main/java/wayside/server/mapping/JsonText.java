@@ -11,40 +11,53 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
 /** JSON that grows at its end, and of which earlier parts may be said again. */
-final class JsonText {
+public final class JsonText extends OutputStream {
     private static final JsonFactory LIBRARY = new JsonFactory();
 
     private byte[] bytes;
     private int size;
 
-    JsonText(int capacity) {
+    /** An empty text with room for so many bytes before it must grow. */
+    public JsonText(int capacity) {
         bytes = new byte[capacity];
     }
 
-    int size() {
+    /** How many bytes it has. */
+    public int size() {
         return size;
     }
 
-    byte[] toBytes() {
+    /** A copy of it. */
+    public byte[] toBytes() {
         return Arrays.copyOf(bytes, size);
     }
 
-    void writeTo(OutputStream stream) throws IOException {
+    /** Hands it over as it stands and at one go: nobody need put it together again. */
+    public void writeTo(OutputStream stream) throws IOException {
         stream.write(bytes, 0, size);
+    }
+
+    @Override
+    public void write(int letter) {
+        room(1);
+        bytes[size++] = (byte) letter;
+    }
+
+    @Override
+    public void write(byte[] from, int start, int length) {
+        room(length);
+        System.arraycopy(from, start, bytes, size, length);
+        size += length;
     }
 
     /** What is JSON already. */
     void add(byte[] json) {
-        room(json.length);
-        System.arraycopy(json, 0, bytes, size, json.length);
-        size += json.length;
+        write(json, 0, json.length);
     }
 
     /** What stands here from one place to another. */
     void again(int from, int to) {
-        room(to - from);
-        System.arraycopy(bytes, from, bytes, size, to - from);
-        size += to - from;
+        write(bytes, from, to - from);
     }
 
     /** A string with its quotes. Whatever is not plain is left to the library. */

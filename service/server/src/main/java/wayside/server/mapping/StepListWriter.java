@@ -4,10 +4,9 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.ser.std.StdSerializer;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.util.List;
 
-/** Writes a derivation past the generator, which is for whole answers what their speed hangs on. */
+/** Writes a derivation past the generator, straight into the text that the generator writes to. */
 public final class StepListWriter extends StdSerializer<StepList> {
     private static final long serialVersionUID = 1L;
 
@@ -17,11 +16,11 @@ public final class StepListWriter extends StdSerializer<StepList> {
 
     @Override
     public void serialize(StepList list, JsonGenerator generator, SerializerProvider provider) throws IOException {
-        if (generator.getOutputTarget() instanceof OutputStream stream) {
+        if (generator.getOutputTarget() instanceof JsonText json) {
             // The generator keeps its place; what it holds back must go before the bytes that pass it by.
             generator.writeRawValue("[");
             generator.flush();
-            DerivationJson.of(list.steps()).writeTo(stream);
+            new DerivationJson(json).write(list.steps());
             generator.writeRaw("]");
         } else {
             provider.defaultSerializeValue(List.copyOf(list), generator);

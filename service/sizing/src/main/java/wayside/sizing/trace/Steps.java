@@ -26,7 +26,8 @@ final class Steps {
     private static final int USUAL = 700;
 
     private final List<Step> all = new ArrayList<>(USUAL);
-    private final Map<String, List<Step>> byName = new HashMap<>(2 * USUAL);
+    private final Map<String, Step> byId = new HashMap<>(2 * USUAL);
+    private final Map<String, List<Step>> namesakes = new HashMap<>();
 
     List<Step> all() {
         return Collections.unmodifiableList(all);
@@ -35,17 +36,23 @@ final class Steps {
     /** The step that already says the same, or else this one under an id that no other has. */
     Step add(Step unnamed) {
         String name = slug(unnamed.label());
-        List<Step> namesakes = byName.computeIfAbsent(name, key -> new ArrayList<>(1));
-        for (Step other : namesakes) {
+        Step first = byId.get(name);
+        if (first == null) {
+            return keep(unnamed.withId(name));
+        }
+        List<Step> others = namesakes.computeIfAbsent(name, key -> new ArrayList<>(List.of(first)));
+        for (Step other : others) {
             if (other.saysTheSameAs(unnamed)) {
                 return other;
             }
         }
-        Step step = unnamed.withId(namesakes.isEmpty() ? name : numbered(name, namesakes.size() + 1));
-        namesakes.add(step);
-        if (namesakes.size() > 1) {
-            byName.put(step.id(), new ArrayList<>(List.of(step)));
-        }
+        Step step = keep(unnamed.withId(numbered(name, others.size() + 1)));
+        others.add(step);
+        return step;
+    }
+
+    private Step keep(Step step) {
+        byId.put(step.id(), step);
         all.add(step);
         return step;
     }
@@ -53,7 +60,7 @@ final class Steps {
     /** A label may itself end in a number, so the next one may be taken. */
     private String numbered(String name, int first) {
         int number = first;
-        while (byName.containsKey(name + "-" + number)) {
+        while (byId.containsKey(name + "-" + number)) {
             number++;
         }
         return name + "-" + number;

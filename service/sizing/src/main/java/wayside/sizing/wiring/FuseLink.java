@@ -34,21 +34,15 @@ public record FuseLink(
     /** The first of the three checks that this kind fails, in words; empty when it may be used. */
     Optional<String> findRefusal(double ratingA, double highestVoltageV, double interruptA) {
         if (ratingA < fromA || ratingA > toA) {
-            return Optional.of(String.format(Locale.ROOT, "not made for %s A", plain(ratingA)));
+            return Optional.of("not made for " + plain(ratingA) + " A");
         }
         if (highestVoltageV > ratedVoltageV.value()) {
-            return Optional.of(String.format(
-                    Locale.ROOT,
-                    "rated %s V, the circuit reaches %s V",
-                    plain(ratedVoltageV.value()),
-                    plain(highestVoltageV)));
+            return Optional.of("rated " + plain(ratedVoltageV.value()) + " V, the circuit reaches "
+                    + plain(highestVoltageV) + " V");
         }
         if (interruptA > breakingA.value()) {
-            return Optional.of(String.format(
-                    Locale.ROOT,
-                    "breaks %s A, a short circuit may draw %s A",
-                    plain(breakingA.value()),
-                    plain(interruptA)));
+            return Optional.of(
+                    "breaks " + plain(breakingA.value()) + " A, a short circuit may draw " + plain(interruptA) + " A");
         }
         return Optional.empty();
     }
@@ -66,7 +60,16 @@ public record FuseLink(
 
     private static String plain(double value) {
         return value == Math.rint(value)
-                ? String.format(Locale.ROOT, "%,d", (long) value)
+                ? grouped(Long.toString((long) value))
                 : String.format(Locale.ROOT, "%,.1f", value);
+    }
+
+    /** Thousands parted by commas. A circuit asks for many of them: no format here. */
+    private static String grouped(String digits) {
+        StringBuilder text = new StringBuilder(digits);
+        for (int i = digits.length() - 3; i > 0; i -= 3) {
+            text.insert(i, ',');
+        }
+        return text.toString();
     }
 }
