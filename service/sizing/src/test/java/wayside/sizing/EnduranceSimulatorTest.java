@@ -24,6 +24,7 @@ import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.solar.epw.EpwReader;
 import wayside.sizing.solar.epw.SyntheticYear;
+import wayside.sizing.solar.epw.TypicalMonth;
 import wayside.sizing.solar.epw.TypicalYear;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
@@ -171,5 +172,34 @@ class EnduranceSimulatorTest {
                 .yieldWhPerDay()
                 .value();
         assertThat(offered).isCloseTo(7 * perDay, within(0.02 * 7 * perDay));
+    }
+
+    // Common practice, no source: a lithium bank takes no charge below 0 C. The month's mean is above it, its first
+    // third is not.
+    @Test
+    void aColdSpellOfATypicalYearKeepsChargeOut() {
+        TypicalYear year = EpwReader.read(SyntheticYear.lines(0.5, false).stream()
+                .map(line -> line.matches("2001,6,([1-9]|10),.*")
+                        ? line.replaceFirst("[?]9[?]9,[0-9.]+", "?9?9,-8.0")
+                        : line)
+                .iterator());
+        Stay stay = Stay.of(PLACE, 6, 3);
+        assertThat(coldHours(EnduranceSimulator.simulate(thirsty(stay), year))).isGreaterThan(1);
+        Ambient asTheMonth = TypicalMonth.of(year, 6).ambient();
+        assertThat(asTheMonth.meanC()).isPositive();
+        assertThat(coldHours(EnduranceSimulator.simulate(thirsty(stay.at(asTheMonth)))))
+                .isZero();
+        assertThat(coldHours(EnduranceSimulator.simulate(thirsty(stay.at(new Ambient(30, 5))), year)))
+                .isZero();
+        assertThat(coldHours(EnduranceSimulator.simulate(thirsty(stay).warmerBy(20), year)))
+                .isZero();
+    }
+
+    private static EnduranceBrief thirsty(Stay stay) {
+        return brief(1000, 200, stay, Load.dc("all", 20, 24));
+    }
+
+    private static double coldHours(Answer<Endurance> answer) {
+        return answer.result().cycles().coldLockoutHours().value();
     }
 }

@@ -14,8 +14,8 @@ import wayside.server.api.rule.UniqueNames;
 /** Asks whether a system lasts on a trip. */
 @Schema(
         description =
-                "Asks how often a system runs flat on a trip. A typical year may come with it: its place and its hours"
-                        + " then stand for the place and the sky of every stay. Runs times hours of the trip may be 20 million at most.")
+                "Asks how often a system runs flat on a trip. A typical year may come with it: its place, its sun and its"
+                        + " air then stand for those of every stay, hour by hour. Runs times hours of the trip may be 20 million at most.")
 @SimulatedHours(20_000_000)
 public record EnduranceRequest(
         @Valid BuiltSystemInput system,

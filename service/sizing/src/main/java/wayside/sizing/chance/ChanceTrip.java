@@ -21,6 +21,7 @@ import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 import wayside.sizing.trip.Endurance;
 import wayside.sizing.trip.Scenario;
+import wayside.sizing.trip.Skies;
 import wayside.sizing.trip.SkyUncertainty;
 import wayside.sizing.trip.TripModel;
 
@@ -93,7 +94,7 @@ final class ChanceTrip {
         return model.days(
                 alternatorW,
                 shoreW,
-                site.offsetK().value(),
+                stay -> Skies.DRAWN.bankC(model, stay, site.offsetK().value()),
                 hours -> Math.min(24, hours + moreDriving),
                 hours -> hours);
     }
@@ -117,7 +118,7 @@ final class ChanceTrip {
 
     /** All that the trip takes out of the bus [Wh]. */
     double wholeTripWh() {
-        return model.days(0, 0, 0, hours -> hours, hours -> hours).stream()
+        return model.days(0, 0, stay -> Skies.DRAWN.bankC(model, stay, 0), hours -> hours, hours -> hours).stream()
                 .mapToDouble(day -> day.nights()
                         * (day.essential().loadsWh()
                                 + day.essential().inverterWh()

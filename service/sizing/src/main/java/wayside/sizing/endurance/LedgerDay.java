@@ -1,5 +1,7 @@
 package wayside.sizing.endurance;
 
+import java.util.Arrays;
+
 /** All of a stay's day that no weather and no size of bank or array changes, by local hour. */
 public final class LedgerDay {
     /** Hours of a day. */
@@ -12,7 +14,7 @@ public final class LedgerDay {
     final double[] otherW;
     final double[] alternatorW;
     final double[] shoreW;
-    final double[] bankC;
+    final double[][] bankC;
     final double alternatorWh;
     final double shoreWh;
     final double wantedWh;
@@ -25,10 +27,15 @@ public final class LedgerDay {
      * @param other what may stop
      * @param alternatorW offered by the engine at the bank [W]
      * @param shoreW offered by the hookup at the bank [W]
-     * @param bankC temperature of the bank [C]
+     * @param bankC temperature of the bank [C], for each kind of day that the weather may bring
      */
     public LedgerDay(
-            int nights, HourlyUses essential, HourlyUses other, double[] alternatorW, double[] shoreW, double[] bankC) {
+            int nights,
+            HourlyUses essential,
+            HourlyUses other,
+            double[] alternatorW,
+            double[] shoreW,
+            double[][] bankC) {
         this.nights = nights;
         this.essential = essential;
         this.other = other;
@@ -36,7 +43,7 @@ public final class LedgerDay {
         otherW = other.sumW();
         this.alternatorW = alternatorW.clone();
         this.shoreW = shoreW.clone();
-        this.bankC = bankC.clone();
+        this.bankC = Arrays.stream(bankC).map(double[]::clone).toArray(double[][]::new);
         alternatorWh = HourlyUses.sum(alternatorW);
         shoreWh = HourlyUses.sum(shoreW);
         wantedWh = HourlyUses.sum(essentialW) + HourlyUses.sum(otherW);

@@ -1,6 +1,6 @@
 package wayside.sizing.endurance;
 
-/** A stay's day as one system meets it, by local hour: what comes beside the sun, and what the cells allow. */
+/** A kind of a stay's day as one system meets it, by local hour: what comes beside the sun, and what the cells allow. */
 final class LedgerStay {
     final LedgerDay day;
     final double solarW;
@@ -12,11 +12,11 @@ final class LedgerStay {
     final boolean[] mayCharge = new boolean[LedgerDay.HOURS];
     final boolean[] tooCold = new boolean[LedgerDay.HOURS];
 
-    LedgerStay(LedgerDay day, LedgerBank bank, double solarW) {
+    LedgerStay(LedgerDay day, double[] bankC, LedgerBank bank, double solarW) {
         this.day = day;
         this.solarW = solarW;
         for (int hour = 0; hour < LedgerDay.HOURS; hour++) {
-            double cellC = day.bankC[hour];
+            double cellC = bankC[hour];
             double wantedW = day.essentialW[hour] + day.otherW[hour];
             sparePowerW[hour] = day.alternatorW[hour] + day.shoreW[hour] - wantedW;
             floorWh[hour] = bank.floorWh(cellC, wantedW);

@@ -7,11 +7,11 @@ public final class RecordedWeather implements Weather {
     private static final int MOST_HOURS = 2_000_000;
     private static final int FEWEST_RUNS = 50;
 
-    private final int hours;
+    private final Weather drawn;
     private final double[][] yields;
 
-    private RecordedWeather(int hours, double[][] yields) {
-        this.hours = hours;
+    private RecordedWeather(Weather drawn, double[][] yields) {
+        this.drawn = drawn;
         this.yields = yields;
     }
 
@@ -23,7 +23,7 @@ public final class RecordedWeather implements Weather {
             weather.fill(run, drawn);
             yields[run] = drawn;
         });
-        return new RecordedWeather(weather.hours(), yields);
+        return new RecordedWeather(weather, yields);
     }
 
     private static int runs(Weather weather, int wanted) {
@@ -37,11 +37,16 @@ public final class RecordedWeather implements Weather {
 
     @Override
     public int hours() {
-        return hours;
+        return drawn.hours();
     }
 
     @Override
     public void fill(int run, double[] yieldWhPerW) {
-        System.arraycopy(yields[run], 0, yieldWhPerW, 0, hours);
+        System.arraycopy(yields[run], 0, yieldWhPerW, 0, hours());
+    }
+
+    @Override
+    public void fillKinds(int run, int[] kindOfDay) {
+        drawn.fillKinds(run, kindOfDay);
     }
 }

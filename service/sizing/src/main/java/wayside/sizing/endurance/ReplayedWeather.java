@@ -24,7 +24,23 @@ public final class ReplayedWeather implements Weather {
     private final int hours;
 
     /** So many nights from some day of a month. */
-    public record Visit(int month, int nights) {}
+    public record Visit(int month, int nights) {
+        /**
+         * Air of the days that the visit may meet, from the first of the month on: its kinds of day.
+         *
+         * @return [C] by day and hour
+         */
+        public double[][] airC(TypicalYear year) {
+            int first = HOURS_A_DAY * (SolarCalendar.dayOfYear(month, 1) - 1);
+            double[][] airC = new double[SolarCalendar.daysIn(month) + nights - 1][HOURS_A_DAY];
+            for (int day = 0; day < airC.length; day++) {
+                for (int hour = 0; hour < HOURS_A_DAY; hour++) {
+                    airC[day][hour] = year.airC((first + day * HOURS_A_DAY + hour) % EpwReader.HOURS);
+                }
+            }
+            return airC;
+        }
+    }
 
     /**
      * A year under an array.
@@ -58,11 +74,28 @@ public final class ReplayedWeather implements Weather {
         double factor = SkyScatter.factor(scatter, random.nextNormal());
         int at = 0;
         for (Visit visit : visits) {
-            int day = 1 + (int) (random.nextShare() * SolarCalendar.daysIn(visit.month()));
-            int from = HOURS_A_DAY * (SolarCalendar.dayOfYear(visit.month(), day) - 1);
+            int from = HOURS_A_DAY * (SolarCalendar.dayOfYear(visit.month(), 1) - 1 + firstDay(visit, random));
             for (int hour = 0; hour < HOURS_A_DAY * visit.nights(); hour++) {
                 yieldWhPerW[at++] = factor * yearWhPerW[(from + hour) % yearWhPerW.length];
             }
         }
+    }
+
+    @Override
+    public void fillKinds(int run, int[] kindOfDay) {
+        RunRandom random = new RunRandom(seed, run);
+        random.nextNormal();
+        int at = 0;
+        for (Visit visit : visits) {
+            int first = firstDay(visit, random);
+            for (int night = 0; night < visit.nights(); night++) {
+                kindOfDay[at++] = first + night;
+            }
+        }
+    }
+
+    /** Days of the month before the one that a visit begins on. */
+    private static int firstDay(Visit visit, RunRandom random) {
+        return (int) (random.nextShare() * SolarCalendar.daysIn(visit.month()));
     }
 }

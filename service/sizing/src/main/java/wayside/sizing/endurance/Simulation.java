@@ -23,12 +23,14 @@ public final class Simulation {
 
     private static Totals liveBlock(Ledger ledger, Weather weather, int block, int runs, StateBands bands) {
         double[] yield = new double[weather.hours()];
+        int[] kinds = new int[weather.days()];
         double[] storeWh = new double[weather.hours()];
         Tally tally = new Tally(ledger.bank);
         Totals totals = new Totals();
         for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
             weather.fill(run, yield);
-            ledger.run(yield, false, tally, storeWh);
+            weather.fillKinds(run, kinds);
+            ledger.run(yield, kinds, false, tally, storeWh);
             bands.record(run, storeWh, ledger.bank.energyWh);
             totals.add(run, tally, ledger.bank);
         }
@@ -49,12 +51,14 @@ public final class Simulation {
 
     private static int flatOfBlock(Ledger ledger, Weather weather, int block, int runs) {
         double[] yield = new double[weather.hours()];
+        int[] kinds = new int[weather.days()];
         double[] storeWh = new double[weather.hours()];
         Tally tally = new Tally(ledger.bank);
         int flat = 0;
         for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
             weather.fill(run, yield);
-            flat += ledger.run(yield, true, tally, storeWh) ? 1 : 0;
+            weather.fillKinds(run, kinds);
+            flat += ledger.run(yield, kinds, true, tally, storeWh) ? 1 : 0;
         }
         return flat;
     }
@@ -73,13 +77,15 @@ public final class Simulation {
 
     private static int[] firstFlatOfBlock(Ledger ledger, Weather weather, int block, int runs) {
         double[] sun = new double[weather.hours()];
+        int[] kinds = new int[weather.days()];
         double[] storeWh = new double[weather.hours()];
         Tally tally = new Tally(ledger.bank);
         int first = block * BLOCK;
         int[] hours = new int[Math.min(runs, first + BLOCK) - first];
         for (int i = 0; i < hours.length; i++) {
             weather.fill(first + i, sun);
-            hours[i] = ledger.run(sun, true, tally, storeWh) ? tally.firstFlatHour : weather.hours();
+            weather.fillKinds(first + i, kinds);
+            hours[i] = ledger.run(sun, kinds, true, tally, storeWh) ? tally.firstFlatHour : weather.hours();
         }
         return hours;
     }

@@ -12,4 +12,17 @@ public interface Weather {
      * @param yieldWhPerW energy out of the charge controller for each rated watt of array, by hour [Wh/W]
      */
     void fill(int run, double[] yieldWhPerW);
+
+    /**
+     * Fills which kind of day each day of one run is, of those that its stay has for the temperature of the bank. Where a stay has
+     * one kind, there is nothing to fill.
+     *
+     * @param kindOfDay by day of the trip, all 0 until now
+     */
+    default void fillKinds(int run, int[] kindOfDay) {}
+
+    /** Days of the trip. */
+    default int days() {
+        return hours() / LedgerDay.HOURS;
+    }
 }

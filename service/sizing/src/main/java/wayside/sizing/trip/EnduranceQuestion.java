@@ -129,7 +129,7 @@ public record EnduranceQuestion(
                 trip.days(
                         alternatorW,
                         brief.system().shoreChargerW(),
-                        offsetK.value(),
+                        stay -> skies.bankC(trip, stay, offsetK.value()),
                         hours -> Math.min(24, hours + moreDriving),
                         hours -> Math.min(24, hours + moreHookup)),
                 data,

@@ -21,6 +21,16 @@ public interface Skies {
 
     Weather over(TripModel model, PanelMount panel, long seed);
 
+    /**
+     * Temperature of a bank at a stay.
+     *
+     * @param offsetK how much warmer than the air it stands [K]
+     * @return [C] by kind of day and hour
+     */
+    default double[][] bankC(TripModel model, int stay, double offsetK) {
+        return new double[][] {model.airC(stay, offsetK)};
+    }
+
     /** Whether days are drawn, so that it matters how much they differ. */
     default boolean drawsDays() {
         return true;
@@ -30,13 +40,32 @@ public interface Skies {
     record Replayed(TypicalYear year) implements Skies {
         @Override
         public Weather over(TripModel model, PanelMount panel, long seed) {
-            List<ReplayedWeather.Visit> visits = model.trip().stays().stream()
-                    .map(stay -> new ReplayedWeather.Visit(stay.month(), stay.nights()))
-                    .toList();
+            List<ReplayedWeather.Visit> visits =
+                    model.trip().stays().stream().map(Replayed::visit).toList();
             ArrayModel array = ArrayModel.of(
                     panel, TripModel.SYSTEM + "/panel", year.place().latitude());
             double scatter = model.uncertainty().ofMeans().get(0).value();
             return new ReplayedWeather(year, array, visits, scatter, seed);
+        }
+
+        /** The file's own hours, moved to the stay's mean where the request gives another than the file. */
+        @Override
+        public double[][] bankC(TripModel model, int stay, double offsetK) {
+            Stay asked = model.trip().stays().get(stay);
+            double meanC = model.months().get(stay).sky().meanC().value();
+            double shiftK =
+                    offsetK + meanC - TypicalMonth.of(year, asked.month()).meanC();
+            double[][] bankC = visit(asked).airC(year);
+            for (double[] day : bankC) {
+                for (int hour = 0; hour < day.length; hour++) {
+                    day[hour] += shiftK;
+                }
+            }
+            return bankC;
+        }
+
+        private static ReplayedWeather.Visit visit(Stay stay) {
+            return new ReplayedWeather.Visit(stay.month(), stay.nights());
         }
 
         @Override

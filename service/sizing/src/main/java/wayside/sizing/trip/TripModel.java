@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.IntFunction;
 import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
@@ -18,6 +19,7 @@ import wayside.sizing.endurance.StaySky;
 import wayside.sizing.solar.AirTemperature;
 import wayside.sizing.solar.ArrayModel;
 import wayside.sizing.solar.MonthAt;
+import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.solar.SolarMonth;
 
 /**
@@ -85,13 +87,13 @@ public record TripModel(Trip trip, List<SolarMonth> months, List<EnergyBudget> b
      *
      * @param alternatorW at the bank while driving [W]
      * @param shoreW at the bank while plugged in [W]
-     * @param offsetK how much warmer than the air the bank stands [K]
+     * @param bankC temperature of the bank at a stay [C], by kind of day and hour
      * @param driving from the hours that the request gives to those that are lived
      */
     public List<LedgerDay> days(
             double alternatorW,
             double shoreW,
-            double offsetK,
+            IntFunction<double[][]> bankC,
             DoubleUnaryOperator driving,
             DoubleUnaryOperator hookup) {
         List<LedgerDay> days = new ArrayList<>();
@@ -105,19 +107,24 @@ public record TripModel(Trip trip, List<SolarMonth> months, List<EnergyBudget> b
                     HoursOfDay.power(
                             alternatorW, HoursOfDay.DRIVING_FROM, driving.applyAsDouble(stay.drivingHoursPerDay())),
                     HoursOfDay.power(shoreW, HoursOfDay.HOOKUP_FROM, hookup.applyAsDouble(stay.hookupHoursPerDay())),
-                    bankC(months.get(i), offsetK)));
+                    bankC.apply(i)));
         }
         return days;
     }
 
-    private static double[] bankC(SolarMonth month, double offsetK) {
+    /**
+     * Air of a stay, whose days are all alike.
+     *
+     * @param offsetK added to it
+     * @return [C] by hour
+     */
+    public double[] airC(int stay, double offsetK) {
+        SkyMonth sky = months.get(stay).sky();
         double[] result = new double[LedgerDay.HOURS];
         for (int hour = 0; hour < result.length; hour++) {
             result[hour] = offsetK
                     + AirTemperature.hourC(
-                            month.sky().meanC().value(),
-                            month.sky().dailySwingK().value(),
-                            hour);
+                            sky.meanC().value(), sky.dailySwingK().value(), hour);
         }
         return result;
     }

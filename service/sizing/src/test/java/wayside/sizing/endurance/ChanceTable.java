@@ -96,7 +96,9 @@ final class ChanceTable {
         double[] mild = new double[LedgerDay.HOURS];
         Arrays.fill(mild, 25);
         LedgerDay day = new LedgerDay(
-                nights, HourlyUses.steady(dailyWh / LedgerDay.HOURS), HourlyUses.steady(0), none, none, mild);
+                nights, HourlyUses.steady(dailyWh / LedgerDay.HOURS), HourlyUses.steady(0), none, none, new double[][] {
+                    mild
+                });
         return new Ledger(List.of(day), new LedgerBank(data, nominal, 1, 1), PANEL_W, 1);
     }
 
@@ -126,7 +128,8 @@ final class ChanceTable {
     private static double share(Ledger ledger, List<double[]> yields) {
         Tally tally = new Tally(ledger.bank);
         long flat = yields.stream()
-                .filter(yield -> ledger.run(yield, true, tally, new double[yield.length]))
+                .filter(yield -> ledger.run(
+                        yield, new int[yield.length / LedgerDay.HOURS], true, tally, new double[yield.length]))
                 .count();
         return (double) flat / yields.size();
     }

@@ -26,7 +26,7 @@ class LedgerLawsTest {
             @ForAll @DoubleRange(min = 0, max = 1) double start) {
         LedgerDay day = Trips.day(NIGHTS, loadW, otherW, 5, bankC);
         LedgerBank bank = Trips.bank(chemistry, nominalWh);
-        LedgerStay stay = new LedgerStay(day, bank, solarW);
+        LedgerStay stay = new LedgerStay(day, day.bankC[0], bank, solarW);
         double[] sun = sun(0.5);
         double[] store = new double[sun.length];
         Tally tally = new Tally(bank);
@@ -75,7 +75,7 @@ class LedgerLawsTest {
                 new HourlyUses(other, Trips.always(0), Trips.always(0)),
                 engine,
                 Trips.always(0),
-                bankC);
+                new double[][] {bankC});
     }
 
     @Property(tries = 60)
@@ -86,7 +86,7 @@ class LedgerLawsTest {
         LedgerBank bank = Trips.bank(chemistry, 1000);
         Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 5, 0, 100, bankC)), bank, 500, start);
         Tally tally = new Tally(bank);
-        ledger.run(sun(0.6), false, tally, new double[NIGHTS * LedgerDay.HOURS]);
+        ledger.run(sun(0.6), new int[NIGHTS], false, tally, new double[NIGHTS * LedgerDay.HOURS]);
         if (!bank.mayCharge(bankC)) {
             assertThat(tally.endWh).isLessThanOrEqualTo(start * bank.energyWh);
         }

@@ -40,7 +40,7 @@ class LedgerTest {
     void noChargeEntersAFrozenLithiumPack() {
         Ledger ledger = new Ledger(List.of(Trips.day(10, 10, 0, 200, -1)), Trips.bank(Chemistry.LFP, 1000), 0, 0.5);
         Tally tally = new Tally(ledger.bank);
-        ledger.run(DARK, false, tally, STORE_WH);
+        ledger.run(DARK, new int[10], false, tally, STORE_WH);
         assertThat(tally.endWh).isLessThanOrEqualTo(500);
         assertThat(tally.coldHours).isEqualTo(240);
         assertThat(tally.coldRefusedWh).isPositive();
@@ -63,7 +63,7 @@ class LedgerTest {
     void shedsOtherLoadsBeforeAnEssentialOneGoesShort() {
         Ledger ledger = new Ledger(List.of(Trips.day(10, 5, 20, 0, 20)), Trips.bank(Chemistry.LFP, 1000), 0, 1);
         Tally tally = new Tally(ledger.bank);
-        ledger.run(DARK, false, tally, STORE_WH);
+        ledger.run(DARK, new int[10], false, tally, STORE_WH);
         assertThat(tally.unmetOtherWh).isPositive();
         // The reserve, a quarter of the usable energy, carries the 5 W of the essential load for 44 hours after the
         // shedding.
@@ -87,7 +87,7 @@ class LedgerTest {
     private static double firstFlatHour(Chemistry chemistry, double nominalWh, double loadW, double bankC) {
         Ledger ledger = new Ledger(List.of(Trips.day(10, loadW, 0, 0, bankC)), Trips.bank(chemistry, nominalWh), 0, 1);
         Tally tally = new Tally(ledger.bank);
-        ledger.run(DARK, false, tally, STORE_WH);
+        ledger.run(DARK, new int[10], false, tally, STORE_WH);
         return tally.firstFlatHour;
     }
 }

@@ -46,6 +46,8 @@ final class Trips {
 
     static LedgerDay day(int nights, double loadW, double otherW, double shoreW, double bankC) {
         return new LedgerDay(
-                nights, HourlyUses.steady(loadW), HourlyUses.steady(otherW), always(0), always(shoreW), always(bankC));
+                nights, HourlyUses.steady(loadW), HourlyUses.steady(otherW), always(0), always(shoreW), new double[][] {
+                    always(bankC)
+                });
     }
 }
