@@ -101,6 +101,19 @@ class PrintTest {
         }
     }
 
+    @Test
+    void standsAloneOnTheDemosPaper() {
+        try (Sheet sheet = Sheet.ofDemo(PAPER)) {
+            sheet.page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+
+            assertThat(sheet.sentence()).isVisible();
+            assertThat(sheet.page()
+                            .locator("h1, #snippet, footer")
+                            .filter(new Locator.FilterOptions().setVisible(true)))
+                    .hasCount(0);
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"A4", "Letter"})
     void fillsAFewPages(String format) {
