@@ -138,7 +138,7 @@ export class WaysidePlanner extends HTMLElement {
 
   /** What to ask next; an older answer to what is no longer asked goes. */
   follow(asked, answer) {
-    const next = followUps(asked, answer, this.state.wishes);
+    const next = followUps(asked, answer);
     const kept = ['recommendation', ...next.map(({name}) => name)];
     this.answers = Object.fromEntries(Object.entries(this.answers).filter(([name]) => kept.includes(name)));
     return next;
@@ -229,12 +229,12 @@ function wordsOf({detail, accepted}, holder) {
   return holder.dataset.control.endsWith('Percent') ? `${detail}${taken} (There, 1 is 100 %.)` : `${detail}${taken}`;
 }
 
-function followUps(asked, answer, wishes) {
+function followUps(asked, answer) {
   if (!answer.battery) {
     return [];
   }
   return [
-    {name: 'endurance', operation: 'endurance', body: enduranceRequest(asked, answer, wishes)},
+    {name: 'endurance', operation: 'endurance', body: enduranceRequest(asked, answer)},
     {name: 'recharge', operation: 'recharge-time', body: rechargeRequest(asked, answer)},
     {name: 'year', operation: 'solar-yield', body: answer.solar && yearRequest(asked, answer)},
   ].filter(({body}) => body);

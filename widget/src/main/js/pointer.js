@@ -8,6 +8,7 @@ const WISH_FIELDS = {
   '/system/panel/shadedShare': 'shadedPercent',
   '/system/inverter/hoursPerDay': 'inverterHoursPerDay',
   '/target/chanceOfRunningFlat': 'chancePercent',
+  '/compartmentOffsetC': 'compartmentOffsetC',
   '/target/objective': 'objective',
   '/target/bankPricePerWh': 'bankPricePerKWh',
   '/target/arrayPricePerW': 'arrayPricePerW',

@@ -11,6 +11,7 @@ export function recommendationRequest(state, lang, units = 'metric') {
     trip: {stays: state.stays.map((stay) => stayRequest(stay, lang, units))},
     system: systemWishes(state, lang, units),
     target: target(state.wishes, lang),
+    compartmentOffsetC: typedNumber(state.wishes.compartmentOffsetC, lang),
   });
 }
 
@@ -119,8 +120,8 @@ function stripped(fields) {
 }
 
 /** What goes to endurance: the system that was recommended, on the same trip, with the battery where it stands. */
-export function enduranceRequest(asked, recommendation, {compartmentOffsetC}) {
-  return stripped({loads: asked.loads, trip: asked.trip, compartmentOffsetC: typedNumber(compartmentOffsetC), system: builtSystem(asked, recommendation)});
+export function enduranceRequest(asked, recommendation) {
+  return stripped({loads: asked.loads, trip: asked.trip, compartmentOffsetC: asked.compartmentOffsetC, system: builtSystem(asked, recommendation)});
 }
 
 /** What goes to solar-yield: the recommended panels at the first stop, all twelve months. */

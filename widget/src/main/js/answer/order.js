@@ -11,14 +11,14 @@ const OWNED = [['nominalEnergyWh', 'battery', 'Wh'], ['solarPowerW', 'panels', '
  * The question as it is printed above its answer: paper has no fields to look into. Drawn from the request that was
  * answered, so that the sheet's list and its figures belong together.
  */
-export function orderOnPaper({loads, trip, system = {}, target = {}}, budget, reader) {
+export function orderOnPaper({loads, trip, system = {}, target = {}, compartmentOffsetC}, budget, reader) {
   return h('section', {class: 'onpaper order'},
     h('p', {class: 'blanks'}, ['For', 'Vehicle', 'Date'].map((word) => h('span', {}, word))),
     h('h3', {}, 'What you run'),
     table(['What', 'How many', 'Draws', 'A day for', 'Supply', 'Takes a day', 'or'], [
       ...loads.map((load, index) => loadLine(load, budget.loads[index], budget.busVoltageV, reader)), ...standing(budget, reader)]),
     h('h3', {}, 'Where you go'),
-    h('ul', {}, trip.stays.map((stay) => h('li', {}, stayText(stay, reader))), h('li', {}, wishText(system, target, reader))));
+    h('ul', {}, trip.stays.map((stay) => h('li', {}, stayText(stay, reader))), h('li', {}, wishText(system, target, compartmentOffsetC, reader))));
 }
 
 function loadLine(load, {dailyWh}, busVoltageV, reader) {
@@ -67,7 +67,7 @@ function placeText({latitude, longitude}, reader) {
   return `${region ? `${region}, ` : ''}${side(latitude, 'north', 'south')} ${side(longitude, 'east', 'west')}`;
 }
 
-function wishText({panel, ...system}, {chanceOfRunningFlat, autonomyDays}, reader) {
+function wishText({panel, ...system}, {chanceOfRunningFlat, autonomyDays}, compartmentOffsetC, reader) {
   const wish = chanceOfRunningFlat === undefined
     ? (autonomyDays === undefined ? 'Sized for days on a full battery' : `Sized for ${reader.exactText(autonomyDays, 'd')} on a full battery`)
     : `Sized to run flat on at most ${chanceInWords(chanceOfRunningFlat, reader.lang)} such trips`;
@@ -75,6 +75,7 @@ function wishText({panel, ...system}, {chanceOfRunningFlat, autonomyDays}, reade
   return [
     wish, `panels ${panel?.tiltDegrees > 0 ? `tilted by ${reader.number(panel.tiltDegrees)}°` : 'flat'}`,
     panel?.shadedShare > 0 ? `${reader.exactText(panel.shadedShare, 'share')} shaded` : '',
+    compartmentOffsetC > 0 ? 'battery in a heated cabin' : '',
     owned.length > 0 ? `owned already: ${owned.join(', ')}` : '',
   ].filter(Boolean).join(', ');
 }

@@ -51,7 +51,7 @@ function group(title, lines, answer, steps, reader) {
 /** Said before any figure: a frozen lithium cell is ruined by charging it, and nothing shows. */
 function frost(battery, reader) {
   return battery?.chargeLockedOutInCold ? h('p', {class: 'frost'}, h('b', {}, 'Frost. '),
-    `This trip gets colder than ${reader.text(battery.lowestChargeC, 'C')}. A battery that cold may not be charged: it is damaged for good. Keep it warm, or choose one with a heater.`) : undefined;
+    `This trip gets colder than ${reader.text(battery.lowestChargeC, 'C')}. A battery that cold may not be charged: it is damaged for good. Stand it in a heated cabin, or choose one with a heater.`) : undefined;
 }
 
 function shortfallList(shortfalls) {

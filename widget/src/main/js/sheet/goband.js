@@ -17,12 +17,12 @@ export class GoBand {
 
   draw() {
     const {stays} = this.desk.state;
-    this.stays.replaceChildren(...stays.map((stay, index) => stayFields(stay, index, stays.length, this)));
+    keepingFolds(this.stays, () => stays.map((stay, index) => stayFields(stay, index, stays.length, this)));
     this.drawWishes();
   }
 
   drawWishes() {
-    this.wishes.replaceChildren(...wishFields(this.desk.state.wishes, this.desk, (name) => {
+    keepingFolds(this.wishes, () => wishFields(this.desk.state.wishes, this.desk, (name) => {
       this.drawWishes();
       this.wishes.querySelector(`[data-control="wishes.${name}"] select`)?.focus();
     }));
@@ -52,4 +52,13 @@ export class GoBand {
     this.stays.querySelector('select, input').focus();
     this.changed();
   }
+}
+
+/** Draws anew and leaves open what was open. */
+function keepingFolds(holder, drawn) {
+  const folds = [...holder.querySelectorAll('details')].map(({open}) => open);
+  holder.replaceChildren(...drawn());
+  holder.querySelectorAll('details').forEach((fold, index) => {
+    fold.open = Boolean(folds[index]);
+  });
 }

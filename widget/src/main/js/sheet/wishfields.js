@@ -49,11 +49,11 @@ function prices(spec) {
   return [field({...spec('bankPricePerKWh'), label: 'Your price of battery', unit: 'per kWh'}), field({...spec('arrayPricePerW'), label: 'Your price of panel', unit: 'per W'})];
 }
 
-/** A lithium battery in a warm place may be charged in frost. The size is reckoned for the cold all the same. */
+/** A lithium battery in a warm place may be charged in frost. */
 function place(spec) {
   return h('details', {class: 'more'}, h('summary', {}, 'where the battery stands'),
     h('div', {class: 'grid'}, field({...spec('compartmentOffsetC'), label: 'It stands', options: PLACES})),
-    h('p', {class: 'hint'}, 'The trip is lived with the battery there. Its size is still reckoned for the cold.'));
+    h('p', {class: 'hint'}, 'In a frost a lithium battery takes charge only where it is warm. The cabin counts as 15 °C (27 °F) warmer than the air outside.'));
 }
 
 function owned(spec) {

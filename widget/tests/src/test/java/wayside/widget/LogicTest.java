@@ -139,6 +139,7 @@ class LogicTest {
         "/loads/0/windows/1/to, loads.7.againTo",
         "/loads/0/windows/1, loads.7.againFrom",
         "/trip/stays/0/ambient/meanC, stays.9.meanC",
+        "/compartmentOffsetC, wishes.compartmentOffsetC",
         "/target/bankPricePerWh, wishes.bankPricePerKWh",
         "/loads/0, loads.7.name",
         "/trip/stays/0/place/latitude, stays.9.latitude",
