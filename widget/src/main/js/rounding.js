@@ -61,9 +61,12 @@ export function exact(value, unit, system) {
   return {number: significant(own, 4), symbol};
 }
 
+/** Below this a chance is told as fewer than one of a thousand. */
+export const SELDOM = 0.0005;
+
 /** A chance as people count: "3 of 100", "4 of 1,000". */
 export function chanceInWords(share, lang = 'en') {
-  if (share < 0.0005) {
+  if (share < SELDOM) {
     return `fewer than 1 of ${(1000).toLocaleString(lang)}`;
   }
   const of = share < 0.0095 ? 1000 : 100;

@@ -1,6 +1,6 @@
 import {h} from '../dom.js';
 import {table} from '../picture/frame.js';
-import {aboutChance, chanceInWords} from '../rounding.js';
+import {aboutChance, chanceInWords, SELDOM} from '../rounding.js';
 import {chemistryName} from './sentence.js';
 
 /** The same need met by each chemistry. */
@@ -19,7 +19,7 @@ export function chemistryTable(byChemistry, reader) {
 
 /** What a rule of thumb would have said, and whether a self-contained unit would do. */
 export function besides({recommendation, endurance}, reader) {
-  const parts = [helps(recommendation.whatHelps ?? endurance?.whatHelps, reader), thumb(recommendation.ruleOfThumb, reader), unit(recommendation.powerUnit)].filter(Boolean);
+  const parts = [helps(recommendation.whatHelps ?? endurance?.whatHelps, recommendation.chanceOfRunningFlat ?? endurance?.chanceOfRunningFlat, reader), thumb(recommendation.ruleOfThumb, reader), unit(recommendation.powerUnit)].filter(Boolean);
   return parts.length > 0 ? h('section', {class: 'part besides'}, parts) : undefined;
 }
 
@@ -38,7 +38,8 @@ function unit(powerUnit) {
     h('ul', {}, powerUnit.reasons.map((reason) => h('li', {}, reason)))];
 }
 
-function helps(list, reader) {
-  return list && list.length > 0 && [h('h3', {}, 'What would help most'),
+/** Where hardly a trip runs flat there is nothing to help. */
+function helps(list, chance, reader) {
+  return list && list.length > 0 && chance.value >= SELDOM && [h('h3', {}, 'What would help most'),
     h('ol', {}, list.map((one) => h('li', {}, one.change, `: then flat on ${chanceInWords(one.chanceOfRunningFlat, reader.lang)} such trips`)))];
 }

@@ -79,9 +79,10 @@ function drawn(picture, old) {
   return picture;
 }
 
-/** One kind of note, answer by answer. */
+/** One kind of note, answer by answer. A fill has its own air and its own start, and says so. */
 function all(kind, {recommendation, endurance, recharge}) {
-  return [recommendation, endurance, recharge].map((answer) => answer?.[kind] ?? []);
+  const filling = (recharge?.[kind] ?? []).map((note) => ({...note, label: `filling up: ${note.label}`}));
+  return [...[recommendation, endurance].map((answer) => answer?.[kind] ?? []), filling];
 }
 
 /** The first answer's own, then what the later ones add. */

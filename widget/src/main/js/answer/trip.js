@@ -18,5 +18,7 @@ export function tripGroup(endurance, reader) {
 }
 
 function rangeOf({low, high}, runs, reader) {
-  return `between ${chanceInWords(low, reader.lang)} and ${chanceInWords(high, reader.lang)}: ${reader.number(runs)} such trips were tried, each in a weather of its own`;
+  const [least, most] = [low, high].map((share) => chanceInWords(share, reader.lang));
+  const span = least === most ? '' : `between ${least} and ${most}: `;
+  return `${span}${reader.number(runs)} such trips were tried, each in a weather of its own`;
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
+import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Response;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -138,6 +139,21 @@ class MainJobTest {
                             .get("objective")
                             .getAsString())
                     .isEqualTo("price");
+        }
+    }
+
+    @Test
+    void offersNoHelpWhereHardlyATripRunsFlat() {
+        try (Sheet sheet = Sheet.startedFrom("weekend van", new Browser.NewContextOptions(), Sheet.DESKTOP)) {
+            assertThat(sheet.page().getByText("What would help most")).isVisible();
+
+            sheet.labelled("Runs flat on at most").selectOption("20 of 100 trips");
+            assertThat(sheet.page().getByText("What would help most")).isVisible();
+            sheet.labelled("Size by").selectOption("days in store");
+            sheet.labelled("Days on a full battery").fill("4");
+
+            assertThat(sheet.sentence()).containsText("fewer than 1 of 1,000 such trips");
+            assertThat(sheet.page().getByText("What would help most")).hasCount(0);
         }
     }
 

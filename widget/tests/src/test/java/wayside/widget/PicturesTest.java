@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Response;
 import java.util.List;
 import java.util.Locale;
@@ -48,6 +49,10 @@ class PicturesTest {
             assertThat(hours).isGreaterThan(recharge.get("plainDivisionHours").getAsDouble());
             assertThat(sheet.page().locator(".picture.recharge:not(.old) figcaption"))
                     .hasText(Pattern.compile(".*full sun and the engine together: " + asShown(hours) + "\\sh\\..*"));
+            assertThat(sheet.page()
+                            .locator(".assumptions li")
+                            .filter(new Locator.FilterOptions().setHasText("filling up: air temperature")))
+                    .hasCount(1);
             assertThat(sheet.figure("Full from empty")).containsText(Pattern.compile(asShown(hours) + "\\sh"));
             assertThat(sheet.page().locator(".picture.recharge tbody tr"))
                     .hasCount(recharge.getAsJsonArray("curve").size());
