@@ -1,7 +1,8 @@
 export const ANSWER = `
 .sentence { font-size: var(--large); line-height: 1.35; text-wrap: pretty; padding-bottom: .75em; max-width: 32em }
-.answer, .sentence { transition: opacity .15s }
-.asking .answer, .asking .sentence { opacity: .55 }
+.answer { transition: opacity .15s }
+.asking .answer { opacity: .55 }
+.asking .sentence { color: var(--quiet) }
 .stale .answer, .stale .sentence { --ink: var(--quiet); color: var(--quiet) }
 .old { opacity: .55 }
 .trouble:not(:empty) { border-inline-start: 3px solid var(--ink); padding: .25em 0 .25em .75em; margin-bottom: 1em }

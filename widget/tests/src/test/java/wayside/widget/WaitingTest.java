@@ -24,6 +24,8 @@ class WaitingTest {
             assertThat(sheet.take()).hasAttribute("aria-busy", "true");
             assertThat(sheet.sentence()).hasText(Sheet.CARRIES);
             assertThat(sheet.page().locator(".answer")).hasCSS("opacity", "0.55");
+            // It stays in view over the figures, which must not shine through.
+            assertThat(sheet.sentence()).hasCSS("opacity", "1");
 
             asked.resume();
             assertThat(sheet.take()).hasAttribute("aria-busy", "false");
