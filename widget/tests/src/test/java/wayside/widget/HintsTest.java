@@ -82,6 +82,20 @@ class HintsTest {
     }
 
     @Test
+    void sizesTheInverterForACompressorsStart() {
+        try (Sheet sheet = line("Air conditioner", "700", "4")) {
+            sheet.labelled("Supply").selectOption("ac");
+            assertThat(told(sheet)).containsText("for a moment at its start");
+
+            sheet.button("Count 5 times").click();
+
+            // Five times 700 W is 3,500 W; inverters are sold in steps above that.
+            assertThat(told(sheet)).isEmpty();
+            assertThat(sheet.figure("For a moment, at a start")).containsText(Pattern.compile("[4-9],\\d00\\sW"));
+        }
+    }
+
+    @Test
     void tellsEnergyFromPower() {
         try (Sheet sheet = line("Laptop", "300 Wh", "4")) {
             assertThat(told(sheet)).containsText("That is energy");
