@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import wayside.sizing.brief.Ambient;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
+import wayside.sizing.brief.DaySpread;
 import wayside.sizing.brief.EnduranceBrief;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
@@ -193,6 +194,33 @@ class EnduranceSimulatorTest {
                 .isZero();
         assertThat(coldHours(EnduranceSimulator.simulate(thirsty(stay).warmerBy(20), year)))
                 .isZero();
+    }
+
+    // Source: Bendt and others 1981 against daily sequences of 5,448 station-months (NREL TMY3, SWERA): unscaled, the
+    // distribution makes single days and spells of days darker than they are.
+    @Test
+    void daysAsBendtPublishedThemRunFlatMoreOften() {
+        EnduranceBrief plain = brief(1200, 180, Stay.of(Place.of(40, 5), 4, 7), Load.dc("all", 20, 24));
+        double place = chance(plain.in(sampling(OptionalDouble.empty(), DaySpread.PLACE)));
+        double bendt = chance(plain.in(sampling(OptionalDouble.empty(), DaySpread.BENDT)));
+
+        assertThat(place).isPositive();
+        assertThat(bendt).isGreaterThan(1.5 * place);
+    }
+
+    // Months that differ more from each other have more of the changeable ones, and those run a vehicle flat.
+    @Test
+    void aSmallChanceGrowsWithTheUncertaintyOfTheSpread() {
+        EnduranceBrief plain = brief(1200, 180, Stay.of(Place.of(40, 5), 4, 7), Load.dc("all", 20, 24));
+        double known = chance(plain.in(sampling(OptionalDouble.of(0), DaySpread.PLACE)));
+        double unknown = chance(plain.in(sampling(OptionalDouble.of(0.4), DaySpread.PLACE)));
+
+        assertThat(known).isLessThan(0.05);
+        assertThat(unknown).isGreaterThan(known);
+    }
+
+    private static Sampling sampling(OptionalDouble spreadUncertainty, DaySpread daySpread) {
+        return new Sampling(OptionalInt.of(2000), 0, OptionalDouble.empty(), spreadUncertainty, Optional.of(daySpread));
     }
 
     private static EnduranceBrief thirsty(Stay stay) {
