@@ -124,6 +124,32 @@ public class LedgerBenchmark {
         }
     }
 
+    /**
+     * The transcendental calls of the hour's formulas as they are printed, made hour by hour, and nothing else: what the
+     * simulation avoids by working out once per stay what no weather changes. In an hour: the cosines of the sun's angle and of
+     * the air's wave. In a sunny hour: the glass's exponential and two roots, and on a tilted plane the root of the HDKR model.
+     * On a day: sine and cosine of the declination, arc cosine and sine of the sunset hour angle, the exponential of Phi, Bendt's
+     * exponential and logarithm, the draw's logarithm and root in the tails, the taper's exponential.
+     */
+    @Benchmark
+    @OperationsPerInvocation(HOURS)
+    public void callsOfTheFormulas(Blackhole hole) {
+        for (int date = 0; date < RUNS * NIGHTS; date++) {
+            double y = 0.1 + date / (double) (RUNS * NIGHTS);
+            double sum = Math.sin(y) + Math.cos(y) + Math.acos(-0.4 * y) + Math.sin(2 * y);
+            sum += Math.exp(-y) + Math.expm1(y) + Math.log1p(y) + Math.exp(-2 * y);
+            sum += date % 7 == 0 ? Math.sqrt(-Math.log(0.05 * y)) : 0;
+            for (int hour = 0; hour < LedgerDay.HOURS; hour++) {
+                sum += Math.cos(0.2618 * hour - y) + Math.cos(0.2618 * hour + y);
+                if (hour >= 5 && hour < 5 + SUNNY_HOURS) {
+                    sum += Math.exp(-y / hour) + Math.sqrt(y + hour) + Math.sqrt(2 * y + hour);
+                    sum += tiltDegrees > 0 ? Math.sqrt(3 * y + hour) : 0;
+                }
+            }
+            hole.consume(sum);
+        }
+    }
+
     private static double roots(double y) {
         double sum = 0;
         for (int hour = 0; hour < SUNNY_HOURS; hour++) {
