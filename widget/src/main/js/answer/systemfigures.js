@@ -41,7 +41,17 @@ function solarLines(solar) {
     at('They cover', 'areaM2', 'm2'),
     at('Charge controller', 'controllerCurrentA', 'A', `${CONTROLLERS[solar.controllerType] ?? solar.controllerType}, at least`, true),
     at('Its panel side withstands', 'controllerMaximumVoltageV', 'V', 'on the coldest morning, at least', true),
+    catchUp(solar.months),
   ];
+}
+
+/** How an empty battery gets full again, at the stop where that takes longest. */
+function catchUp(months) {
+  const days = months.map(({catchUpDays}) => catchUpDays ?? Infinity);
+  const slowest = days.indexOf(Math.max(...days));
+  const value = months[slowest].catchUpDays;
+  return {label: 'From empty to full on usual days', pointer: `/solar/months/${slowest}/catchUpDays`, value, unit: 'd',
+    shown: value ? undefined : 'never', note: value ? 'with everything running' : 'a day brings no more than it takes'};
 }
 
 function engineLines(alternator) {

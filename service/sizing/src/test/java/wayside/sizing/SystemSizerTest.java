@@ -1,6 +1,7 @@
 package wayside.sizing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import java.util.Optional;
@@ -189,6 +190,28 @@ class SystemSizerTest {
                 .filteredOn(caution -> caution.code().equals("cold-charging"))
                 .extracting(Caution::severity)
                 .containsExactly(Severity.WARNING);
+    }
+
+    // Common practice, no source: an energy balance. 480 Wh a day, two thirds of them through a bank of 0.94 to 0.97 in
+    // and out,
+    // take about 500 Wh in; what an array brings above that fills 900 usable Wh.
+    @Test
+    void dullDaysAreMadeUpByWhatTheArrayBringsAboveTheDay() {
+        SizedSystem large = withArray(400);
+        double broughtWh = large.array().orElseThrow().yieldsWh().get(0).value();
+        assertThat(broughtWh).isGreaterThan(900);
+        assertThat(large.catchUpDays().get(0).orElseThrow().value())
+                .isCloseTo(900 / (broughtWh - 500), withinPercentage(10));
+        assertThat(withArray(800).catchUpDays().get(0).orElseThrow().value())
+                .isLessThan(large.catchUpDays().get(0).orElseThrow().value() / 2);
+        assertThat(withArray(100).catchUpDays()).containsExactly(Optional.empty());
+    }
+
+    private static SizedSystem withArray(double solarW) {
+        SystemWishes wishes = Briefs.wishes(Chemistry.LFP, 12, 1000, solarW, InverterSpec.OPEN);
+        return SystemSizer.size(Briefs.brief(wishes, 1, Briefs.stay(4, 20), Load.dc("all", 20, 24)))
+                .result()
+                .system();
     }
 
     @Test

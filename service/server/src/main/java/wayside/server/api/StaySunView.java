@@ -1,6 +1,7 @@
 package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import org.jspecify.annotations.Nullable;
 
 /** A stay, its sun and what the sun must bring. */
 @Schema(name = "StaySun", description = "A stay, its sun and what the sun must bring.")
@@ -20,4 +21,11 @@ public record StaySunView(
         Double yieldWhPerDay,
 
         @Schema(description = "What the sun must bring each day [Wh].")
-        Double needWhPerDay) {}
+        Double needWhPerDay,
+
+        @Schema(
+                description =
+                        "Usual days, engine and hookups included, that fill an empty battery again while everything runs;"
+                                + " absent where a day brings no more than it takes.")
+        @Nullable
+        Double catchUpDays) {}

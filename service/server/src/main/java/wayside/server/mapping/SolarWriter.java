@@ -2,6 +2,7 @@ package wayside.server.mapping;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.ArrayStringsView;
 import wayside.server.api.SolarView;
@@ -10,6 +11,7 @@ import wayside.sizing.system.ArrayChoice;
 import wayside.sizing.system.ArrayStrings;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.system.StayBalance;
+import wayside.sizing.trace.Derived;
 
 /** The array of a recommendation. */
 final class SolarWriter {
@@ -42,6 +44,10 @@ final class SolarWriter {
                 strings.window().coldVoltage().method());
     }
 
+    private static @Nullable Double catchUp(String at, Optional<Derived> days, Figures figures) {
+        return days.map(found -> figures.at(at + "/catchUpDays", found)).orElse(null);
+    }
+
     private static List<StaySunView> months(SizedSystem system, ArrayChoice array, Figures figures) {
         List<StaySunView> months = new ArrayList<>();
         for (StayBalance balance : system.arrayNeed().balances()) {
@@ -54,7 +60,8 @@ final class SolarWriter {
                     figures.at(at + "/horizontalKwhM2", month.horizontalKwhM2()),
                     figures.at(at + "/planeKwhM2", month.planeKwhM2()),
                     figures.at(at + "/yieldWhPerDay", array.yieldsWh().get(index)),
-                    figures.at(at + "/needWhPerDay", balance.needWh())));
+                    figures.at(at + "/needWhPerDay", balance.needWh()),
+                    catchUp(at, system.catchUpDays().get(index), figures)));
         }
         return months;
     }

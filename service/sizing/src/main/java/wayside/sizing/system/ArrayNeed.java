@@ -28,16 +28,20 @@ public record ArrayNeed(List<StayBalance> balances) {
     }
 
     static ArrayNeed of(Site site, Chargers chargers) {
-        Derived through = Derived.assumed(
+        Derived through = throughTheBank();
+        List<StayBalance> balances = new ArrayList<>();
+        site.stays().forEach(stay -> balances.add(balance(stay, chargers, through)));
+        return new ArrayNeed(balances);
+    }
+
+    static Derived throughTheBank() {
+        return Derived.assumed(
                 "share of the day's energy that goes through the bank",
                 THROUGH_THE_BANK,
                 Unit.SHARE,
                 "/loads",
                 "Two thirds of the hours are without useful sun; the rest runs straight off the array",
                 Source.commonPractice());
-        List<StayBalance> balances = new ArrayList<>();
-        site.stays().forEach(stay -> balances.add(balance(stay, chargers, through)));
-        return new ArrayNeed(balances);
     }
 
     /** The stay that asks for the largest array; one without sun before all others. */

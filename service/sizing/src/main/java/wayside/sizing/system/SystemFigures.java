@@ -16,6 +16,7 @@ final class SystemFigures {
     List<Derived> all() {
         addBudgetAndBank();
         system.array().ifPresent(this::addArray);
+        system.catchUpDays().forEach(days -> days.ifPresent(figures::add));
         addStays();
         addChargers(system.chargers());
         system.inverter().ifPresent(this::addInverter);

@@ -1,0 +1,83 @@
+package wayside.sizing.system;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import wayside.sizing.storage.BatteryBank;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Input;
+import wayside.sizing.trace.Unit;
+
+/**
+ * What dull days leave behind: how many usual days of a stay fill an empty bank again while everything goes on running.
+ *
+ * <p>{@code E_over = E_sun + E_engine + E_hookup - E_d (1 - b + b / eta)}, {@code t = E_use / (eta_c E_over)}: what the day brings
+ * above what it takes, all in Wh; b the share that goes through the bank, eta its round trip, eta_c its charging.
+ *
+ * <p>Common practice, no source: an energy balance of mean days.
+ */
+final class CatchUp {
+    private final SiteStay stay;
+    private final Chargers chargers;
+
+    private CatchUp(SiteStay stay, Chargers chargers) {
+        this.stay = stay;
+        this.chargers = chargers;
+    }
+
+    /**
+     * Days to full.
+     *
+     * @param sunWh of the array on the stay's mean day [Wh]
+     * @return [d]; empty when the day brings no more than it takes
+     */
+    static Optional<Derived> days(SiteStay stay, BatteryBank bank, Chargers chargers, Derived sunWh) {
+        Derived over = new CatchUp(stay, chargers).overWh(sunWh);
+        if (over.value() <= 0) {
+            return Optional.empty();
+        }
+        Derived efficiency = bank.data().chargeEfficiency();
+        return Optional.of(Derived.computed(
+                stay.label() + ": days to fill an empty bank again",
+                bank.usableEnergyWh().value() / (efficiency.value() * over.value()),
+                Unit.DAY,
+                Formula.commonPractice("t = E_use / (eta_c E_over)"),
+                bank.usableEnergyWh().as("E_use"),
+                efficiency.as("eta_c"),
+                over.as("E_over")));
+    }
+
+    private Derived overWh(Derived sunWh) {
+        Derived daily = stay.need().dailyWh();
+        Derived through = ArrayNeed.throughTheBank();
+        Derived roundTrip = chargers.need().data().roundTripEfficiency();
+        List<Derived> others = others();
+        double brought =
+                sunWh.value() + others.stream().mapToDouble(Derived::value).sum();
+        double taken = daily.value() * (1 - through.value() + through.value() / roundTrip.value());
+        List<Input> inputs =
+                new ArrayList<>(List.of(sunWh.as("E_sun"), daily.as("E_d"), through.as("b"), roundTrip.as("eta")));
+        for (Derived other : others) {
+            inputs.add(other.as("E_" + inputs.size()));
+        }
+        return Derived.computed(
+                stay.label() + ": what a usual day brings above what it takes",
+                brought - taken,
+                Unit.WATT_HOUR,
+                Formula.commonPractice("E_over = E_sun + engine and hookup - E_d (1 - b + b / eta)"),
+                inputs.toArray(Input[]::new));
+    }
+
+    /** What engine and hookup bring on a day [Wh]. */
+    private List<Derived> others() {
+        List<Derived> others = new ArrayList<>();
+        if (stay.drivingHours().value() > 0) {
+            chargers.alternator().ifPresent(engine -> others.add(engine.energyPerDayWh(stay.drivingHours())));
+        }
+        if (stay.hookupHours().value() > 0) {
+            chargers.shore().ifPresent(shore -> others.add(shore.energyPerDayWh(stay.hookupHours())));
+        }
+        return others;
+    }
+}
