@@ -17,40 +17,36 @@ final class BudgetDefaults {
     private BudgetDefaults() {}
 
     static Derived ambientC(OptionalDouble given) {
-        return given.isPresent()
-                ? Derived.given("ambient temperature", given.getAsDouble(), Unit.CELSIUS, "/ambientC")
-                : Derived.assumed(
+        return Derived.assumed(
                         "ambient temperature",
                         AMBIENT_C,
                         Unit.CELSIUS,
                         "/ambientC",
                         "A warm day in a parked vehicle",
-                        Source.commonPractice());
+                        Source.commonPractice())
+                .unlessGiven(given);
     }
 
     static Derived busVoltageV(EnergyBrief brief, String path) {
-        return brief.busVoltageV().isPresent()
-                ? Derived.given(
-                        "nominal bus voltage", brief.busVoltageV().getAsDouble(), Unit.VOLT, path + "/busVoltageV")
-                : Derived.assumed(
+        return Derived.assumed(
                         "nominal bus voltage",
                         12,
                         Unit.VOLT,
                         path + "/busVoltageV",
                         "What most camper loads are made for",
-                        Source.commonPractice());
+                        Source.commonPractice())
+                .unlessGiven(brief.busVoltageV());
     }
 
     static Derived standbyWh(EnergyBrief brief, String path) {
-        Derived power = brief.standbyW().isPresent()
-                ? Derived.given("standby power", brief.standbyW().getAsDouble(), Unit.WATT, path + "/standbyW")
-                : Derived.assumed(
+        Derived power = Derived.assumed(
                         "standby power",
                         STANDBY_W,
                         Unit.WATT,
                         path + "/standbyW",
                         "Outlets, battery monitor and alarms draw about this much day and night",
-                        Source.commonPractice());
+                        Source.commonPractice())
+                .unlessGiven(brief.standbyW());
         Derived hours = Derived.assumed(
                 "hours of a day", 24, Unit.HOUR, path + "/standbyW", "Standby never sleeps", Source.definition());
         return Derived.computed(

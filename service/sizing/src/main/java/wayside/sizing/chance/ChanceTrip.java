@@ -61,15 +61,14 @@ final class ChanceTrip {
 
     private static Derived runs(Site site, int hours) {
         OptionalInt given = site.brief().sampling().runs();
-        Derived wanted = given.isPresent()
-                ? Derived.given("trips to be lived", given.getAsInt(), Unit.COUNT, "/runs")
-                : Derived.assumed(
+        Derived wanted = Derived.assumed(
                         "trips to be lived",
                         RUNS,
                         Unit.COUNT,
                         "/runs",
                         "Tells three in a hundred from two",
-                        Source.definition());
+                        Source.definition())
+                .unlessGiven(given);
         return Derived.computed(
                 "trips lived",
                 Math.min(wanted.value(), Math.max(FEWEST_SEARCHED, MOST_HOURS / hours)),

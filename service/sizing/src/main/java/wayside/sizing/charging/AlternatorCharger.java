@@ -93,16 +93,14 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
     }
 
     private static Derived limit(ChargerNeed need, OptionalDouble alternatorA, String path) {
-        Derived rating = alternatorA.isPresent()
-                ? Derived.given(
-                        "alternator: rating", alternatorA.getAsDouble(), Unit.AMPERE, path + "/alternatorRatingA")
-                : Derived.assumed(
+        Derived rating = Derived.assumed(
                         "alternator: rating",
                         ALTERNATOR_A,
                         Unit.AMPERE,
                         path + "/alternatorRatingA",
                         "Usual for a van; read it off the alternator's label",
-                        Source.commonPractice());
+                        Source.commonPractice())
+                .unlessGiven(alternatorA);
         Derived share = Derived.assumed(
                 "alternator: share that may charge the bank",
                 USABLE_SHARE,

@@ -62,8 +62,7 @@ public record RechargeQuestion(
 
     private static Derived figure(
             OptionalDouble given, String label, double usual, Unit unit, String path, String reason) {
-        return given.isPresent()
-                ? Derived.given(label, given.getAsDouble(), unit, path)
-                : Derived.assumed(label, usual, unit, path, reason, Source.commonPractice());
+        return Derived.assumed(label, usual, unit, path, reason, Source.commonPractice())
+                .unlessGiven(given);
     }
 }

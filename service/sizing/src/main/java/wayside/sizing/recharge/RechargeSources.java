@@ -92,14 +92,13 @@ final class RechargeSources {
     }
 
     private static Derived sunShare(OptionalDouble given) {
-        return given.isPresent()
-                ? Derived.given("share of full sun", given.getAsDouble(), Unit.SHARE, "/sunShare")
-                : Derived.assumed(
+        return Derived.assumed(
                         "share of full sun",
                         1,
                         Unit.SHARE,
                         "/sunShare",
                         "A clear noon all the while; mornings, clouds and a flat roof in winter give far less",
-                        Source.commonPractice());
+                        Source.commonPractice())
+                .unlessGiven(given);
     }
 }

@@ -63,19 +63,14 @@ record AirFigures(Derived meanC, Derived dailySwingK) {
                 "solar/world-climatology",
                 "month " + at.month(),
                 SkySource.WORLD);
-        Derived elevation = at.place().elevationM().isPresent()
-                ? Derived.given(
-                        at.label() + ": elevation",
-                        at.place().elevationM().getAsDouble(),
-                        Unit.METRE,
-                        at.placePath() + "/elevationM")
-                : Derived.assumed(
+        Derived elevation = Derived.assumed(
                         at.label() + ": elevation",
                         cells.elevationM(),
                         Unit.METRE,
                         at.placePath() + "/elevationM",
                         "Mean elevation of the land round about; in mountains give the place's own",
-                        SkySource.WORLD);
+                        SkySource.WORLD)
+                .unlessGiven(at.place().elevationM());
         return Derived.computed(
                 at.label() + ": mean air temperature",
                 cells.temperatureC(elevation.value()),

@@ -1,6 +1,5 @@
 package wayside.sizing.solar;
 
-import java.util.OptionalDouble;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Source;
@@ -24,44 +23,31 @@ public record PanelPosition(Derived tilt, Derived azimuth, Derived shadedShare) 
      * @param path JSON Pointer of the panel object
      */
     public static PanelPosition of(PanelMount mount, String path, double latitude) {
-        Derived tilt = figure(
-                mount.tiltDegrees(),
-                "panel tilt",
-                0,
-                Unit.DEGREE,
-                path + "/tiltDegrees",
-                "Flat on the roof, as most vehicles carry them",
-                Source.commonPractice());
-        Derived azimuth = figure(
-                mount.azimuthDegrees(),
-                "panel azimuth",
-                latitude < 0 ? 0 : 180,
-                Unit.DEGREE,
-                path + "/azimuthDegrees",
-                "Towards the equator: south in the northern hemisphere, north in the southern",
-                Source.commonPractice());
-        Derived shaded = figure(
-                mount.shadedShare(),
-                "loss: shading",
-                SHADED_SHARE,
-                Unit.SHARE,
-                path + "/shadedShare",
-                "A clear site; parked under trees or beside a roof box it is far more",
-                ArrayLosses.SOURCE);
+        Derived tilt = Derived.assumed(
+                        "panel tilt",
+                        0,
+                        Unit.DEGREE,
+                        path + "/tiltDegrees",
+                        "Flat on the roof, as most vehicles carry them",
+                        Source.commonPractice())
+                .unlessGiven(mount.tiltDegrees());
+        Derived azimuth = Derived.assumed(
+                        "panel azimuth",
+                        latitude < 0 ? 0 : 180,
+                        Unit.DEGREE,
+                        path + "/azimuthDegrees",
+                        "Towards the equator: south in the northern hemisphere, north in the southern",
+                        Source.commonPractice())
+                .unlessGiven(mount.azimuthDegrees());
+        Derived shaded = Derived.assumed(
+                        "loss: shading",
+                        SHADED_SHARE,
+                        Unit.SHARE,
+                        path + "/shadedShare",
+                        "A clear site; parked under trees or beside a roof box it is far more",
+                        ArrayLosses.SOURCE)
+                .unlessGiven(mount.shadedShare());
         return new PanelPosition(tilt, azimuth, shaded);
-    }
-
-    private static Derived figure(
-            OptionalDouble given,
-            String label,
-            double otherwise,
-            Unit unit,
-            String path,
-            String reason,
-            Source source) {
-        return given.isPresent()
-                ? Derived.given(label, given.getAsDouble(), unit, path)
-                : Derived.assumed(label, otherwise, unit, path, reason, source);
     }
 
     public Plane plane() {

@@ -18,14 +18,13 @@ public final class BankPlace {
     public static Derived offsetK(OptionalDouble given) {
         String label = "bank warmer than the air by";
         String field = "/compartmentOffsetC";
-        return given.isPresent()
-                ? Derived.given(label, given.getAsDouble(), Unit.KELVIN, field)
-                : Derived.assumed(
+        return Derived.assumed(
                         label,
                         0,
                         Unit.KELVIN,
                         field,
                         "An unheated compartment; in a heated cabin it is warmer, gives more and may be charged in frost",
-                        Source.commonPractice());
+                        Source.commonPractice())
+                .unlessGiven(given);
     }
 }

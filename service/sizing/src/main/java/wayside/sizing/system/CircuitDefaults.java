@@ -96,14 +96,13 @@ record CircuitDefaults(
      */
     static Derived length(String name, String field, OptionalDouble given, double usualM) {
         String path = Site.SYSTEM + "/circuitLengthsM/" + field;
-        return given.isPresent()
-                ? Derived.given(name + ": length, one way", given.getAsDouble(), Unit.METRE, path)
-                : Derived.assumed(
+        return Derived.assumed(
                         name + ": length, one way",
                         usualM,
                         Unit.METRE,
                         path,
                         "Usual in a van; measure the way of the cable",
-                        Source.commonPractice());
+                        Source.commonPractice())
+                .unlessGiven(given);
     }
 }

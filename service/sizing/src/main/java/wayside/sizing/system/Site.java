@@ -41,16 +41,14 @@ public record Site(SystemBrief brief, Derived busVoltageV, Derived offsetK, List
 
     public static Site of(SystemBrief brief) {
         SystemWishes wishes = brief.system();
-        Derived bus = wishes.busVoltageV().isPresent()
-                ? Derived.given(
-                        "nominal bus voltage", wishes.busVoltageV().getAsDouble(), Unit.VOLT, SYSTEM + "/busVoltageV")
-                : Derived.assumed(
+        Derived bus = Derived.assumed(
                         "nominal bus voltage",
                         12,
                         Unit.VOLT,
                         SYSTEM + "/busVoltageV",
                         "What most camper loads are made for",
-                        Source.commonPractice());
+                        Source.commonPractice())
+                .unlessGiven(wishes.busVoltageV());
         Derived offset = BankPlace.offsetK(wishes.compartmentOffsetC());
         Derived autonomy = autonomy(brief);
         Derived margin = Derived.assumed(

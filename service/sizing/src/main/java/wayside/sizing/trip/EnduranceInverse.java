@@ -28,19 +28,14 @@ final class EnduranceInverse {
         this.question = question;
         this.weather = weather;
         this.steps = steps;
-        accepted = question.brief().acceptedChance().isPresent()
-                ? Derived.given(
-                        "accepted chance of running flat",
-                        question.brief().acceptedChance().getAsDouble(),
-                        Unit.SHARE,
-                        "/acceptedChance")
-                : Derived.assumed(
+        accepted = Derived.assumed(
                         "accepted chance of running flat",
                         ACCEPTED,
                         Unit.SHARE,
                         "/acceptedChance",
                         "One trip in twenty; for the questions turned round only",
-                        Source.commonPractice());
+                        Source.commonPractice())
+                .unlessGiven(question.brief().acceptedChance());
     }
 
     Derived accepted() {

@@ -47,14 +47,14 @@ public record EnduranceQuestion(
                 ChemistryData.of(system.chemistry()),
                 charger(system, model),
                 Derived.given("array: rated power", system.solarPowerW(), Unit.WATT, TripModel.SYSTEM + "/solarPowerW"),
-                figure(
-                        "state of charge at the start",
-                        brief.initialStateOfCharge(),
-                        1,
-                        Unit.SHARE,
-                        "/initialStateOfCharge",
-                        "You leave with a full battery",
-                        Source.commonPractice()),
+                Derived.assumed(
+                                "state of charge at the start",
+                                1,
+                                Unit.SHARE,
+                                "/initialStateOfCharge",
+                                "You leave with a full battery",
+                                Source.commonPractice())
+                        .unlessGiven(brief.initialStateOfCharge()),
                 BankPlace.offsetK(brief.compartmentOffsetC()),
                 runs(brief),
                 skies,
@@ -88,28 +88,14 @@ public record EnduranceQuestion(
 
     private static Derived runs(EnduranceBrief brief) {
         OptionalInt given = brief.sampling().runs();
-        return given.isPresent()
-                ? Derived.given("trips lived", given.getAsInt(), Unit.COUNT, "/runs")
-                : Derived.assumed(
+        return Derived.assumed(
                         "trips lived",
                         RUNS,
                         Unit.COUNT,
                         "/runs",
                         "Tells three in a hundred from two; more runs, narrower range",
-                        Source.definition());
-    }
-
-    private static Derived figure(
-            String label,
-            OptionalDouble given,
-            double otherwise,
-            Unit unit,
-            String path,
-            String reason,
-            Source source) {
-        return given.isPresent()
-                ? Derived.given(label, given.getAsDouble(), unit, path)
-                : Derived.assumed(label, otherwise, unit, path, reason, source);
+                        Source.definition())
+                .unlessGiven(given);
     }
 
     /** The trip, lived. */

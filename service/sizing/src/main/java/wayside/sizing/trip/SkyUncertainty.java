@@ -53,15 +53,14 @@ public record SkyUncertainty(List<Derived> ofMeans, Derived ofSpread, DaySpread 
     private static Derived ofSpread(OptionalDouble given) {
         String label = "uncertainty of how much days differ";
         String field = "/spreadUncertainty";
-        return given.isPresent()
-                ? Derived.given(label, given.getAsDouble(), Unit.SHARE, field)
-                : Derived.assumed(
+        return Derived.assumed(
                         label,
                         SkyScatter.SPREAD,
                         Unit.SHARE,
                         field,
                         "Single months are more changeable or steadier than the table says",
-                        CHECKED);
+                        CHECKED)
+                .unlessGiven(given);
     }
 
     private static Derived ofMean(String label, OptionalDouble given, SkyMonth sky) {

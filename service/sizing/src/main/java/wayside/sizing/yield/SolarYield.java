@@ -43,15 +43,14 @@ public record SolarYield(Derived solarPowerW, List<YieldMonth> months, Optional<
     }
 
     private static Derived power(SolarYieldBrief brief) {
-        return brief.solarPowerW().isPresent()
-                ? Derived.given("array: rated power", brief.solarPowerW().getAsDouble(), Unit.WATT, "/solarPowerW")
-                : Derived.assumed(
+        return Derived.assumed(
                         "array: rated power",
                         EACH_W,
                         Unit.WATT,
                         "/solarPowerW",
                         "The yield of each 100 W; it grows in proportion",
-                        Source.definition());
+                        Source.definition())
+                .unlessGiven(brief.solarPowerW());
     }
 
     /** Every traced value, in reading order. */

@@ -73,27 +73,25 @@ final class StringChecker {
     private static Derived controller(StringWish wish) {
         String label = "highest voltage the controller stands";
         String path = STRINGS + "/controllerMaximumVoltageV";
-        return wish.controllerMaximumV().isPresent()
-                ? Derived.given(label, wish.controllerMaximumV().getAsDouble(), Unit.VOLT, path)
-                : Derived.assumed(
+        return Derived.assumed(
                         label,
                         CONTROLLER_V,
                         Unit.VOLT,
                         path,
                         "A common limit of small controllers; take the figure on yours",
-                        Source.commonPractice());
+                        Source.commonPractice())
+                .unlessGiven(wish.controllerMaximumV());
     }
 
     private static Derived bus(SolarYieldBrief brief) {
-        return brief.busVoltageV().isPresent()
-                ? Derived.given("nominal bus voltage", brief.busVoltageV().getAsDouble(), Unit.VOLT, "/busVoltageV")
-                : Derived.assumed(
+        return Derived.assumed(
                         "nominal bus voltage",
                         12,
                         Unit.VOLT,
                         "/busVoltageV",
                         "What most camper loads are made for",
-                        Source.commonPractice());
+                        Source.commonPractice())
+                .unlessGiven(brief.busVoltageV());
     }
 
     private static Derived charging(SolarYieldBrief brief) {
@@ -123,8 +121,7 @@ final class StringChecker {
 
     private static Derived parallel(StringWish wish) {
         String path = STRINGS + "/parallelCount";
-        return wish.parallelCount().isPresent()
-                ? Derived.given("strings side by side", wish.parallelCount().getAsInt(), Unit.COUNT, path)
-                : Derived.assumed("strings side by side", 1, Unit.COUNT, path, "One string", Source.commonPractice());
+        return Derived.assumed("strings side by side", 1, Unit.COUNT, path, "One string", Source.commonPractice())
+                .unlessGiven(wish.parallelCount());
     }
 }
