@@ -110,6 +110,15 @@ class EnduranceSimulatorTest {
     }
 
     @Test
+    void inFrostAWarmerBatteryHelpsMost() {
+        EnduranceBrief cold = brief(1000, 400, stay(14, -6), Load.dc("all", 15, 24));
+        assertThat(result(cold).whatHelps().get(0).code()).isEqualTo("warmer-battery");
+        assertThat(result(cold.warmerBy(20)).whatHelps())
+                .extracting(WhatHelps::code)
+                .doesNotContain("warmer-battery");
+    }
+
+    @Test
     void ranksWhatHelpsAndNeverRanksAHarmFirst() {
         Endurance answer = result(brief(600, 120, stay(7, 15).driving(0.2), Load.dc("fridge", 25, 24)));
         double chance = answer.chance().value().value();

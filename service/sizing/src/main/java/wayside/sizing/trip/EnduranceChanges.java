@@ -23,6 +23,7 @@ final class EnduranceChanges {
     private static final double MORE_BANK = 1.5;
     private static final double LESS_LOAD = 0.8;
     private static final double TILT_DEGREES = 30;
+    private static final double CABIN_K = 15;
 
     private final EnduranceQuestion question;
     private final RecordedWeather weather;
@@ -39,6 +40,7 @@ final class EnduranceChanges {
     static List<WhatHelps> ranked(EnduranceQuestion question, RecordedWeather weather, Derived base) {
         EnduranceChanges all = new EnduranceChanges(question, weather, base);
         all.equipment();
+        all.warmth();
         all.loads();
         all.travel();
         return all.changes.stream()
@@ -68,6 +70,17 @@ final class EnduranceChanges {
                                             tilted,
                                             question.brief().sampling().seed()),
                             weather.runs()));
+        }
+    }
+
+    /** A lithium bank that frost keeps from being charged may stand in the cabin. */
+    private void warmth() {
+        if (question.coldestBankC() < question.data().lowestChargeC().value()) {
+            add(
+                    "warmer-battery",
+                    "the battery in a heated cabin, 15 K warmer",
+                    question.warmerScenario(CABIN_K),
+                    weather);
         }
     }
 

@@ -1,5 +1,6 @@
 package wayside.sizing.trip;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -107,15 +108,35 @@ public record EnduranceQuestion(
         return scenario(model, 0, 0);
     }
 
+    /** The coldest hour that the bank may meet [C]. */
+    double coldestBankC() {
+        double coldest = Double.POSITIVE_INFINITY;
+        for (int stay = 0; stay < model.months().size(); stay++) {
+            for (double[] day : skies.bankC(model, stay, offsetK.value())) {
+                coldest = Math.min(coldest, Arrays.stream(day).min().orElseThrow());
+            }
+        }
+        return coldest;
+    }
+
+    /** The bank standing so much warmer still [K]. */
+    Scenario warmerScenario(double moreK) {
+        return scenario(model, offsetK.value() + moreK, 0, 0);
+    }
+
     /** The same system on another model of the trip, with some more hours of driving and at a hookup each day. */
     Scenario scenario(TripModel trip, double moreDriving, double moreHookup) {
+        return scenario(trip, offsetK.value(), moreDriving, moreHookup);
+    }
+
+    private Scenario scenario(TripModel trip, double warmerK, double moreDriving, double moreHookup) {
         double alternatorW =
                 brief.system().alternatorChargerA() * charger.chargingVoltageV().value();
         return new Scenario(
                 trip.days(
                         alternatorW,
                         brief.system().shoreChargerW(),
-                        stay -> skies.bankC(trip, stay, offsetK.value()),
+                        stay -> skies.bankC(trip, stay, warmerK),
                         hours -> Math.min(24, hours + moreDriving),
                         hours -> Math.min(24, hours + moreHookup)),
                 data,
