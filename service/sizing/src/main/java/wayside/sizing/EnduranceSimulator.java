@@ -22,9 +22,12 @@ public final class EnduranceSimulator {
         return answer(EnduranceQuestion.of(brief, Skies.DRAWN));
     }
 
-    /** How the system lasts in the hours of a typical year, lived from any day of its months. */
+    /**
+     * How the system lasts at the place of a typical year: in its hours, lived from any day of its months, or in weather drawn about
+     * its months' means.
+     */
     public static Answer<Endurance> simulate(EnduranceBrief brief, TypicalYear year) {
-        return answer(EnduranceQuestion.of(Skies.at(year, brief), new Skies.Replayed(year)));
+        return answer(EnduranceQuestion.of(Skies.at(year, brief), Skies.of(year, brief.sampling())));
     }
 
     private static Answer<Endurance> answer(EnduranceQuestion question) {

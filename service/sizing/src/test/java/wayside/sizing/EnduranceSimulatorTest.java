@@ -23,6 +23,7 @@ import wayside.sizing.brief.Sky;
 import wayside.sizing.brief.SolarYieldBrief;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
+import wayside.sizing.brief.YearReading;
 import wayside.sizing.solar.epw.EpwReader;
 import wayside.sizing.solar.epw.SyntheticYear;
 import wayside.sizing.solar.epw.TypicalMonth;
@@ -164,7 +165,13 @@ class EnduranceSimulatorTest {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                new Sampling(OptionalInt.of(200), 0, OptionalDouble.of(0), OptionalDouble.empty(), Optional.empty()));
+                new Sampling(
+                        OptionalInt.of(200),
+                        0,
+                        OptionalDouble.of(0),
+                        OptionalDouble.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
         Endurance answer = EnduranceSimulator.simulate(asked, year).result();
         double offered = answer.sources().solarWh().value()
                 + answer.sources().surplusWh().value();
@@ -229,7 +236,31 @@ class EnduranceSimulatorTest {
     }
 
     private static Sampling sampling(OptionalDouble spreadUncertainty, DaySpread daySpread) {
-        return new Sampling(OptionalInt.of(2000), 0, OptionalDouble.empty(), spreadUncertainty, Optional.of(daySpread));
+        return new Sampling(
+                OptionalInt.of(2000),
+                0,
+                OptionalDouble.empty(),
+                spreadUncertainty,
+                Optional.of(daySpread),
+                Optional.empty());
+    }
+
+    // The same file read both ways: its steady sky has no dull day, the days that are drawn about its mean have.
+    @Test
+    void drawsDaysAboutTheMeansOfATypicalYear() {
+        TypicalYear year = EpwReader.read(SyntheticYear.lines(0.5, false).iterator());
+        EnduranceBrief brief = brief(600, 120, Stay.of(PLACE, 6, 7), Load.dc("all", 15, 24));
+        EnduranceBrief means = brief.in(brief.sampling().reading(YearReading.MEANS));
+        assertThat(EnduranceSimulator.simulate(means, year)
+                        .result()
+                        .chance()
+                        .value()
+                        .value())
+                .isGreaterThan(EnduranceSimulator.simulate(brief, year)
+                        .result()
+                        .chance()
+                        .value()
+                        .value());
     }
 
     private static EnduranceBrief thirsty(Stay stay) {

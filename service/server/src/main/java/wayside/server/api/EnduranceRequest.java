@@ -59,6 +59,13 @@ public record EnduranceRequest(
 
         @Schema(
                 description =
+                        "What is read from a typical year that comes with the request: its own hours when left open, or its"
+                                + " months' means, about which days are then drawn. Without meaning without one.")
+        @Nullable
+        YearReadingCode yearReading,
+
+        @Schema(
+                description =
                         "How much warmer than the outside air the battery stands [K]; 0 when left open, 15 or so in"
                                 + " a heated cabin.",
                 example = "0")

@@ -20,6 +20,7 @@ public final class EnduranceReader {
                         request.seed(),
                         request.skyUncertainty(),
                         request.spreadUncertainty(),
-                        request.daySpread()));
+                        request.daySpread(),
+                        request.yearReading()));
     }
 }

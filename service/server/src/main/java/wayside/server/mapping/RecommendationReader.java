@@ -18,6 +18,7 @@ public final class RecommendationReader {
                         request.seed(),
                         request.skyUncertainty(),
                         request.spreadUncertainty(),
-                        request.daySpread()));
+                        request.daySpread(),
+                        null));
     }
 }

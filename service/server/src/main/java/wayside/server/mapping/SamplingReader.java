@@ -2,8 +2,10 @@ package wayside.server.mapping;
 
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.DaySpreadCode;
+import wayside.server.api.YearReadingCode;
 import wayside.sizing.brief.DaySpread;
 import wayside.sizing.brief.Sampling;
+import wayside.sizing.brief.YearReading;
 
 /** How often a trip is lived, and in what weathers. */
 final class SamplingReader {
@@ -14,12 +16,14 @@ final class SamplingReader {
             @Nullable Integer seed,
             @Nullable Double skyUncertainty,
             @Nullable Double spreadUncertainty,
-            @Nullable DaySpreadCode daySpread) {
+            @Nullable DaySpreadCode daySpread,
+            @Nullable YearReadingCode yearReading) {
         return new Sampling(
                 Given.whole(runs),
                 seed == null ? 0 : seed,
                 Given.number(skyUncertainty),
                 Given.number(spreadUncertainty),
-                Given.map(daySpread, code -> DaySpread.valueOf(code.name())));
+                Given.map(daySpread, code -> DaySpread.valueOf(code.name())),
+                Given.map(yearReading, code -> YearReading.valueOf(code.name())));
     }
 }

@@ -24,6 +24,12 @@ public final class EnduranceChoices {
         choices.addAll(ofTravel(question.brief().trip(), question.brief().loads()));
         if (question.skies().drawsDays()) {
             choices.addAll(ofDays(question.brief().sampling()));
+        } else if (question.brief().sampling().yearReading().isEmpty()) {
+            choices.add(choice(
+                    "/yearReading",
+                    "what is read from the typical year",
+                    "hours",
+                    "Its own days in their own order; means would draw days about its months"));
         }
         return choices;
     }

@@ -6,8 +6,10 @@ import java.util.Optional;
 import wayside.sizing.brief.Ambient;
 import wayside.sizing.brief.EnduranceBrief;
 import wayside.sizing.brief.PanelMount;
+import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
+import wayside.sizing.brief.YearReading;
 import wayside.sizing.endurance.ReplayedWeather;
 import wayside.sizing.endurance.Weather;
 import wayside.sizing.solar.ArrayModel;
@@ -72,6 +74,14 @@ public interface Skies {
         public boolean drawsDays() {
             return false;
         }
+    }
+
+    /** Those of a typical year, as the request wants it read. */
+    static Skies of(TypicalYear year, Sampling sampling) {
+        return switch (sampling.yearReading().orElse(YearReading.HOURS)) {
+            case HOURS -> new Replayed(year);
+            case MEANS -> DRAWN;
+        };
     }
 
     /** The same question at the place of a typical year, with its months' means. */
