@@ -1,3 +1,4 @@
+import {h} from '../dom.js';
 import {chemistryName} from './sentence.js';
 
 /** The figures of the sized system, in the groups that a parts counter would use: [{title, lines}]. */
@@ -50,8 +51,8 @@ function catchUp(months) {
   const days = months.map(({catchUpDays}) => catchUpDays ?? Infinity);
   const slowest = days.indexOf(Math.max(...days));
   const value = months[slowest].catchUpDays;
-  return {label: 'From empty to full on usual days', pointer: `/solar/months/${slowest}/catchUpDays`, value, unit: 'd',
-    shown: value ? undefined : 'never', note: value ? 'with everything running' : 'a day brings no more than it takes'};
+  return {label: 'From empty to full on usual days', pointer: `/solar/months/${slowest}/${value ? 'catchUpDays' : 'overWhPerDay'}`, value, unit: 'd',
+    shown: value ? undefined : h('b', {}, 'never'), note: value ? 'with everything running' : 'a day brings no more than it takes'};
 }
 
 function engineLines(alternator) {

@@ -22,6 +22,7 @@ import wayside.sizing.brief.Trip;
 import wayside.sizing.recommendation.Recommendation;
 import wayside.sizing.system.ArrayChoice;
 import wayside.sizing.system.ArrayStrings;
+import wayside.sizing.system.CatchUp;
 import wayside.sizing.system.PowerUnit;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Answer;
@@ -200,11 +201,13 @@ class SystemSizerTest {
         SizedSystem large = withArray(400);
         double broughtWh = large.array().orElseThrow().yieldsWh().get(0).value();
         assertThat(broughtWh).isGreaterThan(900);
-        assertThat(large.catchUpDays().get(0).orElseThrow().value())
+        assertThat(large.catchUps().get(0).days().orElseThrow().value())
                 .isCloseTo(900 / (broughtWh - 500), withinPercentage(10));
-        assertThat(withArray(800).catchUpDays().get(0).orElseThrow().value())
-                .isLessThan(large.catchUpDays().get(0).orElseThrow().value() / 2);
-        assertThat(withArray(100).catchUpDays()).containsExactly(Optional.empty());
+        assertThat(withArray(800).catchUps().get(0).days().orElseThrow().value())
+                .isLessThan(large.catchUps().get(0).days().orElseThrow().value() / 2);
+        CatchUp small = withArray(100).catchUps().get(0);
+        assertThat(small.days()).isEmpty();
+        assertThat(small.overWh().value()).isNegative();
     }
 
     private static SizedSystem withArray(double solarW) {

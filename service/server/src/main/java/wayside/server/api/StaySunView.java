@@ -25,6 +25,11 @@ public record StaySunView(
 
         @Schema(
                 description =
+                        "What a usual day brings above what it takes, engine and hookups included [Wh]; below 0 when it takes more.")
+        Double overWhPerDay,
+
+        @Schema(
+                description =
                         "Usual days, engine and hookups included, that fill an empty battery again while everything runs;"
                                 + " absent where a day brings no more than it takes.")
         @Nullable

@@ -61,7 +61,9 @@ final class SolarWriter {
                     figures.at(at + "/planeKwhM2", month.planeKwhM2()),
                     figures.at(at + "/yieldWhPerDay", array.yieldsWh().get(index)),
                     figures.at(at + "/needWhPerDay", balance.needWh()),
-                    catchUp(at, system.catchUpDays().get(index), figures)));
+                    figures.at(
+                            at + "/overWhPerDay", system.catchUps().get(index).overWh()),
+                    catchUp(at, system.catchUps().get(index).days(), figures)));
         }
         return months;
     }

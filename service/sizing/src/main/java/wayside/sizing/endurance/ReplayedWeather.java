@@ -84,7 +84,7 @@ public final class ReplayedWeather implements Weather {
     @Override
     public void fillKinds(int run, int[] kindOfDay) {
         RunRandom random = new RunRandom(seed, run);
-        random.nextNormal();
+        random.nextNormal(); // the factor of fill, which is drawn before the days
         int at = 0;
         for (Visit visit : visits) {
             int first = firstDay(visit, random);

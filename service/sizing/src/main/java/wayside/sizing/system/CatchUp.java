@@ -16,43 +16,34 @@ import wayside.sizing.trace.Unit;
  * above what it takes, all in Wh; b the share that goes through the bank, eta its round trip, eta_c its charging.
  *
  * <p>Common practice, no source: an energy balance of mean days.
+ *
+ * @param overWh what a usual day brings above what it takes, below 0 when it takes more [Wh]
+ * @param days to full [d]; empty when the day brings no more than it takes
  */
-final class CatchUp {
-    private final SiteStay stay;
-    private final Chargers chargers;
-
-    private CatchUp(SiteStay stay, Chargers chargers) {
-        this.stay = stay;
-        this.chargers = chargers;
+public record CatchUp(Derived overWh, Optional<Derived> days) {
+    /** @param sunWh of the array on the stay's mean day [Wh] */
+    static CatchUp of(SiteStay stay, BatteryBank bank, Chargers chargers, Derived sunWh) {
+        Derived over = over(stay, chargers, sunWh);
+        return new CatchUp(over, over.value() > 0 ? Optional.of(days(stay, bank, over)) : Optional.empty());
     }
 
-    /**
-     * Days to full.
-     *
-     * @param sunWh of the array on the stay's mean day [Wh]
-     * @return [d]; empty when the day brings no more than it takes
-     */
-    static Optional<Derived> days(SiteStay stay, BatteryBank bank, Chargers chargers, Derived sunWh) {
-        Derived over = new CatchUp(stay, chargers).overWh(sunWh);
-        if (over.value() <= 0) {
-            return Optional.empty();
-        }
+    private static Derived days(SiteStay stay, BatteryBank bank, Derived over) {
         Derived efficiency = bank.data().chargeEfficiency();
-        return Optional.of(Derived.computed(
+        return Derived.computed(
                 stay.label() + ": days to fill an empty bank again",
                 bank.usableEnergyWh().value() / (efficiency.value() * over.value()),
                 Unit.DAY,
                 Formula.commonPractice("t = E_use / (eta_c E_over)"),
                 bank.usableEnergyWh().as("E_use"),
                 efficiency.as("eta_c"),
-                over.as("E_over")));
+                over.as("E_over"));
     }
 
-    private Derived overWh(Derived sunWh) {
+    private static Derived over(SiteStay stay, Chargers chargers, Derived sunWh) {
         Derived daily = stay.need().dailyWh();
         Derived through = ArrayNeed.throughTheBank();
         Derived roundTrip = chargers.need().data().roundTripEfficiency();
-        List<Derived> others = others();
+        List<Derived> others = others(stay, chargers);
         double brought =
                 sunWh.value() + others.stream().mapToDouble(Derived::value).sum();
         double taken = daily.value() * (1 - through.value() + through.value() / roundTrip.value());
@@ -70,7 +61,7 @@ final class CatchUp {
     }
 
     /** What engine and hookup bring on a day [Wh]. */
-    private List<Derived> others() {
+    private static List<Derived> others(SiteStay stay, Chargers chargers) {
         List<Derived> others = new ArrayList<>();
         if (stay.drivingHours().value() > 0) {
             chargers.alternator().ifPresent(engine -> others.add(engine.energyPerDayWh(stay.drivingHours())));

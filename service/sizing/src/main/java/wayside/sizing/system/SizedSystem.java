@@ -26,8 +26,7 @@ import wayside.sizing.wiring.SizedCircuit;
  * @param ventilationCm2 free area of each of two openings, for lead-acid [cm2]
  * @param arrayNeed by stay
  * @param array none when nothing is left for the sun, or no sun is to be had
- * @param catchUpDays by stay: usual days that fill an empty bank again while everything runs [d]; empty where the day brings no
- *     more than it takes, and no stays without an array
+ * @param catchUps by stay, how an empty bank gets full again; none without an array
  * @param chargers alternator and shore
  * @param inverter none without AC loads
  * @param circuits battery first, then outward
@@ -41,14 +40,14 @@ public record SizedSystem(
         PowerUnit powerUnit,
         ArrayNeed arrayNeed,
         Optional<ArrayChoice> array,
-        List<Optional<Derived>> catchUpDays,
+        List<CatchUp> catchUps,
         Chargers chargers,
         Optional<InverterChoice> inverter,
         List<SizedCircuit> circuits,
         RuleOfThumb ruleOfThumb) {
     public SizedSystem {
         shortfalls = List.copyOf(shortfalls);
-        catchUpDays = List.copyOf(catchUpDays);
+        catchUps = List.copyOf(catchUps);
         circuits = List.copyOf(circuits);
     }
 
@@ -76,20 +75,19 @@ public record SizedSystem(
                 PowerUnit.of(budget, battery, inverter, array, chargers),
                 arrayNeed,
                 array,
-                array.map(sun -> catchUpDays(site, bank, chargers, sun)).orElse(List.of()),
+                array.map(sun -> catchUps(site, bank, chargers, sun)).orElse(List.of()),
                 chargers,
                 inverter,
                 circuits,
                 RuleOfThumb.of(site));
     }
 
-    private static List<Optional<Derived>> catchUpDays(
-            Site site, BatteryBank bank, Chargers chargers, ArrayChoice array) {
-        List<Optional<Derived>> days = new ArrayList<>();
+    private static List<CatchUp> catchUps(Site site, BatteryBank bank, Chargers chargers, ArrayChoice array) {
+        List<CatchUp> catchUps = new ArrayList<>();
         for (SiteStay stay : site.stays()) {
-            days.add(CatchUp.days(stay, bank, chargers, array.yieldsWh().get(stay.index())));
+            catchUps.add(CatchUp.of(stay, bank, chargers, array.yieldsWh().get(stay.index())));
         }
-        return days;
+        return catchUps;
     }
 
     private static Optional<Derived> ventilation(BatteryBank bank) {

@@ -16,7 +16,7 @@ final class SystemFigures {
     List<Derived> all() {
         addBudgetAndBank();
         system.array().ifPresent(this::addArray);
-        system.catchUpDays().forEach(days -> days.ifPresent(figures::add));
+        system.catchUps().forEach(this::addCatchUp);
         addStays();
         addChargers(system.chargers());
         system.inverter().ifPresent(this::addInverter);
@@ -57,6 +57,11 @@ final class SystemFigures {
                     balance.needWh(),
                     balance.arrayW()));
         }
+    }
+
+    private void addCatchUp(CatchUp catchUp) {
+        figures.add(catchUp.overWh());
+        catchUp.days().ifPresent(figures::add);
     }
 
     private void addChargers(Chargers chargers) {
