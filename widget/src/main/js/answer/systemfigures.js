@@ -1,4 +1,3 @@
-import {h} from '../dom.js';
 import {chemistryName} from './sentence.js';
 
 /** The figures of the sized system, in the groups that a parts counter would use: [{title, lines}]. */
@@ -42,17 +41,15 @@ function solarLines(solar) {
     at('They cover', 'areaM2', 'm2'),
     at('Charge controller', 'controllerCurrentA', 'A', `${CONTROLLERS[solar.controllerType] ?? solar.controllerType}, at least`, true),
     at('Its panel side withstands', 'controllerMaximumVoltageV', 'V', 'on the coldest morning, at least', true),
-    catchUp(solar.months),
+    catchUp(solar),
   ];
 }
 
-/** How an empty battery gets full again, at the stop where that takes longest. */
-function catchUp(months) {
-  const days = months.map(({catchUpDays}) => catchUpDays ?? Infinity);
-  const slowest = days.indexOf(Math.max(...days));
-  const value = months[slowest].catchUpDays;
-  return {label: 'From empty to full on usual days', pointer: `/solar/months/${slowest}/${value ? 'catchUpDays' : 'overWhPerDay'}`, value, unit: 'd',
-    shown: value ? undefined : h('b', {}, 'never'), note: value ? 'with everything running' : 'a day brings no more than it takes'};
+/** How an empty battery gets full again at the stop that asks most of the sun. */
+function catchUp({months, worstStay}) {
+  const value = months[worstStay - 1].catchUpDays;
+  return {label: 'From empty to full on usual days', pointer: `/solar/months/${worstStay - 1}/${value ? 'catchUpDays' : 'overWhPerDay'}`, value, unit: 'd',
+    shown: value ? undefined : 'never', note: value ? 'with everything running' : 'a day takes more than it brings'};
 }
 
 function engineLines(alternator) {
