@@ -4,6 +4,8 @@ import java.util.Arrays;
 
 /** Starts the service as the environment says. */
 public final class Main {
+    private static final int CANNOT_START = 2;
+
     private Main() {}
 
     /** With {@code --settings} prints the table of settings instead. */
@@ -16,12 +18,20 @@ public final class Main {
         try {
             settings = Settings.from(System.getenv());
         } catch (IllegalArgumentException e) {
-            System.err.println(e.getMessage());
-            System.exit(2);
+            refuse(e.getMessage());
             return;
         }
+        ListenAddress address = new ListenAddress(settings.host(), settings.port());
+        address.fault().ifPresent(Main::refuse);
         App app = App.create(settings);
         Runtime.getRuntime().addShutdownHook(new Thread(app::close, "stop"));
         app.start();
+        String url = address.url(app.port());
+        System.out.println("Wayside listens on " + url + " - the demo is at " + url + "demo/");
+    }
+
+    private static void refuse(String why) {
+        System.err.println(why);
+        System.exit(CANNOT_START);
     }
 }

@@ -19,6 +19,9 @@ enum Setting {
     STOP_TIMEOUT_MS("10000", "how long requests at work may take when the service stops"),
     ECHO("false", "true opens POST /echo, which sends its body back, up to ?bytes= of it; for measuring");
 
+    /** Begins the name of every setting's variable. */
+    static final String PREFIX = "WAYSIDE_";
+
     private final String standard;
     private final String meaning;
 
@@ -29,7 +32,7 @@ enum Setting {
 
     /** Name of the environment variable. */
     String variable() {
-        return "WAYSIDE_" + name();
+        return PREFIX + name();
     }
 
     String standard() {

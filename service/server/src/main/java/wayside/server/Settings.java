@@ -49,7 +49,7 @@ public record Settings(
         Settings settings = new Settings(
                 reader.text(Setting.HOST),
                 reader.whole(Setting.PORT, 0, 65_535),
-                reader.list(Setting.ALLOWED_ORIGINS),
+                reader.origins(Setting.ALLOWED_ORIGINS),
                 reader.whole(Setting.MAX_BODY_BYTES, 1_000, 64 << 20),
                 reader.whole(Setting.THREADS, 4, 10_000),
                 reader.whole(Setting.HEAVY_AT_ONCE, 1, 10_000),
@@ -58,6 +58,7 @@ public record Settings(
                 reader.whole(Setting.MIN_DATA_RATE_BYTES, 0, 1 << 20),
                 reader.whole(Setting.STOP_TIMEOUT_MS, 0, 3_600_000),
                 reader.yes(Setting.ECHO));
+        reader.refuseUnknown();
         reader.refuseFaults();
         return settings;
     }

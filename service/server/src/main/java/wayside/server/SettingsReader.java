@@ -4,9 +4,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Reads settings and collects every fault, so that a start fails once and not once for each. */
 final class SettingsReader {
+    private static final Pattern ORIGIN = Pattern.compile("\\*|[a-z][a-z0-9+.-]*://[^/\\sA-Z]+");
+    /** What Kubernetes sets in every container beside a service whose name begins with wayside ("Service", environment variables). */
+    private static final Pattern LINKED_SERVICE = Pattern.compile(".*_(SERVICE_(HOST|PORT)|PORT_[0-9]+_(TCP|UDP))(_.*)?");
+
     private final Map<String, String> environment;
     private final List<String> faults = new ArrayList<>();
 
@@ -40,11 +45,26 @@ final class SettingsReader {
         return text.equals("true");
     }
 
-    List<String> list(Setting setting) {
-        return Arrays.stream(text(setting).split(",", -1))
+    /** Origins as browsers send them (RFC 6454 section 6.2): any other text would never match. */
+    List<String> origins(Setting setting) {
+        List<String> origins = Arrays.stream(text(setting).split(",", -1))
                 .map(String::strip)
                 .filter(item -> !item.isEmpty())
                 .toList();
+        origins.stream().filter(origin -> !ORIGIN.matcher(origin).matches()).forEach(origin -> faults.add(setting.variable()
+                + " has '" + origin + "'; it takes * or origins like https://shop.example, in small letters, without a path"));
+        return origins;
+    }
+
+    /** Refuses variables that look like settings and are none, which is how a misspelt one is found. */
+    void refuseUnknown() {
+        List<String> known =
+                Arrays.stream(Setting.values()).map(Setting::variable).toList();
+        environment.keySet().stream()
+                .filter(name -> name.startsWith(Setting.PREFIX) && !known.contains(name))
+                .filter(name -> !LINKED_SERVICE.matcher(name).matches())
+                .sorted()
+                .forEach(name -> faults.add(name + " is no setting; these are: " + String.join(", ", known)));
     }
 
     void refuseFaults() {
