@@ -10,7 +10,8 @@ import java.util.regex.Pattern;
 final class SettingsReader {
     private static final Pattern ORIGIN = Pattern.compile("\\*|[a-z][a-z0-9+.-]*://[^/\\sA-Z]+");
     /** What Kubernetes sets in every container beside a service whose name begins with wayside ("Service", environment variables). */
-    private static final Pattern LINKED_SERVICE = Pattern.compile(".*_(SERVICE_(HOST|PORT)|PORT_[0-9]+_(TCP|UDP))(_.*)?");
+    private static final Pattern LINKED_SERVICE =
+            Pattern.compile(".*_(SERVICE_(HOST|PORT)|PORT_[0-9]+_(TCP|UDP))(_.*)?");
 
     private final Map<String, String> environment;
     private final List<String> faults = new ArrayList<>();
@@ -51,8 +52,10 @@ final class SettingsReader {
                 .map(String::strip)
                 .filter(item -> !item.isEmpty())
                 .toList();
-        origins.stream().filter(origin -> !ORIGIN.matcher(origin).matches()).forEach(origin -> faults.add(setting.variable()
-                + " has '" + origin + "'; it takes * or origins like https://shop.example, in small letters, without a path"));
+        origins.stream()
+                .filter(origin -> !ORIGIN.matcher(origin).matches())
+                .forEach(origin -> faults.add(setting.variable() + " has '" + origin
+                        + "'; it takes * or origins like https://shop.example, in small letters, without a path"));
         return origins;
     }
 

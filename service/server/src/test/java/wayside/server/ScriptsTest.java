@@ -88,19 +88,20 @@ class ScriptsTest {
     void yesInstallsUnasked() throws Exception {
         Files.delete(programs.resolve("mvn"));
         assertThat(prepare("--yes", "java").code()).isEqualTo(0);
-        assertThat(calls)
-                .hasContent("apt-get update -qq\napt-get install -y -qq --no-install-recommends maven\n");
+        assertThat(calls).hasContent("apt-get update -qq\napt-get install -y -qq --no-install-recommends maven\n");
         assertThat(DEPLOY.resolve("check")).content().contains("deploy/prepare --yes ");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"openapi/examples/a.request.json", "service/sizing/src/main/A.java", "widget/src/main/a.js"})
+    @ValueSource(
+            strings = {"openapi/examples/a.request.json", "service/sizing/src/main/A.java", "widget/src/main/a.js"})
     void theJarIsBuiltAnewWhenAPartOfItIsNewerAndOnlyThen(String part) throws Exception {
         Path project = project();
         assertThat(build(project)).isEqualTo(new Ended(0, List.of()));
         assertThat(calls).doesNotExist();
 
-        Files.setLastModifiedTime(project.resolve(part), FileTime.from(Instant.now().plusSeconds(60)));
+        Files.setLastModifiedTime(
+                project.resolve(part), FileTime.from(Instant.now().plusSeconds(60)));
         assertThat(build(project).code()).isEqualTo(0);
         assertThat(calls).content().startsWith("mvn ").contains(" package ");
     }

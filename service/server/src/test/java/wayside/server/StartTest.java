@@ -31,8 +31,7 @@ class StartTest {
             while (line != null && !line.startsWith(LISTENS)) {
                 line = out.readLine();
             }
-            assertThat(line)
-                    .matches(LISTENS + "(http://127.0.0.1:[0-9]+/) - the demo is at \\1demo/");
+            assertThat(line).matches(LISTENS + "(http://127.0.0.1:[0-9]+/) - the demo is at \\1demo/");
             String address = String.valueOf(line).split(" ")[3];
             assertThat(status(address + "health/ready")).isEqualTo(200);
             assertThat(status(address + "demo/")).isEqualTo(200);
@@ -106,7 +105,9 @@ class StartTest {
 
     private static int status(String address) throws Exception {
         return HttpClient.newHttpClient()
-                .send(HttpRequest.newBuilder(URI.create(address)).build(), HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8))
+                .send(
+                        HttpRequest.newBuilder(URI.create(address)).build(),
+                        HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8))
                 .statusCode();
     }
 }
