@@ -18,7 +18,7 @@ public final class Main {
         try {
             settings = Settings.from(System.getenv());
         } catch (IllegalArgumentException e) {
-            refuse(e.getMessage());
+            refuse(String.valueOf(e.getMessage()));
             return;
         }
         ListenAddress address = new ListenAddress(settings.host(), settings.port());

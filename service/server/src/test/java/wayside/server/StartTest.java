@@ -32,7 +32,7 @@ class StartTest {
                 line = out.readLine();
             }
             assertThat(line).matches(LISTENS + "(http://127.0.0.1:[0-9]+/) - the demo is at \\1demo/");
-            String address = String.valueOf(line).split(" ")[3];
+            String address = String.valueOf(line).split(" ", -1)[3];
             assertThat(status(address + "health/ready")).isEqualTo(200);
             assertThat(status(address + "demo/")).isEqualTo(200);
         } finally {
