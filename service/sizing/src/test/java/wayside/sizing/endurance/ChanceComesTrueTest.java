@@ -20,6 +20,7 @@ class ChanceComesTrueTest {
     // fifths
     // downwards. Downwards it is wider, for the default scatter reckons with years unlike the mean, and these months
     // are the mean.
+    // Both sides take a day's hours from the model, so what real hours do is not seen here.
     @ParameterizedTest
     @CsvSource({"2, true", "5, true", "10, true", "5, false"})
     void chancesComeTrue(int nights, boolean irradiationGiven) {
