@@ -17,6 +17,8 @@ public final class EpwReader {
 
     private static final int HEADER_LINES = 8;
     private static final int LONGEST_LINE = 20_000;
+    private static final double DEGREES_PER_HOUR = 15;
+    private static final double FARTHEST_ZONE_HOURS = 3;
 
     private final double[] globalWm2 = new double[HOURS];
     private final double[] diffuseWm2 = new double[HOURS];
@@ -79,7 +81,26 @@ public final class EpwReader {
                 record.number(7, "longitude", -180, 180),
                 OptionalDouble.of(record.number(9, "elevation", -1000, 9999)));
         zoneHours = record.number(8, "time zone", -12, 14);
+        requireZoneAtLongitude(record);
         located = true;
+    }
+
+    /**
+     * The sun's hours are reckoned from the zone, so a wrong one shifts the day. Political zones lie up to about three hours
+     * off the sun's; a whole day between them, across the date line, changes no hour.
+     */
+    private void requireZoneAtLongitude(EpwRecord record) {
+        double solarHours = place.longitude() / DEGREES_PER_HOUR;
+        if (Math.abs(Math.IEEEremainder(zoneHours - solarHours, 24)) > FARTHEST_ZONE_HOURS) {
+            throw fault(String.format(
+                    Locale.ROOT,
+                    "time zone (cell 9) must lie within %.0f hours of the sun's own, which at the longitude %s is %+.1f;"
+                            + " received %s",
+                    FARTHEST_ZONE_HOURS,
+                    record.text(7),
+                    solarHours,
+                    EpwRecord.quoted(record.text(8))));
+        }
     }
 
     private void acceptHour(EpwRecord record) {

@@ -3,10 +3,12 @@ package wayside.sizing.solar.epw;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** One line of comma-separated cells, with errors that name the line, the cell, what was received and what is accepted. */
 final class EpwRecord {
     private static final int LONGEST_QUOTE = 40;
+    private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?");
 
     private final int line;
     private final List<String> cells = new ArrayList<>();
@@ -34,7 +36,7 @@ final class EpwRecord {
                     line,
                     String.format(
                             Locale.ROOT,
-                            "%s (cell %d) must be a number from %s to %s; received %s",
+                            "%s (cell %d) must be a decimal number from %s to %s; received %s",
                             name,
                             cell + 1,
                             plain(low),
@@ -64,12 +66,9 @@ final class EpwRecord {
         return '"' + shown.replaceAll("\\p{Cntrl}", "?") + '"';
     }
 
+    /** A decimal number; NaN for anything else, also for what only Java takes for one: 0x1p3, 300f, 1d. */
     private static double parse(String text) {
-        try {
-            return Double.parseDouble(text);
-        } catch (NumberFormatException e) {
-            return Double.NaN;
-        }
+        return DECIMAL.matcher(text).matches() ? Double.parseDouble(text) : Double.NaN;
     }
 
     private static String plain(double value) {

@@ -107,18 +107,26 @@ class EpwReaderTest {
             delimiter = '|',
             value = {
                 "1 | SITE,x | Line 1: an EPW file begins with LOCATION; received \"SITE\"",
-                "1 | LOCATION,a,b,c,d,e,95,0,0,0 | Line 1: latitude (cell 7) must be a number from -90 to 90; received \"95\"",
-                "1 | LOCATION,a,b,c,d,e | Line 1: latitude (cell 7) must be a number from -90 to 90; received \"\"",
+                "1 | LOCATION,a,b,c,d,e,95,0,0,0 | Line 1: latitude (cell 7) must be a decimal number from -90 to 90; received \"95\"",
+                "1 | LOCATION,a,b,c,d,e | Line 1: latitude (cell 7) must be a decimal number from -90 to 90; received \"\"",
                 "8 | DATA,1,1 | Line 8: the eighth line must be DATA PERIODS; received \"DATA\"",
                 "8 | DATA PERIODS,1,4,x | Line 8: only files of one record per hour are read",
                 "10 | 2001,1,1,2,0,x,hot,0,0,0,0,0,0,0,0,0 "
-                        + "| Line 10: dry bulb temperature (cell 7) must be a number from -90 to 70; received \"hot\"",
+                        + "| Line 10: dry bulb temperature (cell 7) must be a decimal number from -90 to 70; received \"hot\"",
                 "10 | 2001,1,1,2,0,x,99.9,0,0,0,0,0,0,0,0,0 "
-                        + "| Line 10: dry bulb temperature (cell 7) must be a number from -90 to 70; received \"99.9\"",
+                        + "| Line 10: dry bulb temperature (cell 7) must be a decimal number from -90 to 70; received \"99.9\"",
                 "10 | 2001,1,1,2,0,x,9,0,0,0,0,0,0,9999,0,0 "
-                        + "| Line 10: global horizontal radiation (cell 14) must be a number from 0 to 2000; received \"9999\"",
+                        + "| Line 10: global horizontal radiation (cell 14) must be a decimal number from 0 to 2000; received \"9999\"",
                 "10 | 2001,1,1,2,0,x,NaN,0,0,0,0,0,0,0,0,0 "
-                        + "| Line 10: dry bulb temperature (cell 7) must be a number from -90 to 70; received \"NaN\"",
+                        + "| Line 10: dry bulb temperature (cell 7) must be a decimal number from -90 to 70; received \"NaN\"",
+                "10 | 2001,1,1,2,0,x,0x1p3,0,0,0,0,0,0,0,0,0 "
+                        + "| Line 10: dry bulb temperature (cell 7) must be a decimal number from -90 to 70; received \"0x1p3\"",
+                "10 | 2001,1,1,2,0,x,9,0,0,0,0,0,0,300f,0,0 "
+                        + "| Line 10: global horizontal radiation (cell 14) must be a decimal number from 0 to 2000; received \"300f\"",
+                "10 | 2001,1d,1,2 | Line 10: month (cell 2) must be a decimal number from 1 to 12; received \"1d\"",
+                "1 | LOCATION,a,b,c,d,e,47,8,-11,0 "
+                        + "| Line 1: time zone (cell 9) must lie within 3 hours of the sun's own, which at the longitude 8"
+                        + " is +0.5; received \"-11\"",
                 "10 | 2001,1,1,3,0,x,9,0,0,0,0,0,0,0,0,0 "
                         + "| Line 10: expected month 1, day 1, hour 2, received month 1, day 1, hour 3",
                 "10 | 2001,1.5,1,2 | Line 10: month (cell 2) must be a whole number; received \"1.5\"",
@@ -127,6 +135,16 @@ class EpwReaderTest {
         assertThatThrownBy(() -> read(with(line, text)))
                 .isInstanceOf(EpwFormatException.class)
                 .hasMessage(message);
+    }
+
+    // Source: IANA time zone database: Asia/Shanghai at Kashgar, Pacific/Kiritimati, Europe/Madrid at Vigo.
+    @ParameterizedTest
+    @CsvSource({"76.0, 8", "-157.5, 14", "-8.7, 1", "7.5, 1e0", "-179.5, 12"})
+    void takesTheWidestTimeZonesThatPlacesHave(String longitude, String zone) {
+        assertThat(read(with(1, "LOCATION,a,b,c,d,e,47," + longitude + "," + zone + ",0"))
+                        .place()
+                        .latitude())
+                .isEqualTo(47);
     }
 
     @Test
