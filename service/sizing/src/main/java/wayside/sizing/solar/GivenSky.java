@@ -1,22 +1,19 @@
 package wayside.sizing.solar;
 
 import java.util.List;
-import java.util.Locale;
 import wayside.sizing.brief.Sky;
-import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Formula;
-import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Unit;
 
-/** The sunshine of a month as the request states it, and a word when no sky could be like that. */
+/** The sunshine of a month as the request states it, and a doubt when no sky could be like that. */
 final class GivenSky {
     /** More than a month of cloudless days brings anywhere: above it the figure is likely in another unit. */
     private static final double BRIGHTEST_MONTH = 0.82;
 
     private GivenSky() {}
 
-    static SkyFigures figures(SkySource source, Sky sky, Derived h0, List<Caution> cautions) {
+    static SkyFigures figures(SkySource source, Sky sky, Derived h0, List<SkyDoubt> doubts) {
         Derived clearness;
         Derived horizontal;
         if (sky instanceof Sky.DailyIrradiation daily) {
@@ -24,7 +21,7 @@ final class GivenSky {
             clearness = clearness(source.at(), asked, h0);
             horizontal = h0.value() > 0 ? asked : SkyFigures.irradiation(source.horizontalLabel(), clearness, h0);
             if (h0.value() == 0 && daily.kwhPerM2() > 0) {
-                cautions.add(darkness(source.at()));
+                doubts.add(SkyDoubt.darkness(source.at()));
             }
         } else {
             clearness = Derived.given(
@@ -35,7 +32,7 @@ final class GivenSky {
             horizontal = SkyFigures.irradiation(source.horizontalLabel(), clearness, h0);
         }
         if (clearness.value() > BRIGHTEST_MONTH) {
-            cautions.add(glare(source.at(), clearness));
+            doubts.add(SkyDoubt.glare(source.at(), clearness.value()));
         }
         return new SkyFigures(SkyBasis.GIVEN, clearness, source.spread(clearness), horizontal, horizontal, horizontal);
     }
@@ -56,23 +53,5 @@ final class GivenSky {
                 new Formula("KT = H / H0, 0 without sun", SkyFigures.CLEARNESS_INDEX),
                 asked.as("H"),
                 h0.as("H0"));
-    }
-
-    private static Caution darkness(MonthAt at) {
-        return caution(at.label()
-                + ": the sun doesn't rise there in that month, yet irradiation was given. None of it is counted.");
-    }
-
-    private static Caution glare(MonthAt at, Derived clearness) {
-        return caution(String.format(
-                Locale.ROOT,
-                "%s: the sky given lets %.2f of the sunlight above the atmosphere through, more than a month of"
-                        + " cloudless days. Check that it is per day and in kWh/m2, not in MJ/m2.",
-                at.label(),
-                clearness.value()));
-    }
-
-    private static Caution caution(String text) {
-        return new Caution("implausible-sky", Severity.WARNING, text, SkyFigures.CLEARNESS_INDEX);
     }
 }

@@ -2,6 +2,7 @@ package wayside.sizing.solar;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
@@ -19,6 +20,7 @@ import wayside.sizing.trace.Derived;
  * @param meanC air temperature [C]
  * @param dailySwingK between the day's lowest and highest [K]
  * @param choices the sources, when they are ours
+ * @param doubts when no sky could be as the request says
  */
 public record SkyMonth(
         SkyBasis basis,
@@ -31,19 +33,19 @@ public record SkyMonth(
         Derived meanC,
         Derived dailySwingK,
         List<Assumption> choices,
-        List<Caution> cautions) {
+        List<SkyDoubt> doubts) {
     public SkyMonth {
         choices = List.copyOf(choices);
-        cautions = List.copyOf(cautions);
+        doubts = List.copyOf(doubts);
     }
 
     /** The month's sky and air: what the request says, else the world climatology, else the latitude. */
     public static SkyMonth of(MonthAt at) {
         List<Assumption> choices = new ArrayList<>();
-        List<Caution> cautions = new ArrayList<>();
+        List<SkyDoubt> doubts = new ArrayList<>();
         SkySource source = SkySource.of(at);
         Derived h0 = source.extraterrestrial();
-        SkyFigures sky = source.sky(h0, choices, cautions);
+        SkyFigures sky = source.sky(h0, choices, doubts);
         AirFigures air = AirFigures.of(at, source, sky.clearness(), choices);
         return new SkyMonth(
                 sky.basis(),
@@ -56,6 +58,12 @@ public record SkyMonth(
                 air.meanC(),
                 air.dailySwingK(),
                 choices,
-                cautions);
+                doubts);
+    }
+
+    /** What is doubtful of the skies that were given for these months, said once. */
+    public static List<Caution> cautions(Stream<SkyMonth> months) {
+        return SkyDoubt.caution(months.flatMap(month -> month.doubts().stream())).stream()
+                .toList();
     }
 }

@@ -3,7 +3,6 @@ package wayside.sizing.solar;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.trace.Assumption;
-import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Source;
@@ -41,9 +40,9 @@ record SkySource(MonthAt at, Optional<CellMonth> cells) {
                 month.as("month"));
     }
 
-    SkyFigures sky(Derived h0, List<Assumption> choices, List<Caution> cautions) {
+    SkyFigures sky(Derived h0, List<Assumption> choices, List<SkyDoubt> doubts) {
         if (at.sky().isPresent()) {
-            return GivenSky.figures(this, at.sky().get(), h0, cautions);
+            return GivenSky.figures(this, at.sky().get(), h0, doubts);
         }
         return cells.isPresent() && (cells.get().clearness().isPresent() || h0.value() == 0)
                 ? WorldSky.figures(this, cells.get(), h0, choices)

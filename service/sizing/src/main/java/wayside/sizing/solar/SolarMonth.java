@@ -4,7 +4,6 @@ import java.util.List;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.trace.Assumption;
-import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Input;
@@ -66,10 +65,6 @@ public record SolarMonth(
     /** Where the sky and the air come from, when they are ours. */
     public List<Assumption> choices() {
         return sky.choices();
-    }
-
-    public List<Caution> cautions() {
-        return sky.cautions();
     }
 
     /**

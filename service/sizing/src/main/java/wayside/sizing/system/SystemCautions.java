@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Set;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.budget.LoadSuspicions;
+import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Severity;
@@ -63,7 +64,8 @@ final class SystemCautions {
         all.addAll(system.energyBudget().cautions());
         system.inverter().ifPresent(inverter -> all.addAll(inverter.cautions()));
         system.array().ifPresent(array -> all.addAll(array.cautions()));
-        site.stays().forEach(stay -> all.addAll(stay.month().cautions()));
+        all.addAll(
+                SkyMonth.cautions(site.stays().stream().map(stay -> stay.month().sky())));
         for (SizedCircuit circuit : system.circuits()) {
             all.addAll(circuit.cautions());
         }

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import wayside.sizing.budget.LoadSuspicions;
 import wayside.sizing.endurance.Outcome;
+import wayside.sizing.solar.SkyMonth;
+import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Source;
@@ -39,7 +41,7 @@ public final class EnduranceCautions {
                         + " isn't on the list changes it more than the weather does.",
                 Source.commonPractice()));
         cautions.addAll(LoadSuspicions.of(question.brief().loads()));
-        question.model().months().forEach(month -> cautions.addAll(month.cautions()));
+        cautions.addAll(SkyMonth.cautions(question.model().months().stream().map(SolarMonth::sky)));
         cautions.addAll(question.model().budgets().get(0).cautions());
         return List.copyOf(new LinkedHashSet<>(cautions));
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import wayside.sizing.brief.SolarYieldBrief;
+import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Source;
@@ -19,7 +20,8 @@ public final class SolarYieldCautions {
     public static List<Caution> of(SolarYieldBrief brief, SolarYield yield) {
         List<Caution> cautions = new ArrayList<>();
         yield.strings().ifPresent(check -> addStrings(cautions, check));
-        yield.months().forEach(month -> cautions.addAll(month.solar().cautions()));
+        cautions.addAll(SkyMonth.cautions(
+                yield.months().stream().map(month -> month.solar().sky())));
         addDarkness(cautions, yield);
         addTilt(cautions, yield);
         if (yield.months().stream().anyMatch(m -> m.solar().sky().meanC().value() < 0)) {

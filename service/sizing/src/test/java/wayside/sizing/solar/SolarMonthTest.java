@@ -2,9 +2,12 @@ package wayside.sizing.solar;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -116,14 +119,32 @@ class SolarMonthTest {
         SolarMonth dark = SolarMonth.of(
                 Stay.of(Place.of(80, 20), 12, 3).under(new Sky.DailyIrradiation(2)), 0, PanelMount.OPEN, PANEL);
         assertThat(dark.horizontalKwhM2().value()).isZero();
-        assertThat(dark.cautions()).extracting(Caution::code).containsExactly("implausible-sky");
+        assertThat(SkyMonth.cautions(Stream.of(dark.sky())))
+                .extracting(Caution::code)
+                .containsExactly("implausible-sky");
     }
 
     @Test
     void megajoulesTakenForKilowattHoursAreDoubted() {
         SolarMonth month =
                 SolarMonth.of(Stay.of(BERN, 6, 3).under(new Sky.DailyIrradiation(20)), 0, PanelMount.OPEN, PANEL);
-        assertThat(month.cautions()).extracting(Caution::code).containsExactly("implausible-sky");
+        assertThat(SkyMonth.cautions(Stream.of(month.sky())))
+                .extracting(Caution::code)
+                .containsExactly("implausible-sky");
+    }
+
+    @Test
+    void doubtfulSkiesAreToldOnceWithTheirMonths() {
+        Stream<SkyMonth> months = IntStream.range(0, 3).mapToObj(i -> SolarMonth.of(
+                        Stay.of(BERN, 6 - i, 3).under(new Sky.DailyIrradiation(i == 1 ? 5 : 14)),
+                        i,
+                        PanelMount.OPEN,
+                        PANEL)
+                .sky());
+        assertThat(SkyMonth.cautions(months))
+                .extracting(Caution::text)
+                .singleElement(STRING)
+                .startsWith("In stay 1 and stay 3 the sky given lets up to 1.5");
     }
 
     @Test
