@@ -14,12 +14,12 @@ public record BankInput(
         @Schema(description = "Of the bank.") ChemistryCode chemistry,
 
         @Schema(description = "Of the whole bank at its own voltage [Ah].", example = "200")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_CAPACITY_AH)
         @DecimalMax(Limits.CURRENT_A)
         Double capacityAh,
 
         @Schema(description = "Of the whole bank, printed on starting batteries [A].")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_CURRENT_A)
         @DecimalMax(Limits.CURRENT_A)
         @Nullable
         Double coldCrankingA) {}

@@ -6,6 +6,7 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.rule.OneOfNumbers;
+import wayside.server.api.rule.ZeroOrFrom;
 
 /** A system as it stands, or as it is proposed. */
 @Schema(name = "BuiltSystem", description = "A system as it stands, or as it is proposed.")
@@ -16,12 +17,12 @@ public record BuiltSystemInput(
         @Schema(description = "Of the bank.") ChemistryCode chemistry,
 
         @Schema(description = "Rated energy of the bank [Wh].", example = "2560")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_ENERGY_WH)
         @DecimalMax(Limits.ENERGY_WH)
         Double nominalEnergyWh,
 
         @Schema(description = "Rated power of the array [W]; none when left open.", example = "400")
-        @DecimalMin("0")
+        @ZeroOrFrom(Limits.LEAST_POWER_W)
         @DecimalMax(Limits.POWER_W)
         @Nullable
         Double solarPowerW,
@@ -32,13 +33,13 @@ public record BuiltSystemInput(
                 description = "Rated output of the charger between alternator and bank, at bus voltage [A]; none when"
                         + " left open.",
                 example = "30")
-        @DecimalMin("0")
+        @ZeroOrFrom(Limits.LEAST_CURRENT_A)
         @DecimalMax("2000")
         @Nullable
         Double alternatorChargerA,
 
         @Schema(description = "Rated output of the shore charger [W]; none when left open.", example = "400")
-        @DecimalMin("0")
+        @ZeroOrFrom(Limits.LEAST_POWER_W)
         @DecimalMax(Limits.POWER_W)
         @Nullable
         Double shoreChargerW,
@@ -46,7 +47,7 @@ public record BuiltSystemInput(
         @Valid @Nullable InverterInput inverter,
 
         @Schema(description = "Constant draw of monitors, outlets and electronics [W].")
-        @DecimalMin("0")
+        @ZeroOrFrom(Limits.LEAST_POWER_W)
         @DecimalMax("10000")
         @Nullable
         Double standbyW) {}

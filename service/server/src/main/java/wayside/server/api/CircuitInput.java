@@ -25,7 +25,7 @@ public record CircuitInput(
         String name,
 
         @Schema(description = "What it carries [A].", example = "10")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_CURRENT_A)
         @DecimalMax(Limits.CURRENT_A)
         @Nullable
         Double currentA,
@@ -33,7 +33,7 @@ public record CircuitInput(
         @Schema(
                 description =
                         "What it carries [W], direct current, instead of the current; taken with the battery nearly empty.")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_POWER_W)
         @DecimalMax(Limits.POWER_W)
         @Nullable
         Double powerW,
@@ -42,7 +42,7 @@ public record CircuitInput(
         Boolean continuous,
 
         @Schema(description = "One way, from the source to the load [m].", example = "4")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         Double lengthM,
 
@@ -90,7 +90,7 @@ public record CircuitInput(
         RuleSetCode rules,
 
         @Schema(description = "Current of a short circuit at the fuse [A], where it is known.")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_CURRENT_A)
         @DecimalMax("1000000")
         @Nullable
         Double prospectiveShortCircuitA,

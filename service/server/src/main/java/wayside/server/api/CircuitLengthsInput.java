@@ -11,43 +11,43 @@ import org.jspecify.annotations.Nullable;
         description = "One-way lengths of the main circuits [m]; a usual length when left open.")
 public record CircuitLengthsInput(
         @Schema(description = "From the battery to the busbar [m].", example = "1")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         @Nullable
         Double main,
 
         @Schema(description = "From the busbar to the inverter [m].", example = "1.5")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         @Nullable
         Double inverter,
 
         @Schema(description = "From the charge controller to the busbar [m].")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         @Nullable
         Double controllerToBattery,
 
         @Schema(description = "From the roof to the charge controller [m].")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         @Nullable
         Double arrayToController,
 
         @Schema(description = "From the starter battery to the busbar [m].")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         @Nullable
         Double alternatorCharger,
 
         @Schema(description = "From the shore charger to the busbar [m].")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         @Nullable
         Double shoreCharger,
 
         @Schema(description = "From the busbar to the fuse box of the DC loads [m].")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         @Nullable
         Double distribution) {}

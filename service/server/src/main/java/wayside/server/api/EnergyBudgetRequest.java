@@ -9,6 +9,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.rule.OneOfNumbers;
 import wayside.server.api.rule.UniqueNames;
+import wayside.server.api.rule.ZeroOrFrom;
 
 /** Asks for a day's energy budget. */
 @Schema(description = "Asks what a usual day takes out of the battery.")
@@ -24,7 +25,7 @@ public record EnergyBudgetRequest(
         @Valid @Nullable InverterInput inverter,
 
         @Schema(description = "Constant draw of monitors, outlets and electronics [W].", example = "5")
-        @DecimalMin("0")
+        @ZeroOrFrom(Limits.LEAST_POWER_W)
         @DecimalMax("10000")
         @Nullable
         Double standbyW,

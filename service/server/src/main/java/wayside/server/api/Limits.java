@@ -1,11 +1,20 @@
 package wayside.server.api;
 
-/** The widest figures that the contract takes, as annotations want them. Generous: they keep out slips, not ideas. */
+/**
+ * The least and the widest figures that the contract takes, as annotations want them. Generous: they keep out slips, not
+ * ideas; the least ones also keep out figures so small that a quotient of them has no end.
+ */
 final class Limits {
+    static final String LEAST_POWER_W = "0.1";
     static final String POWER_W = "1000000";
+    static final String LEAST_CURRENT_A = "0.01";
     static final String CURRENT_A = "100000";
+    static final String LEAST_CAPACITY_AH = "0.1";
+    static final String LEAST_ENERGY_WH = "1";
     static final String ENERGY_WH = "10000000";
+    static final String LEAST_VOLTAGE_V = "1";
     static final String VOLTAGE_V = "1000";
+    static final String LEAST_LENGTH_M = "0.01";
     static final String LENGTH_M = "1000";
     static final String TEMPERATURE_LOW_C = "-60";
     static final String TEMPERATURE_HIGH_C = "80";

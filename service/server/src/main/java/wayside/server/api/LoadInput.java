@@ -44,19 +44,19 @@ public record LoadInput(
         Integer quantity,
 
         @Schema(description = "Input power of one while it runs [W]: what it takes, not what it gives.", example = "45")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_POWER_W)
         @DecimalMax(Limits.POWER_W)
         @Nullable
         Double powerW,
 
         @Schema(description = "Current of one while it runs [A], instead of its power.")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_CURRENT_A)
         @DecimalMax(Limits.CURRENT_A)
         @Nullable
         Double currentA,
 
         @Schema(description = "Voltage at which that current was stated [V].")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_VOLTAGE_V)
         @DecimalMax(Limits.VOLTAGE_V)
         @Nullable
         Double voltageV,
@@ -79,7 +79,7 @@ public record LoadInput(
         List<@Valid WindowInput> windows,
 
         @Schema(description = "Power of one for a moment at its start [W], at least its running power.")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_POWER_W)
         @DecimalMax(Limits.POWER_W)
         @Nullable
         Double surgeW,

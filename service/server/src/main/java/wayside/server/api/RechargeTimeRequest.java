@@ -8,6 +8,7 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.rule.Rising;
+import wayside.server.api.rule.ZeroOrFrom;
 
 /** Asks how long a battery takes to fill. */
 @Schema(description = "Asks how long a battery takes to fill.")
@@ -22,7 +23,7 @@ public record RechargeTimeRequest(
         Double fromStateOfCharge,
 
         @Schema(description = "Where it ends; 1, full, when left open.", example = "1")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin("0.01")
         @DecimalMax("1")
         @Nullable
         Double toStateOfCharge,
@@ -45,7 +46,7 @@ public record RechargeTimeRequest(
         Double ambientC,
 
         @Schema(description = "Drawn by loads meanwhile [W]; 0 when left open.", example = "40")
-        @DecimalMin("0")
+        @ZeroOrFrom(Limits.LEAST_POWER_W)
         @DecimalMax(Limits.POWER_W)
         @Nullable
         Double loadW) {}

@@ -17,7 +17,7 @@ public record SkyInput(
         Double dailyIrradiationKwhM2,
 
         @Schema(description = "Share of the irradiation above the atmosphere that reaches the ground.", example = "0.5")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin("0.01")
         @DecimalMax("0.9")
         @Nullable
         Double clearnessIndex) {}

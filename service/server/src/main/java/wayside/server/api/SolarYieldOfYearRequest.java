@@ -3,9 +3,9 @@ package wayside.server.api;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
-import jakarta.validation.constraints.DecimalMin;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.rule.OneOfNumbers;
+import wayside.server.api.rule.ZeroOrFrom;
 
 /** Asks for the yield of an array in a typical year that comes with the request. */
 @Schema(description = "Asks what an array brings in a typical year; place and weather are the file's.")
@@ -13,7 +13,7 @@ public record SolarYieldOfYearRequest(
         @Valid @Nullable PanelInput panel,
 
         @Schema(description = "Rated power of the array [W]; the yield of each 100 W when left open.", example = "400")
-        @DecimalMin("0")
+        @ZeroOrFrom(Limits.LEAST_POWER_W)
         @DecimalMax(Limits.POWER_W)
         @Nullable
         Double solarPowerW,

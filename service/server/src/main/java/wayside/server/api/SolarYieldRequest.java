@@ -3,11 +3,11 @@ package wayside.server.api;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
-import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.rule.OneOfNumbers;
+import wayside.server.api.rule.ZeroOrFrom;
 
 /** Asks for the yield of an array, month by month. */
 @Schema(description = "Asks what an array brings at a place, month by month.")
@@ -17,7 +17,7 @@ public record SolarYieldRequest(
         @Valid @Nullable PanelInput panel,
 
         @Schema(description = "Rated power of the array [W]; the yield of each 100 W when left open.", example = "400")
-        @DecimalMin("0")
+        @ZeroOrFrom(Limits.LEAST_POWER_W)
         @DecimalMax(Limits.POWER_W)
         @Nullable
         Double solarPowerW,

@@ -6,6 +6,7 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.rule.OneOfNumbers;
+import wayside.server.api.rule.ZeroOrFrom;
 
 /** What the customer already decided or owns. */
 @Schema(
@@ -22,13 +23,13 @@ public record SystemWishesInput(
         ChemistryCode chemistry,
 
         @Schema(description = "Rated energy of a bank already owned [Wh].")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_ENERGY_WH)
         @DecimalMax(Limits.ENERGY_WH)
         @Nullable
         Double nominalEnergyWh,
 
         @Schema(description = "Rated power of an array already owned, or of all that fits on the roof [W]; 0 for none.")
-        @DecimalMin("0")
+        @ZeroOrFrom(Limits.LEAST_POWER_W)
         @DecimalMax(Limits.POWER_W)
         @Nullable
         Double solarPowerW,
@@ -38,13 +39,13 @@ public record SystemWishesInput(
         @Schema(
                 description =
                         "Rated output of the charger between alternator and bank, at bus voltage [A]; 0 for none.")
-        @DecimalMin("0")
+        @ZeroOrFrom(Limits.LEAST_CURRENT_A)
         @DecimalMax("2000")
         @Nullable
         Double alternatorChargerA,
 
         @Schema(description = "Rated output of the shore charger [W]; 0 for none.")
-        @DecimalMin("0")
+        @ZeroOrFrom(Limits.LEAST_POWER_W)
         @DecimalMax(Limits.POWER_W)
         @Nullable
         Double shoreChargerW,
@@ -52,13 +53,13 @@ public record SystemWishesInput(
         @Valid @Nullable InverterInput inverter,
 
         @Schema(description = "Constant draw of monitors, outlets and electronics [W].")
-        @DecimalMin("0")
+        @ZeroOrFrom(Limits.LEAST_POWER_W)
         @DecimalMax("10000")
         @Nullable
         Double standbyW,
 
         @Schema(description = "On the label of the vehicle's alternator [A].", example = "150")
-        @DecimalMin(value = "0", inclusive = false)
+        @DecimalMin(Limits.LEAST_CURRENT_A)
         @DecimalMax("2000")
         @Nullable
         Double alternatorRatingA,

@@ -21,6 +21,7 @@ import wayside.server.api.rule.AtMostOneOf;
 import wayside.server.api.rule.ExactlyOneOf;
 import wayside.server.api.rule.OneOfNumbers;
 import wayside.server.api.rule.Together;
+import wayside.server.api.rule.ZeroOrFrom;
 
 /**
  * Says in a schema what Swagger-core does not read off our annotations, or reads otherwise than the validator: what is
@@ -52,8 +53,14 @@ final class SchemaRules {
         DecimalMin low = field.getAnnotation(DecimalMin.class);
         if (low != null) {
             property.setExclusiveMinimum(null);
-            property.setMinimum(low.inclusive() ? new BigDecimal(low.value()) : null);
-            property.setExclusiveMinimumValue(low.inclusive() ? null : new BigDecimal(low.value()));
+            property.setMinimum(new BigDecimal(low.value()));
+        }
+        ZeroOrFrom zeroOr = field.getAnnotation(ZeroOrFrom.class);
+        if (zeroOr != null) {
+            property.setMinimum(BigDecimal.ZERO);
+            property.setNot(new JsonSchema()
+                    .exclusiveMinimumValue(BigDecimal.ZERO)
+                    .exclusiveMaximumValue(new BigDecimal(zeroOr.value())));
         }
         DecimalMax high = field.getAnnotation(DecimalMax.class);
         if (high != null) {

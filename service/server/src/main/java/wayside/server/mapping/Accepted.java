@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.Coded;
 import wayside.server.api.rule.OneOfNumbers;
+import wayside.server.api.rule.ZeroOrFrom;
 
 /** Says in words what a field takes, from the same annotations that the validator reads. */
 final class Accepted {
@@ -66,10 +67,11 @@ final class Accepted {
                                     new BigDecimal(number).stripTrailingZeros().toPlainString())
                             .collect(Collectors.joining(", "));
         }
+        ZeroOrFrom zeroOr = field.getAnnotation(ZeroOrFrom.class);
         DecimalMin min = field.getAnnotation(DecimalMin.class);
         DecimalMax max = field.getAnnotation(DecimalMax.class);
-        String low = min == null ? "" : (min.inclusive() ? " from " : " above ") + min.value();
-        String high = max == null ? "" : (min != null && min.inclusive() ? " to " : " and at most ") + max.value();
+        String low = zeroOr != null ? ": 0, or from " + zeroOr.value() : min != null ? " from " + min.value() : "";
+        String high = max == null ? "" : (low.isEmpty() ? " of at most " : " to ") + max.value();
         return low + high;
     }
 

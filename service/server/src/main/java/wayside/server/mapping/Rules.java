@@ -9,6 +9,7 @@ import jakarta.validation.Validator;
 import jakarta.validation.ValidatorFactory;
 import java.util.Arrays;
 import wayside.server.api.rule.OneOfNumbers;
+import wayside.server.api.rule.ZeroOrFrom;
 import wayside.server.problem.Fault;
 import wayside.server.problem.Faults;
 
@@ -49,7 +50,7 @@ final class Rules {
     /** Whether the rule is about more than one value. */
     private static boolean isOurs(ConstraintViolation<?> violation) {
         Class<?> rule = violation.getConstraintDescriptor().getAnnotation().annotationType();
-        return rule.getPackageName().startsWith("wayside.") && rule != OneOfNumbers.class;
+        return rule.getPackageName().startsWith("wayside.") && rule != OneOfNumbers.class && rule != ZeroOrFrom.class;
     }
 
     private static boolean namesFields(ConstraintViolation<?> violation) {
