@@ -60,6 +60,7 @@ public final class Contract {
 
     private OpenAPI document(List<Endpoint> endpoints) {
         schemas.add(Problem.class, false);
+        ProblemWords.describe(schemas.all());
         Paths paths = new Paths();
         for (Endpoint endpoint : endpoints) {
             PathItem item = paths.computeIfAbsent(endpoint.path(), path -> new PathItem());

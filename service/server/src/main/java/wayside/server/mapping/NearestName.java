@@ -1,33 +1,128 @@
 package wayside.server.mapping;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import wayside.server.mapping.UnitName.Parted;
 
-/** The known name that an unknown one was probably meant to be. */
+/** The known name that an unknown one was probably meant to be; never one of another unit to put in its place. */
 final class NearestName {
     private static final int LONGEST = 64;
 
     private NearestName() {}
 
-    /** By the fewest changes of single letters (Levenshtein 1966), if those are at most half the letters. */
+    /** Of the fields of a record. */
+    static Suggestion of(String unknown, Map<String, FieldShape> known) {
+        if (unknown.length() > LONGEST) {
+            return Suggestion.NONE;
+        }
+        String name = camel(unknown);
+        boolean clearUnit = UnitName.of(name).isPresent();
+        Optional<String> synonym = clearUnit ? Optional.empty() : Synonyms.field(name, known.keySet());
+        if (synonym.isPresent()) {
+            return Suggestion.nearest(synonym.get());
+        }
+        Match best = null;
+        for (Map.Entry<String, FieldShape> field : known.entrySet()) {
+            Match match = match(name, clearUnit, field.getKey(), field.getValue());
+            if (match != null && (best == null || match.distance() < best.distance())) {
+                best = match;
+            }
+        }
+        return best == null ? Suggestion.NONE : best.suggestion();
+    }
+
+    /** Of the codes that a field takes. */
     static Optional<String> of(String unknown, Collection<String> known) {
         if (unknown.length() > LONGEST) {
             return Optional.empty();
         }
+        Optional<String> synonym = Synonyms.code(unknown, known);
+        if (synonym.isPresent()) {
+            return synonym;
+        }
         String wanted = unknown.toLowerCase(Locale.ROOT);
         String best = null;
-        int least = Math.max(1, unknown.length() / 2) + 1;
-        for (String name : known) {
-            int distance = distance(wanted, name.toLowerCase(Locale.ROOT));
+        int least = farthest(wanted) + 1;
+        for (String code : known) {
+            int distance = distance(wanted, code);
             if (distance < least) {
                 least = distance;
-                best = name;
+                best = code;
             }
         }
         return Optional.ofNullable(best);
     }
 
+    private record Match(int distance, Suggestion suggestion) {}
+
+    /** The nearest way to read the unknown name as this one; null when it is too far. */
+    private static @org.jspecify.annotations.Nullable Match match(
+            String unknown, boolean clearUnit, String name, FieldShape field) {
+        Optional<Parted> known = UnitName.of(name);
+        String wanted = unknown.toLowerCase(Locale.ROOT);
+        Match best = null;
+        if (!clearUnit) {
+            int whole = distance(wanted, name.toLowerCase(Locale.ROOT));
+            int stem = known.map(parted -> distance(wanted, small(parted))).orElse(whole);
+            best = within(Math.min(whole, stem), wanted, Suggestion.nearest(name));
+        }
+        for (Parted parted : UnitName.all(unknown)) {
+            Match match = match(parted, name, field, known);
+            // At equal distance the units are believed: a figure off by a thousand is worse than no name.
+            if (match != null && (best == null || match.distance() <= best.distance())) {
+                best = match;
+            }
+        }
+        return best;
+    }
+
+    private static @org.jspecify.annotations.Nullable Match match(
+            Parted parted, String name, FieldShape field, Optional<Parted> known) {
+        String wanted = Synonyms.stem(small(parted));
+        int distance = distance(wanted, known.map(NearestName::small).orElse(name.toLowerCase(Locale.ROOT)));
+        if (!parted.clear() && distance > 0) {
+            return null;
+        }
+        if (known.isPresent()) {
+            UnitName to = known.get().unit();
+            boolean same = parted.unit().isSameAs(to);
+            String how = "in " + to.symbol() + Conversion.words(known.get().stem(), parted.unit(), to);
+            return within(distance, wanted, same ? Suggestion.nearest(name) : Suggestion.inOtherUnits(name, how));
+        }
+        boolean number = field.kind() == FieldKind.NUMBER || field.kind() == FieldKind.INTEGER;
+        return number && parted.clear()
+                ? within(distance, wanted, Suggestion.inOtherUnits(name, field.accepted()))
+                : null;
+    }
+
+    private static @org.jspecify.annotations.Nullable Match within(int distance, String wanted, Suggestion suggestion) {
+        return distance <= farthest(wanted) ? new Match(distance, suggestion) : null;
+    }
+
+    private static String small(Parted parted) {
+        return parted.stem().toLowerCase(Locale.ROOT);
+    }
+
+    /** Half the letters may differ. */
+    private static int farthest(String wanted) {
+        return Math.max(1, wanted.length() / 2);
+    }
+
+    /** {@code duty_cycle} and {@code duty-cycle} as names are written here. */
+    private static String camel(String name) {
+        List<String> words = List.of(name.split("[_\\- ]+"));
+        StringBuilder camel = new StringBuilder();
+        for (String word : words) {
+            boolean first = camel.isEmpty() || word.isEmpty();
+            camel.append(first ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
+        }
+        return camel.toString();
+    }
+
+    /** The fewest changes of single letters that make one the other (Levenshtein 1966). */
     static int distance(String a, String b) {
         int[] above = new int[b.length() + 1];
         for (int j = 0; j <= b.length(); j++) {

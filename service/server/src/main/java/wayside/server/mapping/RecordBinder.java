@@ -16,14 +16,35 @@ import wayside.server.problem.Faults;
  */
 final class RecordBinder {
     private final Faults faults;
+    private final KnownPlaces places;
 
-    RecordBinder(Faults faults) {
+    /** @param root record of the whole request */
+    RecordBinder(Faults faults, Class<?> root) {
         this.faults = faults;
+        this.places = KnownPlaces.of(root);
+    }
+
+    /** The whole request; null when the tree is no object, or one that is only wrapped around the request. */
+    @Nullable
+    Object request(JsonNode tree, Class<?> type) {
+        Map<String, FieldShape> fields = RecordShape.of(type).fields();
+        if (tree.isObject() && tree.size() == 1) {
+            Map.Entry<String, JsonNode> only = tree.properties().iterator().next();
+            boolean inside =
+                    only.getValue().properties().stream().anyMatch(member -> fields.containsKey(member.getKey()));
+            if (inside && !fields.containsKey(only.getKey())) {
+                return fault(
+                        "/" + Pointers.escape(only.getKey()),
+                        "Send what is in this object, without the object around it.",
+                        only.getValue(),
+                        Accepted.one(FieldKind.OBJECT, null, type));
+            }
+        }
+        return record(tree, type, "");
     }
 
     /** The record, or null when the tree is no object. */
-    @Nullable
-    Object record(JsonNode node, Class<?> type, String pointer) {
+    private @Nullable Object record(JsonNode node, Class<?> type, String pointer) {
         RecordShape shape = RecordShape.of(type);
         if (!node.isObject()) {
             return fault(pointer, "This must be an object.", node, Accepted.one(FieldKind.OBJECT, null, type));
@@ -33,13 +54,13 @@ final class RecordBinder {
             FieldShape field = shape.fields().get(member.getKey());
             String child = pointer + "/" + Pointers.escape(member.getKey());
             if (field == null) {
-                unknown(child, member.getKey(), member.getValue(), shape);
+                unknown(pointer, member.getKey(), member.getValue(), shape);
             } else {
                 values[field.index()] = value(member.getValue(), field, child);
             }
         }
         shape.fields().forEach((name, field) -> {
-            if (field.required() && !node.has(name)) {
+            if (field.required() && !node.has(name) && !faults.blames(pointer + "/" + name)) {
                 fault(pointer + "/" + name, "This field is missing.", null, field.accepted());
             }
         });
@@ -97,20 +118,25 @@ final class RecordBinder {
         return Collections.unmodifiableList(values);
     }
 
-    private void unknown(String pointer, String name, JsonNode value, RecordShape shape) {
+    private void unknown(String record, String name, JsonNode value, RecordShape shape) {
+        String pointer = record + "/" + Pointers.escape(name);
         if (faults.isFull()) {
             faults.add(pointer, () -> new Fault(pointer, "", "", "", null));
             return;
         }
-        Optional<String> nearest = NearestName.of(name, shape.fields().keySet());
+        Suggestion suggestion = places.suggestion(name, record, shape);
         faults.add(
                 pointer,
                 () -> new Fault(
                         pointer,
-                        "This field is not known here" + meant(nearest) + ".",
+                        "This field is not known here" + suggestion.words() + ".",
                         Received.text(value),
                         "one of " + String.join(", ", shape.fields().keySet()),
-                        nearest.orElse(null)));
+                        suggestion.nearest(),
+                        suggestion.knownAt()));
+        if (suggestion.meant() != null) {
+            faults.suspect(record + "/" + suggestion.meant());
+        }
     }
 
     private static String meant(Optional<String> nearest) {

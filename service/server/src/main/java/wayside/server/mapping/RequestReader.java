@@ -17,7 +17,7 @@ public final class RequestReader {
     public <Q extends Record> Q read(byte[] body, Class<Q> type) {
         Faults faults = new Faults();
         JsonNode tree = JsonReading.read(body, faults);
-        Object request = new RecordBinder(faults).record(tree, type, "");
+        Object request = new RecordBinder(faults, type).request(tree, type);
         if (request != null) {
             rules.check(request, tree, faults);
         }

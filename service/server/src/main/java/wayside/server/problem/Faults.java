@@ -14,6 +14,7 @@ public final class Faults {
 
     private final List<Fault> listed = new ArrayList<>();
     private final Set<String> pointers = new HashSet<>();
+    private final Set<String> suspected = new HashSet<>();
     private int count;
 
     /** Adds a fault, unless its field already has one. */
@@ -26,13 +27,18 @@ public final class Faults {
         }
     }
 
+    /** Notes a field that an unknown name was probably meant to be: whatever else is said of it would be noise. */
+    public void suspect(String pointer) {
+        suspected.add(pointer);
+    }
+
     public boolean isEmpty() {
         return count == 0;
     }
 
-    /** Whether this very field has a fault among those listed. */
+    /** Whether this very field has a fault among those listed, or goes by a name that has one. */
     public boolean blames(String pointer) {
-        return pointers.contains(pointer);
+        return pointers.contains(pointer) || suspected.contains(pointer);
     }
 
     /** Whether no more faults will be listed. */

@@ -1,0 +1,52 @@
+package wayside.server.mapping;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Locale;
+import java.util.Set;
+import wayside.server.mapping.UnitName.Quantity;
+
+/** Says how a figure in one unit becomes one in another. */
+final class Conversion {
+    /** Differences of temperature, which have no zero to shift. */
+    private static final Set<String> DIFFERENCES = Set.of("dailyswing", "compartmentoffset");
+
+    private Conversion() {}
+
+    /** In words, with a comma before; empty where no figure becomes the other. */
+    static String words(String stem, UnitName from, UnitName to) {
+        if (from.quantity() != to.quantity()) {
+            return between(from, to);
+        }
+        boolean difference = DIFFERENCES.contains(stem.toLowerCase(Locale.ROOT));
+        if (from.quantity() == Quantity.TEMPERATURE && !difference) {
+            return from.symbol().equals("F") ? ", C = (F - 32) / 1.8" : ", C = K - 273.15";
+        }
+        return ", " + ratio(from.symbol(), to.symbol(), from.factor() / to.factor());
+    }
+
+    private static String ratio(String from, String to, double factor) {
+        double inverse = 1 / factor;
+        return factor < 1 && Math.abs(inverse - Math.rint(inverse)) < 1e-9
+                ? plain(inverse) + " " + from + " = 1 " + to
+                : "1 " + from + " = " + plain(factor) + " " + to;
+    }
+
+    private static String between(UnitName from, UnitName to) {
+        String pair = from.quantity() + " " + to.quantity();
+        return switch (pair) {
+            case "CHARGE ENERGY" -> ", Wh = Ah times the nominal voltage of the battery";
+            case "ENERGY CHARGE" -> ", Ah = Wh divided by the nominal voltage of the battery";
+            case "CURRENT POWER" -> ", W = A times the voltage";
+            case "POWER CURRENT" -> ", A = W divided by the voltage";
+            default -> "";
+        };
+    }
+
+    private static String plain(double value) {
+        return new BigDecimal(value)
+                .round(new MathContext(6))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+}

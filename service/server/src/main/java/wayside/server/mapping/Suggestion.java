@@ -1,0 +1,32 @@
+package wayside.server.mapping;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was probably meant by a name that is not known.
+ *
+ * @param meant the known name; null where none is near
+ * @param nearest the same when it may be put in the other's place, and the value with it
+ * @param knownAt JSON Pointer of the place where the name itself is known
+ * @param words to close a sentence with, or nothing
+ */
+record Suggestion(
+        @Nullable String meant,
+        @Nullable String nearest,
+        @Nullable String knownAt,
+        String words) {
+    static final Suggestion NONE = new Suggestion(null, null, null, "");
+
+    static Suggestion nearest(String name) {
+        return new Suggestion(name, name, null, "; perhaps " + name + " is meant");
+    }
+
+    /** The value has to be changed too, so there is no name to paste. */
+    static Suggestion inOtherUnits(String name, String how) {
+        return new Suggestion(name, null, null, "; perhaps " + name + " is meant: " + how);
+    }
+
+    static Suggestion elsewhere(String pointer) {
+        return new Suggestion(null, null, pointer, "; it is known at " + pointer);
+    }
+}
