@@ -93,16 +93,20 @@ function panel(wishes, latitude, lang) {
 function target(wishes, lang) {
   return some(
     wishes.surety === 'chance'
-      ? {chanceOfRunningFlat: shareOf(typedNumber(wishes.chancePercent, lang)), objective: wishes.objective, ...prices(wishes, lang)}
+      ? {chanceOfRunningFlat: shareOf(typedNumber(wishes.chancePercent, lang)), ...objective(wishes, lang)}
       : {autonomyDays: typedNumber(wishes.autonomyDays, lang)});
 }
 
-/** The service prices a watt-hour; people price a kilowatt-hour. */
-function prices({objective, bankPricePerKWh, arrayPricePerW}, lang) {
+/** The service prices a watt-hour; people price a kilowatt-hour. Nothing is chosen by price before both prices stand. */
+function objective({objective, bankPricePerKWh, arrayPricePerW}, lang) {
+  if (objective !== 'price') {
+    return {objective};
+  }
   const perKWh = typedNumber(bankPricePerKWh, lang);
-  return objective === 'price'
-    ? {bankPricePerWh: typeof perKWh === 'number' ? Number((perKWh / 1000).toPrecision(12)) : perKWh, arrayPricePerW: typedNumber(arrayPricePerW, lang)}
-    : {};
+  const perW = typedNumber(arrayPricePerW, lang);
+  return perKWh === undefined || perW === undefined
+    ? {}
+    : {objective, bankPricePerWh: typeof perKWh === 'number' ? Number((perKWh / 1000).toPrecision(12)) : perKWh, arrayPricePerW: perW};
 }
 
 function shareOf(percent) {

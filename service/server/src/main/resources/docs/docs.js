@@ -120,8 +120,8 @@ function kind(property) {
   return [`${property.type ?? 'any'}${range(property)}`];
 }
 
-function range({minimum, exclusiveMinimum, maximum, minLength, maxLength}) {
-  const low = minimum !== undefined ? ` from ${minimum}` : exclusiveMinimum !== undefined ? ` above ${exclusiveMinimum}` : '';
+function range({minimum, maximum, minLength, maxLength, not}) {
+  const low = not ? ` 0, or from ${not.exclusiveMaximum}` : minimum !== undefined ? ` from ${minimum}` : '';
   return low + (maximum !== undefined ? ` to ${maximum}` : '') + span(minLength, maxLength);
 }
 
@@ -130,10 +130,12 @@ function span(least, most) {
 }
 
 function between(schema) {
+  const words = (properties) => Object.entries(properties).map(([name, value]) => `${name} ${value.const}`).join(', ');
   const names = (alternatives) => alternatives.map(({required}) => required.join(', ')).join(' or ');
   const rules = (schema.allOf ?? []).map((rule) =>
     rule.oneOf ? `Exactly one of ${names(rule.oneOf)}.` :
     rule.anyOf ? `At least one of ${names(rule.anyOf)}.` :
+    rule.if ? `${rule.then.required.join(' and ')} with ${words(rule.if.properties)}, and only then.` :
     `Not ${rule.not.required.join(' and ')} together.`);
   const needs = Object.entries(schema.dependentRequired ?? {}).map(([name, others]) => `${name} needs ${others.join(', ')}.`);
   return [...rules, ...needs];

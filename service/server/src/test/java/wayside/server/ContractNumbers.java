@@ -78,6 +78,19 @@ final class ContractNumbers {
             }
         }
         object.set(name, value);
+        for (JsonNode rule : owner.path("allOf")) {
+            JsonNode condition = rule.at("/if/properties");
+            if (rule.at("/then/required").toString().contains('"' + name + '"')) {
+                condition
+                        .fieldNames()
+                        .forEachRemaining(other -> give(object, owner, other, condition.at("/" + other + "/const")));
+                rule.at("/then/required").forEach(other -> {
+                    if (!object.has(other.asText())) {
+                        object.set(other.asText(), example(owner.at("/properties/" + other.asText())));
+                    }
+                });
+            }
+        }
         for (JsonNode other : owner.at("/dependentRequired/" + name)) {
             if (!object.has(other.asText())) {
                 give(object, owner, other.asText(), example(owner.at("/properties/" + other.asText())));

@@ -28,7 +28,6 @@ class FaultsTest {
                         "/busVoltageV",
                         "/loads/0/dutyCycle",
                         "/loads/0/hoursPerDay",
-                        "/loads/0/name",
                         "/loads/0/nme",
                         "/loads/0/powerW",
                         "/loads/1/powerW",
@@ -45,11 +44,11 @@ class FaultsTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "'powerW': -5, 'hoursPerDay': 1                           | /powerW       | -5      | a number above 0 and at most 1000000",
-                "'powerW': 0, 'hoursPerDay': 1                            | /powerW       | 0       | a number above 0 and at most 1000000",
-                "'powerW': 1e999, 'hoursPerDay': 1                        | /powerW       | a number beyond 1.8e308 | a number above 0 and at most 1000000",
-                "'powerW': true, 'hoursPerDay': 1                         | /powerW       | true    | a number above 0 and at most 1000000",
-                "'powerW': [5], 'hoursPerDay': 1                          | /powerW       | a list of 1 | a number above 0 and at most 1000000",
+                "'powerW': -5, 'hoursPerDay': 1                           | /powerW       | -5      | a number from 0.1 to 1000000",
+                "'powerW': 0, 'hoursPerDay': 1                            | /powerW       | 0       | a number from 0.1 to 1000000",
+                "'powerW': 1e999, 'hoursPerDay': 1                        | /powerW       | a number beyond 1.8e308 | a number from 0.1 to 1000000",
+                "'powerW': true, 'hoursPerDay': 1                         | /powerW       | true    | a number from 0.1 to 1000000",
+                "'powerW': [5], 'hoursPerDay': 1                          | /powerW       | a list of 1 | a number from 0.1 to 1000000",
                 "'powerW': 5, 'hoursPerDay': 24.5                         | /hoursPerDay  | 24.5    | a number from 0 to 24",
                 "'powerW': 5, 'hoursPerDay': 1, 'quantity': 1.5           | /quantity     | 1.5     | a whole number from 1 to 1000",
                 "'powerW': 5, 'hoursPerDay': 1, 'quantity': 99999999999   | /quantity     | 99999999999 | a whole number from 1 to 1000",
@@ -58,6 +57,10 @@ class FaultsTest {
                 "'powerW': 5, 'currentA': 2, 'voltageV': 12, 'hoursPerDay': 1 | /currentA | 2       | either powerW or currentA, not both",
                 "'currentA': 2, 'hoursPerDay': 1                          | /voltageV     | nothing | a value beside currentA",
                 "'hoursPerDay': 1                                         | ``            | neither | powerW or currentA",
+                "'powerW': 5, 'currentA': 2, 'hoursPerDay': 1             | /currentA     | 2       | either powerW or currentA, not both",
+                "'powerW': 5, 'voltageV': 12, 'hoursPerDay': 1            | /voltageV     | 12      | nothing, or currentA beside it",
+                "'voltageV': 12, 'hoursPerDay': 1                         | ``            | neither | powerW or currentA",
+                "'powerW': 5, 'windows': [{'from': '7:00', 'to': '08:00'}] | /windows/0/from | \"7:00\" | a local time from 00:00 to 23:59, two digits each: 07:00",
                 "'powerW': 5                                              | ``            | neither | hoursPerDay or windows, or both",
                 "'powerW': 5, 'hoursPerDay': 1, 'surgeW': 9, 'surgeFactor': 2 | /surgeFactor | 2    | surgeW or surgeFactor, not both",
                 "'powerW': 5, 'hoursPerDay': 1, 'surgeW': 4               | /surgeW       | 4       | at least the running power of 5 W",
@@ -82,6 +85,12 @@ class FaultsTest {
     void namesTheKnownFieldNearestToAnUnknownOne(String unknown, String nearest) {
         JsonPath problem = refused("{'loads': [{'name': 'x', 'powerW': 5, 'hoursPerDay': 1, '" + unknown + "': 1}]}");
         assertThat(problem.getString("errors[0].nearest")).isEqualTo(nearest);
+    }
+
+    @Test
+    void doesNotSayBesideAMisspeltNameThatTheRightOneIsMissing() {
+        JsonPath problem = refused("{'loads': [{'nme': 'x', 'curentA': 2, 'voltageV': 12, 'hoursPerDay': 1}]}");
+        assertThat(problem.getList("errors.pointer")).containsExactly("/loads/0/curentA", "/loads/0/nme");
     }
 
     @Test

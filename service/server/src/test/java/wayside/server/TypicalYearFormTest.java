@@ -11,43 +11,10 @@ import io.restassured.config.EncoderConfig;
 import io.restassured.http.ContentType;
 import io.restassured.response.ValidatableResponse;
 import java.nio.charset.StandardCharsets;
-import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /** A solar yield of a typical year that comes with the request. */
 class TypicalYearFormTest {
-    private static final int[] DAYS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-
-    /** An invented year: ten hours of the same sun each day, 250 W/m2, a third of it diffuse: 2.5 kWh/m2. */
-    private static String year() {
-        StringBuilder text = new StringBuilder("""
-                LOCATION,Invented Town,-,XXX,synthetic,0,47.0,15.0,1.0,400.0
-                DESIGN CONDITIONS,0
-                TYPICAL/EXTREME PERIODS,0
-                GROUND TEMPERATURES,0
-                HOLIDAYS/DAYLIGHT SAVINGS,No,0,0,0
-                COMMENTS 1,Invented
-                COMMENTS 2,
-                DATA PERIODS,1,1,Data,Sunday, 1/ 1,12/31
-                """);
-        for (int month = 1; month <= 12; month++) {
-            for (int day = 1; day <= DAYS[month - 1]; day++) {
-                for (int hour = 1; hour <= 24; hour++) {
-                    int sun = hour > 7 && hour <= 17 ? 250 : 0;
-                    text.append(String.format(
-                            Locale.ROOT,
-                            "2001,%d,%d,%d,0,?9,12.0,5.0,70,96000,0,0,300,%d,0,%d,0,0,0,0,0,2\n",
-                            month,
-                            day,
-                            hour,
-                            sun,
-                            sun / 3));
-                }
-            }
-        }
-        return text.toString();
-    }
-
     private static ValidatableResponse post(String request, String year) {
         return RunningApp.request()
                 .multiPart("request", request, "application/json")
@@ -58,7 +25,7 @@ class TypicalYearFormTest {
 
     @Test
     void theYearsOwnHoursAreReplayed() {
-        post("{\"solarPowerW\": 400, \"panel\": {\"tiltDegrees\": 0}}", year())
+        post("{\"solarPowerW\": 400, \"panel\": {\"tiltDegrees\": 0}}", InventedYear.text())
                 .statusCode(200)
                 .body("months", hasSize(12))
                 .body("months[3].horizontalKwhM2", equalTo(2.5f))
@@ -71,7 +38,7 @@ class TypicalYearFormTest {
     @Test
     void theRequestMayBeLeftOut() {
         RunningApp.request()
-                .multiPart("typicalYear", "year.epw", year().getBytes(StandardCharsets.UTF_8))
+                .multiPart("typicalYear", "year.epw", InventedYear.text().getBytes(StandardCharsets.UTF_8))
                 .post("/v1/solar-yield")
                 .then()
                 .statusCode(200)
@@ -80,7 +47,7 @@ class TypicalYearFormTest {
 
     @Test
     void aBadLineIsTold() {
-        post("{}", year().replaceFirst("2001,1,2,5,0,\\?9,12.0", "2001,1,2,5,0,?9,warm"))
+        post("{}", InventedYear.text().replaceFirst("2001,1,2,5,0,\\?9,12.0", "2001,1,2,5,0,?9,warm"))
                 .statusCode(422)
                 .contentType("application/problem+json")
                 .body("errors[0].pointer", equalTo("/typicalYear"))
@@ -89,8 +56,22 @@ class TypicalYearFormTest {
     }
 
     @Test
+    void aZoneThatIsNotThePlacesIsTold() {
+        post("{}", InventedYear.text().replaceFirst("47.0,15.0,1.0", "47.0,15.0,-11.0"))
+                .statusCode(422)
+                .body("errors[0].pointer", equalTo("/typicalYear"))
+                .body("errors[0].detail", containsString("Line 1: time zone (cell 9)"));
+    }
+
+    @Test
+    void aSkyThatCannotBeIsToldOnceAYear() {
+        String bright = InventedYear.text().replaceAll(",250,0,", ",900,0,");
+        post("{}", bright).statusCode(200).body("cautions.findAll { it.code == 'implausible-sky' }", hasSize(1));
+    }
+
+    @Test
     void aBadFieldOfTheRequestIsTold() {
-        post("{\"solarPowerW\": -4, \"place\": {}}", year())
+        post("{\"solarPowerW\": -4, \"place\": {}}", InventedYear.text())
                 .statusCode(422)
                 .body("errors.pointer", hasItem("/solarPowerW"))
                 .body("errors.pointer", hasItem("/place"));

@@ -6,10 +6,14 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.Null;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.api.rule.OnlyWith;
 import wayside.server.api.rule.UniqueNames;
+import wayside.server.api.rule.WithYear;
+import wayside.server.api.rule.WithoutYear;
 
 /** Asks whether a system lasts on a trip. */
 @Schema(
@@ -17,6 +21,11 @@ import wayside.server.api.rule.UniqueNames;
                 "Asks how often a system runs flat on a trip. A typical year may come with it: its place, its sun and its"
                         + " air then stand for those of every stay, hour by hour. Runs times hours of the trip may be 20 million at most.")
 @SimulatedHours(20_000_000)
+@OnlyWith(
+        value = {"spreadUncertainty", "daySpread"},
+        beside = "yearReading",
+        is = "means",
+        groups = WithYear.class)
 public record EnduranceRequest(
         @Valid BuiltSystemInput system,
 
@@ -44,7 +53,7 @@ public record EnduranceRequest(
         @Schema(
                 description =
                         "Standard deviation of the factor on the spread of the days of a whole trip [share]: how much more"
-                                + " changeable or steadier than the table says; 0.27 when left open. Without meaning for the hours of a typical year.",
+                                + " changeable or steadier than the table says; 0.27 when left open. Refused beside the hours of a typical year, which are not drawn.",
                 example = "0.27")
         @DecimalMin("0")
         @DecimalMax("1")
@@ -52,15 +61,17 @@ public record EnduranceRequest(
         Double spreadUncertainty,
 
         @Schema(
-                description = "Whose day-to-day spread the drawn days have: the place's own when left open, or as Bendt"
-                        + " published it in 1981, which is darker than real days.")
+                description =
+                        "Whose day-to-day spread the drawn days have: the place's own when left open, or as Bendt"
+                                + " published it in 1981, which is darker than real days. Refused beside the hours of a typical year.")
         @Nullable
         DaySpreadCode daySpread,
 
         @Schema(
                 description =
                         "What is read from a typical year that comes with the request: its own hours when left open, or its"
-                                + " months' means, about which days are then drawn. Without meaning without one.")
+                                + " months' means, about which days are then drawn. Refused where none comes.")
+        @Null(groups = WithoutYear.class, message = "nothing, or a typical year in a form beside the request")
         @Nullable
         YearReadingCode yearReading,
 

@@ -13,7 +13,7 @@ import wayside.server.api.rule.AtLeastOneOf;
 import wayside.server.api.rule.AtMostOneOf;
 import wayside.server.api.rule.ExactlyOneOf;
 import wayside.server.api.rule.Named;
-import wayside.server.api.rule.Together;
+import wayside.server.api.rule.OnlyWith;
 
 /** Something the customer wants to run. */
 @Schema(
@@ -21,7 +21,7 @@ import wayside.server.api.rule.Together;
         description = "Something the customer wants to run. Say its power, or its current and the"
                 + " voltage of that current; say its hours, or its windows.")
 @ExactlyOneOf({"powerW", "currentA"})
-@Together({"currentA", "voltageV"})
+@OnlyWith(value = "voltageV", beside = "currentA", needed = true)
 @AtLeastOneOf({"hoursPerDay", "windows"})
 @AtMostOneOf({"surgeW", "surgeFactor"})
 @AtMostOneOf({"dutyCycle", "ambientDuty"})

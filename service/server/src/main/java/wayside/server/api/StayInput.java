@@ -6,7 +6,9 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.Null;
 import org.jspecify.annotations.Nullable;
+import wayside.server.api.rule.WithYear;
 
 /** A part of the trip spent at one place in one month. */
 @Schema(name = "Stay", description = "A part of the trip spent at one place in one month.")
@@ -19,7 +21,13 @@ public record StayInput(
         @Schema(description = "How many nights.", example = "4") @Min(1) @Max(Limits.NIGHTS)
         Integer nights,
 
-        @Schema(description = "How sunny; the world table answers when left open.") @Valid @Nullable
+        @Schema(
+                description =
+                        "How sunny; the world table answers when left open. Refused beside a typical year, whose sun"
+                                + " stands for it.")
+        @Valid
+        @Null(groups = WithYear.class, message = "nothing: the sun of the typical year stands for it")
+        @Nullable
         SkyInput sky,
 
         @Schema(description = "How warm; the world table answers when left open.") @Valid @Nullable

@@ -4,9 +4,22 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.jspecify.annotations.Nullable;
+import wayside.server.api.rule.AtMostOneOf;
+import wayside.server.api.rule.OnlyWith;
 
 /** How sure the customer wants to be. */
-@Schema(name = "Target", description = "How sure the customer wants to be.")
+@Schema(
+        name = "Target",
+        description =
+                "How sure the customer wants to be: days on a full battery, or a chance, not both. An objective goes"
+                        + " with a chance, prices go with the objective price.")
+@AtMostOneOf({"autonomyDays", "chanceOfRunningFlat"})
+@OnlyWith(value = "objective", beside = "chanceOfRunningFlat")
+@OnlyWith(
+        value = {"bankPricePerWh", "arrayPricePerW"},
+        beside = "objective",
+        is = "price",
+        needed = true)
 public record TargetInput(
         @Schema(description = "Days that a full bank carries the loads with no charging at all.", example = "2")
         @DecimalMin("0.1")

@@ -30,7 +30,7 @@ public final class Contract {
     private static final String NOT_ACCEPTABLE = "Accept rules the type of the answer out.";
     private static final Map<String, String> FAULTS_OF_A_BODY = Map.of(
             "400",
-            "The body is not well-formed JSON; says line and column.",
+            "The body is not well-formed JSON: says line and column. Or the address has a query parameter: none is taken.",
             "406",
             NOT_ACCEPTABLE,
             "413",
@@ -102,6 +102,7 @@ public final class Contract {
                     .sorted(Map.Entry.comparingByKey())
                     .forEach(fault -> responses.addApiResponse(fault.getKey(), problem(fault.getValue())));
         } else {
+            responses.addApiResponse("400", problem("The address has a query parameter: none is taken."));
             responses.addApiResponse("406", problem(NOT_ACCEPTABLE));
         }
         if (!endpoint.parameters().isEmpty()) {

@@ -20,7 +20,7 @@ import wayside.server.api.rule.AtLeastOneOf;
 import wayside.server.api.rule.AtMostOneOf;
 import wayside.server.api.rule.ExactlyOneOf;
 import wayside.server.api.rule.OneOfNumbers;
-import wayside.server.api.rule.Together;
+import wayside.server.api.rule.OnlyWith;
 import wayside.server.api.rule.ZeroOrFrom;
 
 /**
@@ -113,8 +113,16 @@ final class SchemaRules {
         for (AtMostOneOf rule : record.getAnnotationsByType(AtMostOneOf.class)) {
             all.add(new JsonSchema().not(new JsonSchema().required(List.of(rule.value()))));
         }
-        for (Together rule : record.getAnnotationsByType(Together.class)) {
-            schema.setDependentRequired(dependent(rule.value()));
+        for (OnlyWith rule : record.getAnnotationsByType(OnlyWith.class)) {
+            if (rule.groups().length > 0) {
+                // Holds for one of the ways to ask only, and the schema is of all: the descriptions say it.
+                continue;
+            }
+            if (rule.is().isEmpty()) {
+                dependent(rule, schema);
+            } else {
+                all.add(onlyWithCode(rule));
+            }
         }
         if (!all.isEmpty()) {
             schema.setAllOf(all);
@@ -128,14 +136,25 @@ final class SchemaRules {
                 .toList();
     }
 
-    private static Map<String, List<String>> dependent(String... names) {
-        Map<String, List<String>> needs = new LinkedHashMap<>();
-        for (String name : names) {
-            needs.put(
-                    name,
-                    Arrays.stream(names).filter(other -> !other.equals(name)).toList());
+    private static void dependent(OnlyWith rule, Schema<?> schema) {
+        Map<String, List<String>> needs = schema.getDependentRequired() == null
+                ? new LinkedHashMap<>()
+                : new LinkedHashMap<>(schema.getDependentRequired());
+        for (String name : rule.value()) {
+            needs.put(name, List.of(rule.beside()));
         }
-        return needs;
+        if (rule.needed()) {
+            needs.put(rule.beside(), List.of(rule.value()));
+        }
+        schema.setDependentRequired(needs);
+    }
+
+    private static Schema<?> onlyWithCode(OnlyWith rule) {
+        Schema<?> has = new JsonSchema().required(List.of(rule.beside()));
+        has.addProperty(rule.beside(), new JsonSchema()._const(rule.is()));
+        Schema<?> all = new JsonSchema().required(List.of(rule.value()));
+        Schema<?> none = new JsonSchema().not(new JsonSchema().anyOf(each(rule.value())));
+        return new JsonSchema()._if(has).then(rule.needed() ? all : null)._else(none);
     }
 
     private static Field field(RecordComponent component) {

@@ -33,6 +33,7 @@ final class OperationHandler<Q extends Record, A extends Record> implements Hand
     @Override
     public void handle(Context context) throws Exception {
         Accepts.require(context.header("Accept"), Json.TYPE);
+        Query.refuse(context);
         boolean minimal = Preference.isMinimal(context);
         Figures figures = minimal ? Figures.bare() : Figures.explained();
         YearForm<?, A> yearForm = operation.yearForm();
@@ -48,7 +49,7 @@ final class OperationHandler<Q extends Record, A extends Record> implements Hand
 
     private <F extends Record> A ofYear(Context context, YearForm<F, A> form, Figures figures) throws IOException {
         FormBody body = FormBody.of(context, bodyLimitBytes);
-        F request = reader.join().read(body.request(), form.request());
+        F request = reader.join().readWithYear(body.request(), form.request());
         TypicalYear year = body.year();
         return calculate(() -> form.calculation().apply(request, year, figures));
     }

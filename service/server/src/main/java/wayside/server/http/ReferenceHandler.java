@@ -18,11 +18,13 @@ final class ReferenceHandler {
 
     void list(Context context) {
         Accepts.require(context.header("Accept"), Json.TYPE);
+        Query.refuse(context);
         context.header("Cache-Control", KEPT).contentType(Json.TYPE).result(Json.bytes(lists, ReferenceWriter.list()));
     }
 
     void table(Context context) {
         Accepts.require(context.header("Accept"), Json.TYPE);
+        Query.refuse(context);
         String name = context.pathParam("folder") + "/" + context.pathParam("table");
         ReferenceTableView table = ReferenceWriter.find(name)
                 .orElseThrow(() -> new ProblemException(Problem.of(

@@ -1,6 +1,8 @@
 package wayside.server.mapping;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import wayside.server.api.rule.WithYear;
+import wayside.server.api.rule.WithoutYear;
 import wayside.server.problem.Faults;
 import wayside.server.problem.Problem;
 import wayside.server.problem.ProblemException;
@@ -15,11 +17,24 @@ public final class RequestReader {
      * @throws ProblemException for malformed JSON, or with every bad field at once
      */
     public <Q extends Record> Q read(byte[] body, Class<Q> type) {
+        return read(body, type, WithoutYear.class);
+    }
+
+    /**
+     * Reads a request that a typical year comes with.
+     *
+     * @throws ProblemException for malformed JSON, or with every bad field at once
+     */
+    public <Q extends Record> Q readWithYear(byte[] body, Class<Q> type) {
+        return read(body, type, WithYear.class);
+    }
+
+    private <Q extends Record> Q read(byte[] body, Class<Q> type, Class<?> group) {
         Faults faults = new Faults();
         JsonNode tree = JsonReading.read(body, faults);
         Object request = new RecordBinder(faults, type).request(tree, type);
         if (request != null) {
-            rules.check(request, tree, faults);
+            rules.check(request, group, tree, faults);
         }
         if (request == null || !faults.isEmpty()) {
             throw new ProblemException(Problem.of(faults));

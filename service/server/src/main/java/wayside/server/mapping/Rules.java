@@ -7,14 +7,22 @@ import jakarta.validation.Path;
 import jakarta.validation.Validation;
 import jakarta.validation.Validator;
 import jakarta.validation.ValidatorFactory;
-import java.util.Arrays;
+import jakarta.validation.constraints.Null;
+import jakarta.validation.constraints.Pattern;
+import jakarta.validation.groups.Default;
+import java.util.Comparator;
+import java.util.Map;
+import java.util.stream.Stream;
 import wayside.server.api.rule.OneOfNumbers;
+import wayside.server.api.rule.OnlyWith;
 import wayside.server.api.rule.ZeroOrFrom;
 import wayside.server.problem.Fault;
 import wayside.server.problem.Faults;
 
 /** Holds a request record against the annotations of its fields and classes. */
 final class Rules {
+    private static final String AMONG_FIELDS = "This does not go with what else is given.";
+
     private final Validator validator;
 
     Rules() {
@@ -27,30 +35,51 @@ final class Rules {
         }
     }
 
-    /** Adds what the rules find, except where the field already has a fault. */
-    void check(Object request, JsonNode tree, Faults faults) {
-        for (ConstraintViolation<Object> violation : validator.validate(request)) {
-            String pointer = pointer(violation.getPropertyPath());
-            if (!restsOnAFault(violation, pointer, faults)) {
-                faults.add(pointer, () -> fault(violation, pointer, tree.at(pointer)));
-            }
-        }
+    /**
+     * Adds what the rules find, except where the field already has a fault.
+     *
+     * @param group of the rules that hold for the way the request came
+     */
+    void check(Object request, Class<?> group, JsonNode tree, Faults faults) {
+        // A value out of its range first, then what excludes each other: what leans on these is not said besides.
+        validator.validate(request, Default.class, group).stream()
+                .sorted(Comparator.comparingInt(Rules::order))
+                .forEach(violation -> {
+                    String pointer = pointer(violation.getPropertyPath());
+                    if (!restsOnAFault(violation, pointer, faults)) {
+                        faults.add(pointer, () -> fault(violation, pointer, tree.at(pointer)));
+                    }
+                });
+    }
+
+    private static int order(ConstraintViolation<?> violation) {
+        return !isOurs(violation) ? 0 : rule(violation) == OnlyWith.class ? 2 : 1;
     }
 
     private static Fault fault(ConstraintViolation<Object> violation, String pointer, JsonNode value) {
         if (!isOurs(violation)) {
-            return new Fault(pointer, "This value is out of range.", Received.text(value), accepted(violation), null);
+            String detail = rule(violation) == Pattern.class
+                    ? "This text is not in the form that is read here."
+                    : "This value is out of range.";
+            return new Fault(pointer, detail, Received.text(value), accepted(violation), null);
         }
         String received = value.isMissingNode()
                 ? "nothing"
                 : namesFields(violation) && value.isObject() ? "neither" : Received.text(value);
-        return new Fault(pointer, "This does not go with what else is given.", received, violation.getMessage(), null);
+        return new Fault(pointer, AMONG_FIELDS, received, violation.getMessage(), null);
     }
 
     /** Whether the rule is about more than one value. */
     private static boolean isOurs(ConstraintViolation<?> violation) {
-        Class<?> rule = violation.getConstraintDescriptor().getAnnotation().annotationType();
-        return rule.getPackageName().startsWith("wayside.") && rule != OneOfNumbers.class && rule != ZeroOrFrom.class;
+        Class<?> rule = rule(violation);
+        return rule == Null.class
+                || (rule.getPackageName().startsWith("wayside.")
+                        && rule != OneOfNumbers.class
+                        && rule != ZeroOrFrom.class);
+    }
+
+    private static Class<?> rule(ConstraintViolation<?> violation) {
+        return violation.getConstraintDescriptor().getAnnotation().annotationType();
     }
 
     private static boolean namesFields(ConstraintViolation<?> violation) {
@@ -69,12 +98,16 @@ final class Rules {
 
     /** A rule about several fields says nothing while one of them is itself at fault. */
     private static boolean restsOnAFault(ConstraintViolation<?> violation, String pointer, Faults faults) {
-        if (!isOurs(violation)
-                || !(violation.getConstraintDescriptor().getAttributes().get("value") instanceof String[] fields)) {
+        Map<String, Object> rule = violation.getConstraintDescriptor().getAttributes();
+        if (!isOurs(violation) || !(rule.get("value") instanceof String[] fields)) {
             return false;
         }
         String record = beanPointer(violation, pointer);
-        return Arrays.stream(fields).anyMatch(field -> faults.blames(record + "/" + field));
+        if (rule(violation) == OnlyWith.class) {
+            // Each of its fields is told by itself. One that fails for the want of a field is told of the whole record.
+            return Stream.of(pointer, record, record + "/" + rule.get("beside")).anyMatch(faults::blames);
+        }
+        return Stream.of(fields).anyMatch(field -> faults.blames(record + "/" + field));
     }
 
     private static String beanPointer(ConstraintViolation<?> violation, String pointer) {

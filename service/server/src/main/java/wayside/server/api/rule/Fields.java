@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import wayside.server.api.Coded;
 
 /** The fields that a rule is about, and which of them a record holds. */
 record Fields(List<String> names) {
@@ -37,6 +38,17 @@ record Fields(List<String> names) {
                 .map(name -> value(record, components.get(name)))
                 .filter(Double.class::isInstance)
                 .map(Double.class::cast)
+                .toList();
+    }
+
+    /** The codes of those enumerations that are given. */
+    List<String> codes(Record record) {
+        Map<String, RecordComponent> components =
+                COMPONENTS.computeIfAbsent(record.getClass(), Fields::componentsByName);
+        return names.stream()
+                .map(name -> value(record, components.get(name)))
+                .filter(Coded.class::isInstance)
+                .map(code -> ((Coded) code).code())
                 .toList();
     }
 
