@@ -1,7 +1,10 @@
 package wayside.server;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLGenerator;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
@@ -31,20 +34,30 @@ public final class ContractFiles {
         Path folder = Files.createDirectories(Path.of(args[0]));
         OpenAPI document = Contract.of(Routes.endpoints(), examples(Path.of(args[1])));
         JsonNode tree = Json31.mapper().valueToTree(document);
-        Files.writeString(folder.resolve("openapi.json"), new ObjectMapper().writeValueAsString(tree));
+        Files.writeString(folder.resolve("openapi.json"), json().writeValueAsString(tree));
         Files.writeString(folder.resolve("openapi.yaml"), yaml().writeValueAsString(tree));
     }
 
+    private static JsonMapper json() {
+        return JsonMapper.builder(JsonFactory.builder()
+                        .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+                        .build())
+                .build();
+    }
+
+    /** To YAML 1.1 a bare 8E+1 is a text, and a bare 6 no text. */
     private static YAMLMapper yaml() {
         return new YAMLMapper(YAMLFactory.builder()
+                .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
                 .enable(YAMLGenerator.Feature.MINIMIZE_QUOTES)
+                .enable(YAMLGenerator.Feature.ALWAYS_QUOTE_NUMBERS_AS_STRINGS)
                 .disable(YAMLGenerator.Feature.WRITE_DOC_START_MARKER)
                 .disable(YAMLGenerator.Feature.SPLIT_LINES)
                 .stringQuotingChecker(new TimesQuoted())
                 .build());
     }
 
-    /** To YAML 1.1 a bare 18:30 is a number to the base of sixty. */
+    /** Nor is a bare 18:30: it is a number to the base of sixty. */
     private static final class TimesQuoted extends StringQuotingChecker.Default {
         private static final long serialVersionUID = 1L;
 
