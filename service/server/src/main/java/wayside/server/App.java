@@ -95,6 +95,6 @@ public final class App implements AutoCloseable {
         // Outermost first: bodies must flow, and a stop lets requests at work finish.
         server.setHandler(new MinimumDataRateHandler(new GracefulHandler(), settings.minDataRateBytes(), 0));
         server.setStopTimeout(settings.stopTimeoutMs());
-        server.setErrorHandler(new HttpErrors());
+        server.setErrorHandler(new HttpErrors(settings.allowedOrigins()));
     }
 }

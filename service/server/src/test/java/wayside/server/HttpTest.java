@@ -6,11 +6,10 @@ import static org.hamcrest.Matchers.equalTo;
 import static org.hamcrest.Matchers.hasItem;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.notNullValue;
+import static org.hamcrest.Matchers.nullValue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.net.Socket;
-import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -59,9 +58,25 @@ class HttpTest {
     @ParameterizedTest
     @ValueSource(strings = {"text/plain", "application/xml", "application/json; charset=iso-8859-1", "nonsense"})
     void refusesOtherMediaTypes(String type) throws IOException {
-        String answer = raw("POST /v1/energy-budget HTTP/1.1\r\nHost: x\r\nConnection: close\r\nContent-Type: " + type
-                + "\r\nContent-Length: 2\r\n\r\n{}");
+        String answer =
+                RawRequest.send("POST /v1/energy-budget HTTP/1.1\r\nHost: x\r\nConnection: close\r\nContent-Type: "
+                        + type + "\r\nContent-Length: 2\r\n\r\n{}");
         assertThat(answer).startsWith("HTTP/1.1 415").contains("/problems/unsupported-media-type");
+    }
+
+    @Test
+    void namesNoTypeOfWhatHasNoBody() {
+        for (String path : List.of("/", "/docs", "/demo", "/problems/busy")) {
+            RunningApp.request()
+                    .redirects()
+                    .follow(false)
+                    .get(path)
+                    .then()
+                    .statusCode(302)
+                    .header("Content-Type", nullValue())
+                    .body(equalTo(""));
+        }
+        RunningApp.request().options("/v1/energy-budget").then().statusCode(204).header("Content-Type", nullValue());
     }
 
     @ParameterizedTest
@@ -95,8 +110,9 @@ class HttpTest {
     @Test
     void refusesABodyWithoutALengthThatIsTooLarge() throws IOException {
         String chunk = "fff0\r\n" + "x".repeat(0xfff0) + "\r\n";
-        String answer = raw("POST /v1/energy-budget HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\n"
-                + "Transfer-Encoding: chunked\r\n\r\n" + chunk.repeat(17));
+        String answer =
+                RawRequest.send("POST /v1/energy-budget HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\n"
+                        + "Transfer-Encoding: chunked\r\n\r\n" + chunk.repeat(17));
         assertThat(answer).startsWith("HTTP/1.1 413").contains("/problems/too-large");
     }
 
@@ -111,14 +127,14 @@ class HttpTest {
                 "GET / HTTP/1.1\r\n\r\n",
             })
     void blamesTheClientForWhatIsNoHttp(String request) throws IOException {
-        assertThat(raw(request)).startsWith("HTTP/1.1 4").contains("application/problem+json");
+        assertThat(RawRequest.send(request)).startsWith("HTTP/1.1 4").contains("application/problem+json");
     }
 
     @Test
     void refusesAnAddressOrHeadersThatAreTooLong() throws IOException {
-        assertThat(raw("GET /" + "x".repeat(20_000) + " HTTP/1.1\r\nHost: x\r\n\r\n"))
+        assertThat(RawRequest.send("GET /" + "x".repeat(20_000) + " HTTP/1.1\r\nHost: x\r\n\r\n"))
                 .startsWith("HTTP/1.1 414");
-        assertThat(raw("GET / HTTP/1.1\r\nHost: x\r\nX: " + "x".repeat(20_000) + "\r\n\r\n"))
+        assertThat(RawRequest.send("GET / HTTP/1.1\r\nHost: x\r\nX: " + "x".repeat(20_000) + "\r\n\r\n"))
                 .startsWith("HTTP/1.1 431");
     }
 
@@ -153,17 +169,6 @@ class HttpTest {
                 .contentType(containsString("text/javascript"))
                 .header("X-Content-Type-Options", "nosniff");
         RunningApp.request().redirects().follow(false).get("/").then().statusCode(302);
-    }
-
-    @Test
-    void spareClientsWhatTheyHave() {
-        String tag = RunningApp.request().get("/wayside.js").header("ETag");
-        RunningApp.request()
-                .header("If-None-Match", tag)
-                .get("/wayside.js")
-                .then()
-                .statusCode(304)
-                .body(equalTo(""));
     }
 
     @ParameterizedTest
@@ -204,19 +209,5 @@ class HttpTest {
                 .body(containsString("wayside_requests_seconds_count{method=\"POST\",operation=\"energy-budget\","))
                 .body(containsString("jvm_memory_used_bytes"))
                 .body(not(containsString("fan")));
-    }
-
-    private static String raw(String request) throws IOException {
-        try (Socket socket = new Socket("localhost", RunningApp.port())) {
-            socket.setSoTimeout(5_000);
-            socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
-            socket.getOutputStream().flush();
-            InputStream in = socket.getInputStream();
-            byte[] answer = in.readNBytes(1);
-            Thread.onSpinWait();
-            byte[] rest = new byte[8_192];
-            int more = answer.length == 0 ? 0 : Math.max(0, in.read(rest));
-            return new String(answer, StandardCharsets.UTF_8) + new String(rest, 0, more, StandardCharsets.UTF_8);
-        }
     }
 }

@@ -23,12 +23,14 @@ class EmbeddingTest {
         }
     }
 
+    /** Somebody's site: the same page with the card at two addresses. */
     private static PlainServer blog(String lines) {
         byte[] page = ("<!doctype html><html lang=en><title>A page elsewhere</title><main><h1>Elsewhere</h1>" + lines
                         + "</main>")
                 .getBytes(StandardCharsets.UTF_8);
-        return PlainServer.of(
-                path -> path.equals("/index.html") ? Optional.of(new ByteArrayInputStream(page)) : Optional.empty());
+        return PlainServer.of(path -> path.equals("/index.html") || path.equals("/second/index.html")
+                ? Optional.of(new ByteArrayInputStream(page))
+                : Optional.empty());
     }
 
     @Test
@@ -38,6 +40,31 @@ class EmbeddingTest {
             assertThat(blog.origin()).isNotEqualTo(Wayside.origin());
             assertThat(sheet.sentence()).hasText(Sheet.CARRIES);
             assertThat(sheet.labelled("From the starter list")).isVisible();
+        }
+    }
+
+    /** The second page asks whether the script that the browser holds has changed, and is told that it has not. */
+    @Test
+    void showsTheCardOnEveryPageOfAVisit() {
+        try (PlainServer blog = blog(snippet());
+                Sheet sheet = Sheet.at("about:blank", Sheet.DESKTOP)) {
+            Page page = sheet.page();
+            List<Integer> answers = new ArrayList<>();
+            page.onResponse(response -> {
+                if (response.url().endsWith("/wayside.js")) {
+                    answers.add(response.status());
+                }
+            });
+            page.navigate(blog.origin() + "/");
+            sheet.awaitAnswer();
+            page.navigate(blog.origin() + "/second/");
+            sheet.awaitAnswer();
+            page.navigate(blog.origin() + "/");
+            sheet.awaitAnswer();
+            page.goBack();
+            sheet.awaitAnswer();
+
+            assertThat(answers).contains(304);
         }
     }
 

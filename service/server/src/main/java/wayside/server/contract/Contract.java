@@ -28,6 +28,7 @@ import wayside.server.problem.Problem;
 public final class Contract {
     private static final String PROBLEM = "application/problem+json";
     private static final String NOT_ACCEPTABLE = "Accept rules the type of the answer out.";
+    private static final String NOT_MODIFIED = "If-None-Match names the ETag of the answer: it has not changed.";
     private static final Map<String, String> FAULTS_OF_A_BODY = Map.of(
             "400",
             "The body is not well-formed JSON: says line and column. Or the address has a query parameter: none is taken.",
@@ -102,8 +103,10 @@ public final class Contract {
                     .sorted(Map.Entry.comparingByKey())
                     .forEach(fault -> responses.addApiResponse(fault.getKey(), problem(fault.getValue())));
         } else {
-            responses.addApiResponse("400", problem("The address has a query parameter: none is taken."));
-            responses.addApiResponse("406", problem(NOT_ACCEPTABLE));
+            responses
+                    .addApiResponse("304", new ApiResponse().description(NOT_MODIFIED))
+                    .addApiResponse("400", problem("The address has a query parameter: none is taken."))
+                    .addApiResponse("406", problem(NOT_ACCEPTABLE));
         }
         if (!endpoint.parameters().isEmpty()) {
             responses.addApiResponse("404", problem("There is nothing of that name."));

@@ -1,12 +1,13 @@
 package wayside.server.http;
 
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import wayside.server.problem.Problem;
 import wayside.server.problem.ProblemException;
 import wayside.server.problem.ProblemKind;
 
-/** Whether a client takes what an address answers, RFC 9110 section 12.5.1. */
+/** Whether a client takes what an address answers, RFC 9110 section 12.5. */
 final class Accepts {
     private Accepts() {}
 
@@ -18,14 +19,25 @@ final class Accepts {
         }
     }
 
-    /** The most specific range that matches decides; a weight of 0 refuses. */
     static boolean takes(String header, String type) {
-        String family = type.substring(0, type.indexOf('/')) + "/*";
-        int best = 0;
+        return takes(header, List.of("*/*", type.substring(0, type.indexOf('/')) + "/*", type));
+    }
+
+    /** Whether a client takes an answer in a content coding, RFC 9110 section 12.5.3. */
+    static boolean takesCoding(@Nullable String header, String coding) {
+        return header != null && takes(header, List.of("*", coding));
+    }
+
+    /**
+     * The most specific range that matches decides; a weight of 0 refuses.
+     *
+     * @param matching ranges that match, the most specific last
+     */
+    private static boolean takes(String header, List<String> matching) {
+        int best = -1;
         boolean takes = false;
         for (String range : header.toLowerCase(Locale.ROOT).split(",", -1)) {
-            String name = range.split(";", 2)[0].strip();
-            int rank = name.equals(type) ? 3 : name.equals(family) ? 2 : name.equals("*/*") ? 1 : 0;
+            int rank = matching.indexOf(range.split(";", 2)[0].strip());
             if (rank > best) {
                 best = rank;
                 takes = !range.replace(" ", "").matches(".*;q=0(\\.0*)?(;.*)?");

@@ -1,7 +1,9 @@
 package wayside.server.http;
 
 import io.javalin.http.Context;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,17 +19,21 @@ final class Cors {
         this.allowedOrigins = List.copyOf(allowedOrigins);
     }
 
-    /** Marks the answer as readable by the calling page, if it may call. */
-    void mark(Context context) {
+    /**
+     * What marks an answer as readable by the calling page, if it may call. Where any may, every answer says so, asked
+     * or not: a cache may hand it to a page of another origin.
+     */
+    Map<String, String> headers(@Nullable String origin) {
         boolean any = allowedOrigins.contains(ANY);
+        Map<String, String> headers = new LinkedHashMap<>();
         if (!any) {
-            context.res().addHeader("Vary", "Origin");
+            headers.put("Vary", "Origin");
         }
-        String origin = context.header("Origin");
-        if (origin != null && (any || allowedOrigins.contains(origin))) {
-            context.header("Access-Control-Allow-Origin", any ? ANY : origin);
-            context.header("Access-Control-Expose-Headers", "Retry-After, ETag, Preference-Applied");
+        if (any || (origin != null && allowedOrigins.contains(origin))) {
+            headers.put("Access-Control-Allow-Origin", any ? ANY : origin);
+            headers.put("Access-Control-Expose-Headers", "Retry-After, ETag, Preference-Applied");
         }
+        return headers;
     }
 
     /** Answers OPTIONS: what the address takes, and the preflight question of a browser. */

@@ -1,6 +1,7 @@
 package wayside.server.http;
 
 import java.nio.ByteBuffer;
+import java.util.List;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.server.Request;
@@ -12,12 +13,19 @@ import wayside.server.problem.ProblemKind;
 
 /** Tells what never gets as far as a handler: messages that are no HTTP, or that come too slowly. */
 public final class HttpErrors extends ErrorHandler {
+    private final Cors cors;
+
+    public HttpErrors(List<String> allowedOrigins) {
+        this.cors = new Cors(allowedOrigins);
+    }
+
     @Override
     public boolean handle(Request request, Response response, Callback callback) {
         int status = response.getStatus();
         ProblemKind kind = ProblemKind.ofStatus(status);
         byte[] body = Json.bytes(Problem.of(kind, HttpStatus.getMessage(status) + "."));
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, Json.PROBLEM_TYPE);
+        cors.headers(request.getHeaders().get(HttpHeader.ORIGIN)).forEach(response.getHeaders()::put);
         response.write(true, ByteBuffer.wrap(body), callback);
         return true;
     }

@@ -1,16 +1,17 @@
 package wayside.server.http;
 
+import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
-/** A file of the jar, ready to send. */
+/** What does not change while the service runs, ready to send: a file of the jar, or a table. */
 final class Page {
+    private static final String GZIP = "gzip";
     private static final Map<String, String> TYPES = Map.of(
             "html", "text/html; charset=utf-8",
             "css", "text/css; charset=utf-8",
@@ -22,28 +23,16 @@ final class Page {
             "ico", "image/x-icon",
             "txt", "text/plain; charset=utf-8");
 
-    private final byte[] bytes;
     private final String type;
-    private final String tag;
+    private final Representation plain;
+    private final @Nullable Representation gzipped;
 
-    private Page(byte[] bytes, String type, String tag) {
-        this.bytes = bytes;
+    private Page(byte[] bytes, String type) {
         this.type = type;
-        this.tag = tag;
-    }
-
-    /** Not copied: nobody writes to it. */
-    byte[] bytes() {
-        return bytes;
-    }
-
-    String type() {
-        return type;
-    }
-
-    /** Strong entity tag of the bytes. */
-    String tag() {
-        return tag;
+        this.plain = Representation.of(bytes);
+        Representation packed = Representation.gzipped(bytes);
+        // A picture hardly shrinks.
+        this.gzipped = packed.bytes().length < 0.9 * bytes.length ? packed : null;
     }
 
     /** A file by its absolute path in the jar. */
@@ -60,11 +49,26 @@ final class Page {
     }
 
     static Page of(byte[] bytes, String type) {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
-            return new Page(bytes, type, '"' + HexFormat.of().formatHex(digest, 0, 8) + '"');
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java has SHA-256", e);
+        return new Page(bytes, type);
+    }
+
+    /** Sends it in a coding that the client takes, or 304 when the client has it. */
+    void send(Context context, String cacheControl) {
+        Representation sent = inCodingOf(context.header("Accept-Encoding"));
+        context.header("ETag", sent.tag()).header("Cache-Control", cacheControl);
+        if (sent.isHeld(Collections.list(context.req().getHeaders("If-None-Match")))) {
+            // Without a type: a wrong one beside nosniff makes a browser refuse the script that it holds.
+            context.status(304);
+            return;
         }
+        if (sent != plain) {
+            context.header("Content-Encoding", GZIP);
+        }
+        // The server must not pack what bears the tag of the plain bytes.
+        context.minSizeForCompression(Integer.MAX_VALUE).contentType(type).result(sent.bytes());
+    }
+
+    private Representation inCodingOf(@Nullable String accepted) {
+        return gzipped != null && Accepts.takesCoding(accepted, GZIP) ? gzipped : plain;
     }
 }

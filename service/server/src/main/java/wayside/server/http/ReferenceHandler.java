@@ -2,6 +2,7 @@ package wayside.server.http;
 
 import com.fasterxml.jackson.databind.ObjectWriter;
 import io.javalin.http.Context;
+import java.util.Optional;
 import wayside.server.api.ReferenceList;
 import wayside.server.api.ReferenceTableView;
 import wayside.server.mapping.ReferenceWriter;
@@ -15,20 +16,23 @@ final class ReferenceHandler {
 
     private final ObjectWriter lists = Json.writer(ReferenceList.class);
     private final ObjectWriter tables = Json.writer(ReferenceTableView.class);
+    private final PageCache list =
+            new PageCache(name -> Optional.of(Page.of(Json.bytes(lists, ReferenceWriter.list()), Json.TYPE)));
+    private final PageCache byName = new PageCache(
+            name -> ReferenceWriter.find(name).map(table -> Page.of(Json.bytes(tables, table), Json.TYPE)));
 
     void list(Context context) {
         Accepts.require(context.header("Accept"), Json.TYPE);
         Query.refuse(context);
-        context.header("Cache-Control", KEPT).contentType(Json.TYPE).result(Json.bytes(lists, ReferenceWriter.list()));
+        list.find("").orElseThrow().send(context, KEPT);
     }
 
     void table(Context context) {
         Accepts.require(context.header("Accept"), Json.TYPE);
         Query.refuse(context);
-        String name = context.pathParam("folder") + "/" + context.pathParam("table");
-        ReferenceTableView table = ReferenceWriter.find(name)
-                .orElseThrow(() -> new ProblemException(Problem.of(
-                        ProblemKind.NOT_FOUND, "There is no such table; GET /v1/reference names them all.")));
-        context.header("Cache-Control", KEPT).contentType(Json.TYPE).result(Json.bytes(tables, table));
+        byName.find(context.pathParam("folder") + "/" + context.pathParam("table"))
+                .orElseThrow(() -> new ProblemException(
+                        Problem.of(ProblemKind.NOT_FOUND, "There is no such table; GET /v1/reference names them all.")))
+                .send(context, KEPT);
     }
 }

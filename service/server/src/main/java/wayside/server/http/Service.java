@@ -44,8 +44,11 @@ public final class Service implements AutoCloseable {
         Cors cors = new Cors(settings.allowedOrigins());
         config.routes.before(context -> {
             metrics.begin(context);
+            // Whatever has a body says its type; what has none bears none.
+            context.res().setContentType(null);
+            context.res().addHeader("Vary", "Accept-Encoding");
             Security.mark(context);
-            cors.mark(context);
+            cors.headers(context.header("Origin")).forEach(context.res()::addHeader);
         });
         config.requestLogger.http((context, ms) -> log(context));
         Problems.register(config.routes);
@@ -94,13 +97,17 @@ public final class Service implements AutoCloseable {
         folder(config, pages, "/demo", "demo", "/widget/demo/");
         get(config, "/wayside.js", "widget", context -> pages.send(context, "/widget/wayside.js"));
         get(config, "/problems/{kind}", "docs", context -> explain(context, context.pathParam("kind")));
-        get(config, "/", "demo", context -> context.redirect("/demo/"));
+        get(config, "/", "demo", context -> redirect(context, "/demo/"));
     }
 
     private static void explain(Context context, String code) {
         boolean known =
                 Arrays.stream(ProblemKind.values()).anyMatch(kind -> kind.code().equals(code));
-        context.redirect("/docs/#" + (known ? code : "problems"));
+        redirect(context, "/docs/#" + (known ? code : "problems"));
+    }
+
+    private static void redirect(Context context, String location) {
+        context.status(302).header("Location", location);
     }
 
     /** A folder of pages; its own address ends in a slash, so that what its page names is found beside it. */
@@ -109,7 +116,7 @@ public final class Service implements AutoCloseable {
             if (context.path().endsWith("/")) {
                 pages.send(context, files + "index.html");
             } else {
-                context.redirect(path + "/");
+                redirect(context, path + "/");
             }
         });
         get(config, path + "/<file>", operation, context -> pages.sendBelow(context, files, context.pathParam("file")));
