@@ -64,6 +64,39 @@ class HttpTest {
         assertThat(answer).startsWith("HTTP/1.1 415").contains("/problems/unsupported-media-type");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"gzip", "GZIP", "br", "identity, gzip", "nonsense"})
+    void refusesABodyInAContentCoding(String coding) {
+        RunningApp.json(BODY)
+                .header("Content-Encoding", coding)
+                .post("/v1/energy-budget")
+                .then()
+                .statusCode(415)
+                .header("Accept-Encoding", "identity")
+                .body("type", equalTo("/problems/unsupported-media-type"))
+                .body("detail", containsString("Content-Encoding is"));
+    }
+
+    @Test
+    void refusesAFormInAContentCoding() {
+        RunningApp.request()
+                .header("Content-Encoding", "gzip")
+                .multiPart("typicalYear", "year.epw", new byte[] {31, -117, 8})
+                .post("/v1/solar-yield")
+                .then()
+                .statusCode(415)
+                .header("Accept-Encoding", "identity");
+    }
+
+    @Test
+    void takesABodyThatSaysItHasNoContentCoding() {
+        RunningApp.json(BODY)
+                .header("Content-Encoding", "identity")
+                .post("/v1/energy-budget")
+                .then()
+                .statusCode(200);
+    }
+
     @Test
     void namesNoTypeOfWhatHasNoBody() {
         for (String path : List.of("/", "/docs", "/demo", "/problems/busy")) {

@@ -37,7 +37,7 @@ public final class Contract {
             "413",
             "The body is too large.",
             "415",
-            "The body is of a type that is not read here.",
+            "The body is of a type, or in a content coding, that is not read here.",
             "422",
             "Fields that cannot be used: each with its JSON Pointer, what was received and what is accepted.",
             "503",

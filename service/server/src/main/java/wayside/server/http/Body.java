@@ -3,6 +3,7 @@ package wayside.server.http;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Collections;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -10,13 +11,16 @@ import wayside.server.problem.Problem;
 import wayside.server.problem.ProblemException;
 import wayside.server.problem.ProblemKind;
 
-/** The body of a request: its type and its size are checked before a byte of it is looked at. */
+/** The body of a request: its type, its coding and its size are checked before a byte of it is looked at. */
 final class Body {
+    private static final String NO_CODING = "identity";
+
     private Body() {}
 
-    /** @throws ProblemException for a type that is not JSON, or more bytes than the limit */
+    /** @throws ProblemException for a type that is not JSON, a content coding, or more bytes than the limit */
     static byte[] read(Context context, int limitBytes) throws IOException {
         requireJson(context.contentType());
+        requireNoCoding(context);
         if (context.req().getContentLengthLong() > limitBytes) {
             throw tooLarge(limitBytes);
         }
@@ -40,6 +44,20 @@ final class Body {
                             ProblemKind.UNSUPPORTED_MEDIA_TYPE,
                             "Content-Type is " + received + "; send application/json in UTF-8."),
                     Map.of("Accept", Json.TYPE));
+        }
+    }
+
+    /** @throws ProblemException for a body in any content coding, RFC 9110 section 8.4 */
+    static void requireNoCoding(Context context) {
+        String codings = String.join(", ", Collections.list(context.req().getHeaders("Content-Encoding")));
+        for (String coding : codings.split(",", -1)) {
+            if (!coding.isBlank() && !coding.strip().equalsIgnoreCase(NO_CODING)) {
+                throw new ProblemException(
+                        Problem.of(
+                                ProblemKind.UNSUPPORTED_MEDIA_TYPE,
+                                "Content-Encoding is " + shortened(codings) + "; send the body as it is."),
+                        Map.of("Accept-Encoding", NO_CODING));
+            }
         }
     }
 

@@ -50,8 +50,9 @@ final class FormBody {
         return type != null && type.toLowerCase(Locale.ROOT).startsWith(TYPE);
     }
 
-    /** @throws ProblemException for a body that is no form, or larger than its limit */
+    /** @throws ProblemException for a body that is no form, in a content coding, or larger than its limit */
     static FormBody of(Context context, int requestLimitBytes) {
+        Body.requireNoCoding(context);
         long total = (long) YEAR_LIMIT_BYTES + requestLimitBytes;
         if (context.req().getContentLengthLong() > total) {
             throw tooLarge(total);

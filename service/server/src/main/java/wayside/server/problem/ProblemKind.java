@@ -12,7 +12,7 @@ public enum ProblemKind {
     REQUEST_TIMEOUT(408, "The request took too long to arrive"),
     TOO_LARGE(413, "The body is too large"),
     URI_TOO_LONG(414, "The address is too long"),
-    UNSUPPORTED_MEDIA_TYPE(415, "The body has a type that is not read here"),
+    UNSUPPORTED_MEDIA_TYPE(415, "The body has a type or a coding that is not read here"),
     INVALID_FIELDS(422, "The request has fields that cannot be used"),
     HEADERS_TOO_LARGE(431, "The header fields are too large"),
     INTERNAL(500, "The service made a mistake"),
