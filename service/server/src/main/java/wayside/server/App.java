@@ -13,6 +13,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import wayside.server.http.HttpErrors;
 import wayside.server.http.HttpSettings;
+import wayside.server.http.PlainMethod;
 import wayside.server.http.Service;
 
 /** The service, wired by hand. */
@@ -72,6 +73,7 @@ public final class App implements AutoCloseable {
             http.setSendServerVersion(false);
             http.setSendXPoweredBy(false);
             http.setIdleTimeout(settings.idleTimeoutMs());
+            http.addCustomizer(new PlainMethod());
         });
         config.jetty.modifyServer(this::modify);
         service.register(config);

@@ -10,6 +10,7 @@ import static org.hamcrest.Matchers.nullValue;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -95,6 +96,22 @@ class HttpTest {
                 .post("/v1/energy-budget")
                 .then()
                 .statusCode(200);
+    }
+
+    /** What a proxy lets through by its method is not another method here. */
+    @Test
+    void takesTheMethodThatIsSentAndNoOther() throws IOException {
+        String override = " HTTP/1.1\r\nHost: x\r\nConnection: close\r\nX-HTTP-Method-Override: ";
+        String body = "\r\nContent-Type: application/json\r\nContent-Length: " + BODY.length() + "\r\n\r\n" + BODY;
+
+        assertThat(RawRequest.send("GET /v1/energy-budget" + override + "POST" + body))
+                .startsWith("HTTP/1.1 405");
+        assertThat(RawRequest.send("DELETE /health/live" + override + "GET\r\n\r\n"))
+                .startsWith("HTTP/1.1 405");
+        assertThat(RawRequest.send("GET /health/live" + override + "POST\r\n\r\n"))
+                .startsWith("HTTP/1.1 200");
+        assertThat(RawRequest.send("POST /v1/energy-budget" + override.toLowerCase(Locale.ROOT) + "GET" + body))
+                .startsWith("HTTP/1.1 200");
     }
 
     @Test
