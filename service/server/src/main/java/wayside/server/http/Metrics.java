@@ -82,8 +82,8 @@ final class Metrics implements AutoCloseable {
                 .register(registry);
     }
 
-    /** Methods are a closed list, or a client could make as many series as it likes. */
-    private static String method(Context context) {
+    /** Methods are a closed list, or a client could make as many series, and write as many words, as it likes. */
+    static String method(Context context) {
         return switch (context.req().getMethod()) {
             case "GET", "POST", "HEAD", "OPTIONS", "PUT", "DELETE", "PATCH" ->
                 context.req().getMethod();

@@ -180,9 +180,7 @@ public final class Service implements AutoCloseable {
             LOG.info(
                     "operation={} method={} status={} ms={}",
                     operation,
-                    context.req().getMethod().length() > 8
-                            ? "other"
-                            : context.req().getMethod(),
+                    Metrics.method(context),
                     context.statusCode(),
                     String.format(Locale.ROOT, "%.1f", nanos / 1e6));
         }
