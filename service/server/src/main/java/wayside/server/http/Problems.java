@@ -32,6 +32,12 @@ final class Problems {
                 EofException.class,
                 (e, context) -> write(
                         context, Problem.of(ProblemKind.BAD_REQUEST, "The connection ended before the body did.")));
+        // The server itself ends the wait for a body, and would say no word.
+        routes.error(
+                ProblemKind.REQUEST_TIMEOUT.status(),
+                context -> write(
+                        context,
+                        Problem.of(ProblemKind.REQUEST_TIMEOUT, "The body did not come within the time set.")));
         routes.exception(Exception.class, (e, context) -> {
             // The message might quote the request, so the log gets the kind of failure and where it came from.
             LOG.error("Unexpected failure of {}: {}", context.endpoint().path, place(e));
