@@ -13,4 +13,10 @@ public record CautionView(
         String text,
         String basis,
         String title,
-        @Nullable String clause) {}
+        @Nullable String clause,
+
+        @Schema(
+                description = "JSON Pointer of the field that the caution is about, when it is about one.",
+                example = "/loads/3/powerW")
+        @Nullable
+        String field) {}

@@ -61,6 +61,7 @@ public record Tail(
                 caution.text(),
                 caution.source().basis().code(),
                 caution.source().title(),
-                caution.source().clause().orElse(null));
+                caution.source().clause().orElse(null),
+                caution.field().orElse(null));
     }
 }

@@ -53,6 +53,12 @@ public record Load(
         return dc(name, powerW, hoursPerDay).suppliedBy(Supply.AC);
     }
 
+    /** On time of a day [h]: as given, or the length of the windows. */
+    public double hoursOn() {
+        return hoursPerDay.orElseGet(
+                () -> windows.stream().mapToInt(Window::minutes).sum() / 60.0);
+    }
+
     public Load suppliedBy(Supply newSupply) {
         return new Load(
                 name, newSupply, quantity, power, hoursPerDay, dutyCycle, windows, surge, essential, ambientDuty);

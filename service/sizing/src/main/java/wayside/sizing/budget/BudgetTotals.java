@@ -59,6 +59,7 @@ record BudgetTotals(
                 acPeak(lowest),
                 rating,
                 loss,
+                path,
                 hourly());
     }
 

@@ -30,6 +30,7 @@ import wayside.sizing.trace.Source;
  * @param acPeakA into the inverter, all AC loads running [A]; 0 without AC loads
  * @param inverterRating when there is an AC load
  * @param inverterLoss when there is an AC load
+ * @param path JSON Pointer of the object that holds {@code busVoltageV}, {@code inverter} and {@code standbyW}
  * @param hourlyW mean power out of the battery in each local hour; sums to the daily total
  */
 public record EnergyBudget(
@@ -46,6 +47,7 @@ public record EnergyBudget(
         Derived acPeakA,
         Optional<InverterRating> inverterRating,
         Optional<InverterLoss> inverterLoss,
+        String path,
         List<Double> hourlyW) {
     /** Idle loss above this share of the day's total is worth a word. */
     private static final double NOTABLE_IDLE_SHARE = 0.1;
@@ -97,25 +99,28 @@ public record EnergyBudget(
         return figures;
     }
 
-    /** What the budget itself gives cause to say. */
+    /** What its loads and its inverter give cause to say, the same in every answer that holds a budget. */
     public List<Caution> cautions() {
-        return inverterLoss
+        List<Caution> cautions = new ArrayList<>(LoadSuspicions.of(demand.loads(), busVoltageV.value()));
+        cautions.addAll(InverterSuspicions.of(this));
+        inverterLoss
                 .map(loss -> loss.idleWh().value())
                 .filter(idleWh -> idleWh > NOTABLE_IDLE_SHARE * dailyTotalWh.value())
-                .map(EnergyBudget::inverterIdle)
-                .stream()
-                .toList();
+                .map(this::inverterIdle)
+                .ifPresent(cautions::add);
+        return List.copyOf(cautions);
     }
 
-    private static Caution inverterIdle(double idleWh) {
+    private Caution inverterIdle(double idleWh) {
         return new Caution(
-                "inverter-idle",
-                Severity.NOTE,
-                String.format(
-                        Locale.ROOT,
-                        "The inverter alone takes about %.0f Wh a day standing by. Switch it off when nothing"
-                                + " is plugged in, or run small things from 12 V.",
-                        idleWh),
-                Source.commonPractice());
+                        "inverter-idle",
+                        Severity.NOTE,
+                        String.format(
+                                Locale.ROOT,
+                                "The inverter alone takes about %.0f Wh a day standing by. Switch it off when nothing"
+                                        + " is plugged in, or run small things from 12 V.",
+                                idleWh),
+                        Source.commonPractice())
+                .at(path + "/inverter/hoursPerDay");
     }
 }

@@ -7,108 +7,189 @@ import java.util.regex.Pattern;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.RunningPower;
 import wayside.sizing.brief.Supply;
+import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Source;
 
-/** Figures of a load list that are possible but smell of the trade's usual mix-ups. Common practice, no source. */
-public final class LoadSuspicions {
-    private static final Pattern CYCLING =
-            Pattern.compile("fridge|freezer|refrigerator|cooler|compressor|furnace|heat pump|air con");
+/**
+ * Figures of a load that are possible but smell of the trade's usual mix-ups. Common practice, no source. This is the only home
+ * of these rules; each caution says which field of the request it is about.
+ */
+final class LoadSuspicions {
+    private static final Pattern COLD = Pattern.compile("fridge|freezer|refrigerator|cooler|cool ?box");
+    /** Cold things that run all the time, and what runs beside a fridge on gas. */
+    private static final Pattern NEVER_RESTS = Pattern.compile("thermo|peltier|absorption|gas|board|evaporat");
+
+    private static final Pattern CYCLING = Pattern.compile("compressor|furnace|heat pump|air.?con");
+    private static final Pattern COMPRESSOR = Pattern.compile("fridge|freezer|refrigerator|compressor|air.?con");
     private static final Pattern COOKING = Pattern.compile("microwave");
-    private static final Pattern VITAL = Pattern.compile("cpap|bipap|apap|oxygen|ventilator|dialysis|insulin|medical");
+    private static final Pattern BREATHING = Pattern.compile("\\b[cab]i?pap");
+    private static final Pattern VITAL =
+            Pattern.compile("\\b[cab]i?pap|oxygen|ventilator|nebuli|dialysis|insulin|medical");
+
+    /** A fridge that is listed for longer than this a day is listed by its label, not by how long it runs. */
+    private static final double LONG_FOR_COLD_HOURS = 12;
+
     private static final double CYCLING_W = 25;
     private static final double COOKING_RATING_W = 1050;
     private static final double MAINS_FROM_V = 60;
     private static final double LARGEST_DC_W = 2000;
+    private static final double LARGE_DC_A = 50;
 
-    private LoadSuspicions() {}
+    private final Load load;
+    private final String path;
+    private final String name;
+    private final double watts;
+    private final double busVoltageV;
+    private final List<Caution> cautions = new ArrayList<>();
 
-    public static List<Caution> of(List<Load> loads) {
+    private LoadSuspicions(LoadDemand demand, int index, double busVoltageV) {
+        load = demand.load();
+        path = "/loads/" + index;
+        name = load.name().toLowerCase(Locale.ROOT);
+        watts = demand.powerOfOneW();
+        this.busVoltageV = busVoltageV;
+    }
+
+    /**
+     * One caution for each load and rule, in the order of the loads.
+     *
+     * @param busVoltageV nominal [V]
+     */
+    static List<Caution> of(List<LoadDemand> loads, double busVoltageV) {
         List<Caution> cautions = new ArrayList<>();
-        for (Load load : loads) {
-            String name = load.name().toLowerCase(Locale.ROOT);
-            double watts = watts(load);
-            if (aroundTheClock(load, watts)
-                    && (CYCLING.matcher(name).find() || load.surge().isPresent())) {
-                cautions.add(aroundTheClock(load));
-            }
-            if (COOKING.matcher(name).find() && watts < COOKING_RATING_W) {
-                cautions.add(cookingWatts(load, watts));
-            }
-            if (VITAL.matcher(name).find()) {
-                cautions.add(vital(load));
-            }
-            if (unitsMixedUp(load, watts)) {
-                cautions.add(units(load));
-            }
+        for (int i = 0; i < loads.size(); i++) {
+            cautions.addAll(new LoadSuspicions(loads.get(i), i, busVoltageV).collect());
         }
         return cautions;
     }
 
-    private static boolean aroundTheClock(Load load, double watts) {
-        return load.hoursPerDay().orElse(0) >= 24
-                && load.ambientDuty().isEmpty()
-                && load.dutyCycle().orElse(1) >= 1
-                && watts >= CYCLING_W;
+    private List<Caution> collect() {
+        aroundTheClock();
+        cookingWatts();
+        units();
+        largeAtDc();
+        startSurge();
+        vital();
+        return cautions;
     }
 
-    private static boolean unitsMixedUp(Load load, double watts) {
-        if (load.power() instanceof RunningPower.Amps amps) {
-            return load.supply() == Supply.DC == amps.voltageV() >= MAINS_FROM_V;
+    private void aroundTheClock() {
+        boolean always = load.ambientDuty().isEmpty() && load.dutyCycle().orElse(1) >= 1;
+        if (always && watts >= CYCLING_W && restsAtTimes()) {
+            warn(
+                    "label-around-the-clock",
+                    "/dutyCycle",
+                    String.format(
+                            Locale.ROOT,
+                            "\"%s\" is reckoned at its label's power for all of its %.0f hours. A compressor or fan that cycles"
+                                    + " runs about a third of the time: give its duty cycle.",
+                            load.name(),
+                            load.hoursOn()));
         }
-        return load.supply() == Supply.DC && watts > LARGEST_DC_W;
     }
 
-    private static double watts(Load load) {
-        if (load.power() instanceof RunningPower.Amps amps) {
-            return amps.currentA() * amps.voltageV();
+    private boolean restsAtTimes() {
+        if (COLD.matcher(name).find()) {
+            return load.hoursOn() > LONG_FOR_COLD_HOURS
+                    && !NEVER_RESTS.matcher(name).find();
         }
-        return ((RunningPower.Watts) load.power()).powerW();
+        return load.hoursOn() >= 24
+                && (CYCLING.matcher(name).find() || load.surge().isPresent());
     }
 
-    private static Caution aroundTheClock(Load load) {
-        return caution(
-                "label-around-the-clock",
-                Severity.WARNING,
-                "\"%s\" is reckoned at its label's power for all 24 hours. A compressor or fan that cycles runs about a"
-                        + " third of the time: give its duty cycle.",
-                load);
+    /** A rated current is taken at the plug; only watts are printed for what the food gets. */
+    private void cookingWatts() {
+        if (COOKING.matcher(name).find() && load.power() instanceof RunningPower.Watts && watts < COOKING_RATING_W) {
+            warn(
+                    "cooking-watts",
+                    "/powerW",
+                    String.format(
+                            Locale.ROOT,
+                            "%.0f W for \"%s\" looks like what the food gets. The plug draws about half as much again, %.0f W:"
+                                    + " read the input power off its label.",
+                            watts,
+                            load.name(),
+                            1.5 * watts));
+        }
     }
 
-    private static Caution cookingWatts(Load load, double watts) {
-        return new Caution(
-                "cooking-watts",
-                Severity.WARNING,
-                String.format(
-                        Locale.ROOT,
-                        "%.0f W for \"%s\" looks like what the food gets. The plug draws about half as much again, %.0f W:"
-                                + " read the input power off its label.",
-                        watts,
-                        load.name(),
-                        1.5 * watts),
-                Source.commonPractice());
+    private void units() {
+        boolean byAmps = load.power() instanceof RunningPower.Amps;
+        boolean mixedUp = load.power() instanceof RunningPower.Amps amps
+                ? load.supply() == Supply.DC == amps.voltageV() >= MAINS_FROM_V
+                : load.supply() == Supply.DC && watts > LARGEST_DC_W;
+        if (mixedUp) {
+            warn(
+                    "units-mixed-up",
+                    byAmps ? "/voltageV" : "/powerW",
+                    String.format(
+                            Locale.ROOT,
+                            "Look at \"%s\" again: amperes belong to one voltage, and 1 A at 120 V are 10 A at 12 V. Its supply"
+                                    + " and its figures do not go together.",
+                            load.name()));
+        }
     }
 
-    private static Caution vital(Load load) {
-        return caution(
-                "must-not-fail",
-                Severity.DANGER,
-                "Someone's health hangs on \"%s\". Keep a second source that runs it for a night (a small battery of its"
-                        + " own), try a night at home first, and ask its supplier what happens when power fails.",
-                load);
+    private void largeAtDc() {
+        if (load.supply() == Supply.DC && watts >= LARGE_DC_A * busVoltageV && watts <= LARGEST_DC_W) {
+            warn(
+                    "large-load-at-dc",
+                    "/supply",
+                    String.format(
+                            Locale.ROOT,
+                            "\"%s\" takes %.0f A at %.0f V, and an outlet carries about 25 A. Does it run through the inverter?"
+                                    + " If it is wired straight to the battery it needs a cable and a fuse of its own.",
+                            load.name(),
+                            watts / busVoltageV,
+                            busVoltageV));
+        }
     }
 
-    private static Caution units(Load load) {
-        return caution(
-                "units-mixed-up",
-                Severity.WARNING,
-                "Look at \"%s\" again: amperes belong to one voltage, and 1 A at 120 V are 10 A at 12 V. Its supply and"
-                        + " its figures do not go together.",
-                load);
+    private void startSurge() {
+        if (load.supply() == Supply.AC
+                && load.surge().isEmpty()
+                && COMPRESSOR.matcher(name).find()
+                && !NEVER_RESTS.matcher(name).find()) {
+            warn(
+                    "start-surge-missing",
+                    "/surgeFactor",
+                    String.format(
+                            Locale.ROOT,
+                            "The compressor of \"%s\" draws several times as much for a moment at its start, and the inverter"
+                                    + " must bear it: give its start surge, about 5 times when nothing is known.",
+                            load.name()));
+        }
     }
 
-    private static Caution caution(String code, Severity severity, String text, Load load) {
-        return new Caution(code, severity, String.format(Locale.ROOT, text, load.name()), Source.commonPractice());
+    private void vital() {
+        if (VITAL.matcher(name).find()) {
+            String humidifier = BREATHING.matcher(name).find()
+                    ? " Run it from a DC cord where it has one, and count its humidifier, which can triple the draw."
+                    : "";
+            String shed =
+                    load.essential() ? "" : " It is listed as not essential, so it is among the first to be shed.";
+            add(
+                    "must-not-fail",
+                    Severity.DANGER,
+                    load.essential() ? "" : "/essential",
+                    String.format(
+                            Locale.ROOT,
+                            "Someone's health hangs on \"%s\".%s Keep a second source that runs it for a night (a small battery"
+                                    + " of its own), try a night at home first, and ask its supplier what happens when power"
+                                    + " fails.%s",
+                            load.name(),
+                            shed,
+                            humidifier));
+        }
+    }
+
+    private void warn(String code, String field, String text) {
+        add(code, Severity.WARNING, field, text);
+    }
+
+    private void add(String code, Severity severity, String field, String text) {
+        cautions.add(new Caution(code, severity, text, Source.commonPractice()).at(path + field));
     }
 }

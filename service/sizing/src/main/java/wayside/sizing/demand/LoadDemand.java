@@ -11,4 +11,14 @@ import wayside.sizing.trace.Derived;
  * @param dailyEnergyWh at its plug [Wh]
  * @param extraSurgeW what the start of one piece adds above its running power [W]
  */
-public record LoadDemand(Load load, Derived runningPowerW, Derived dailyEnergyWh, Derived extraSurgeW) {}
+public record LoadDemand(Load load, Derived runningPowerW, Derived dailyEnergyWh, Derived extraSurgeW) {
+    /** Running power of one piece [W]. */
+    public double powerOfOneW() {
+        return runningPowerW.value() / load.quantity();
+    }
+
+    /** What one piece draws for a moment when it starts [W]. */
+    public double startOfOneW() {
+        return powerOfOneW() + extraSurgeW.value();
+    }
+}

@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.RunningPower;
 import wayside.sizing.brief.Surge;
-import wayside.sizing.brief.Window;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Input;
@@ -95,8 +94,7 @@ public final class LoadEnergy {
             return Derived.given(
                     load.name() + ": hours on per day", given.getAsDouble(), Unit.HOUR, path + "/hoursPerDay");
         }
-        double hours = load.windows().stream().mapToInt(Window::minutes).sum() / 60.0;
-        return Derived.given(load.name() + ": hours on per day", hours, Unit.HOUR, path + "/windows");
+        return Derived.given(load.name() + ": hours on per day", load.hoursOn(), Unit.HOUR, path + "/windows");
     }
 
     private static Derived extraSurge(Load load, String path, Derived one) {

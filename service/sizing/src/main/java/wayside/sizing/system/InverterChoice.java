@@ -1,9 +1,7 @@
 package wayside.sizing.system;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import wayside.sizing.brief.Supply;
 import wayside.sizing.budget.EnergyBudget;
@@ -12,12 +10,9 @@ import wayside.sizing.demand.SupplyDemand;
 import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.inverter.InverterRating;
 import wayside.sizing.storage.BatteryBank;
-import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Formula;
-import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Shortfall;
-import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /**
@@ -62,37 +57,29 @@ public record InverterChoice(
                 current,
                 budget.demand().ac(),
                 ac.stream()
-                        .max(Comparator.comparingDouble(InverterChoice::ofOneW))
+                        .max(Comparator.comparingDouble(LoadDemand::powerOfOneW))
                         .orElseThrow(),
                 ac.stream()
-                        .max(Comparator.comparingDouble(InverterChoice::startW))
+                        .max(Comparator.comparingDouble(LoadDemand::startOfOneW))
                         .orElseThrow());
-    }
-
-    private static double ofOneW(LoadDemand load) {
-        return load.runningPowerW().value() / load.load().quantity();
-    }
-
-    private static double startW(LoadDemand load) {
-        return ofOneW(load) + load.extraSurgeW().value();
     }
 
     /** A given inverter that can't run, or can't start, even the hardest load alone. */
     Optional<Shortfall> shortfall() {
-        if (ofOneW(hardest) > rating.continuousW().value()) {
+        if (hardest.powerOfOneW() > rating.continuousW().value()) {
             return Optional.of(new Shortfall(
                     "inverter-too-small",
                     "The inverter you have cannot run \"" + hardest.load().name()
                             + "\", not even alone. Take a larger one, or run it from gas or a hookup.",
-                    alone("running power of one " + hardest.load().name(), ofOneW(hardest), hardest),
+                    alone("running power of one " + hardest.load().name(), hardest.powerOfOneW(), hardest),
                     rating.continuousW()));
         }
-        if (startW(hardestStart) > rating.surgeW().value()) {
+        if (hardestStart.startOfOneW() > rating.surgeW().value()) {
             return Optional.of(new Shortfall(
                     "inverter-surge-too-small",
                     "The inverter you have trips when \"" + hardestStart.load().name()
                             + "\" starts. Take a larger one, or a load that starts softly.",
-                    alone("start of one " + hardestStart.load().name(), startW(hardestStart), hardestStart),
+                    alone("start of one " + hardestStart.load().name(), hardestStart.startOfOneW(), hardestStart),
                     rating.surgeW()));
         }
         return Optional.empty();
@@ -106,25 +93,5 @@ public record InverterChoice(
                 Formula.definition("P1, and Ps when it starts"),
                 load.runningPowerW().as("P"),
                 load.extraSurgeW().as("Ps"));
-    }
-
-    List<Caution> cautions() {
-        List<Caution> cautions = new ArrayList<>();
-        if (demand.peakPowerW().value() > rating.continuousW().value()
-                || demand.surgePowerW().value() > rating.surgeW().value()) {
-            cautions.add(new Caution(
-                    "not-all-at-once",
-                    Severity.WARNING,
-                    String.format(
-                            Locale.ROOT,
-                            "All AC loads together draw %.0f W and %.0f W when the hardest starts; the inverter gives"
-                                    + " %.0f W and %.0f W. Never run them all at once.",
-                            demand.peakPowerW().value(),
-                            demand.surgePowerW().value(),
-                            rating.continuousW().value(),
-                            rating.surgeW().value()),
-                    Source.commonPractice()));
-        }
-        return cautions;
     }
 }

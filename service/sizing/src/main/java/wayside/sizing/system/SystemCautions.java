@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import wayside.sizing.brief.Chemistry;
-import wayside.sizing.budget.LoadSuspicions;
 import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Caution;
@@ -59,10 +58,8 @@ final class SystemCautions {
     }
 
     private List<Caution> all() {
-        Set<Caution> all = new LinkedHashSet<>(LoadSuspicions.of(site.brief().loads()));
+        Set<Caution> all = new LinkedHashSet<>(system.energyBudget().cautions());
         all.addAll(cautions);
-        all.addAll(system.energyBudget().cautions());
-        system.inverter().ifPresent(inverter -> all.addAll(inverter.cautions()));
         system.array().ifPresent(array -> all.addAll(array.cautions()));
         all.addAll(
                 SkyMonth.cautions(site.stays().stream().map(stay -> stay.month().sky())));

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import wayside.sizing.budget.LoadSuspicions;
 import wayside.sizing.endurance.Outcome;
 import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.solar.SolarMonth;
@@ -40,7 +39,6 @@ public final class EnduranceCautions {
                 "A chance is said of many such trips, not of yours. Parking in the shade, snow on the panel or a load that"
                         + " isn't on the list changes it more than the weather does.",
                 Source.commonPractice()));
-        cautions.addAll(LoadSuspicions.of(question.brief().loads()));
         cautions.addAll(SkyMonth.cautions(question.model().months().stream().map(SolarMonth::sky)));
         cautions.addAll(question.model().budgets().get(0).cautions());
         return List.copyOf(new LinkedHashSet<>(cautions));
