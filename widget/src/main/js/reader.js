@@ -1,11 +1,32 @@
+import {chanceInWords, rangeInWords} from './chances.js';
 import {h} from './dom.js';
 import {atLeast, exact, rounded} from './rounding.js';
 
-/** How the reader wants figures: units and language. */
+/** How the reader wants figures: units, language, and of how many trips the chances of one answer are counted. */
 export class Reader {
-  constructor(units, lang) {
+  constructor(units, lang, trips = 1000) {
     this.units = units;
     this.lang = lang;
+    this.trips = trips;
+  }
+
+  counting(trips) {
+    return new Reader(this.units, this.lang, trips);
+  }
+
+  /** "4 of 1,000" */
+  chance(share) {
+    return chanceInWords(share, this.lang, this.trips);
+  }
+
+  /** The same in a sentence: "about 4 of 1,000", "fewer than 1 of 1,000". */
+  aboutChance(share) {
+    const words = this.chance(share);
+    return words.startsWith('fewer') ? words : `about ${words}`;
+  }
+
+  chanceRange(range) {
+    return rangeInWords(range, this.lang, this.trips);
   }
 
   number(value, decimals = 0) {
@@ -48,11 +69,11 @@ export class Reader {
     return this.marked(atLeast(value, unit, this.units));
   }
 
-  marked({number, symbol, decimals}) {
-    return [h('b', {}, this.number(number, decimals)), h('small', {}, `\u00a0${symbol}`)];
+  marked({number, symbol, decimals, under}) {
+    return [under ? 'under ' : '', h('b', {}, this.number(number, decimals)), h('small', {}, `\u00a0${symbol}`)];
   }
 
-  joined({number, symbol, decimals}) {
-    return `${this.number(number, decimals)}${symbol === '' || symbol === '°' ? symbol : `\u00a0${symbol}`}`;
+  joined({number, symbol, decimals, under}) {
+    return `${under ? 'under ' : ''}${this.number(number, decimals)}${symbol === '' || symbol === '°' ? symbol : `\u00a0${symbol}`}`;
   }
 }

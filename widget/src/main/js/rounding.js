@@ -28,7 +28,7 @@ const STEPS = {
 const KILO = {Wh: 'kWh', A: 'kA'};
 const KILO_FROM = 1000;
 
-/** A figure as the trade would say it: {number, symbol, decimals}, in the reader's units. */
+/** A figure as the trade would say it, in the reader's units: {number, symbol, decimals, under: whether it is less than that}. */
 export function rounded(value, unit, system) {
   return stepped(value, unit, system, toStep);
 }
@@ -45,7 +45,10 @@ function stepped(value, unit, system, round) {
     return {number: significant(own, 3), symbol, decimals: 0};
   }
   const [, step] = steps.find(([below]) => Math.abs(own) < below);
-  return {number: round(own, step), symbol, decimals: step < 1 ? 1 : 0};
+  const number = round(own, step);
+  // A little is not nothing; a temperature near zero is zero.
+  const under = number === 0 && own > 0 && !symbol.startsWith('°');
+  return {number: under ? step : number, symbol, decimals: step < 1 ? 1 : 0, under};
 }
 
 function kilo({value, symbol}) {
@@ -59,22 +62,4 @@ export function exact(value, unit, system) {
   }
   const {value: own, symbol} = shown(value, unit, system);
   return {number: significant(own, 4), symbol};
-}
-
-/** Below this a chance is told as fewer than one of a thousand. */
-export const SELDOM = 0.0005;
-
-/** A chance as people count: "3 of 100", "4 of 1,000". */
-export function chanceInWords(share, lang = 'en') {
-  if (share < SELDOM) {
-    return `fewer than 1 of ${(1000).toLocaleString(lang)}`;
-  }
-  const of = share < 0.0095 ? 1000 : 100;
-  return `${Math.round(share * of).toLocaleString(lang)} of ${of.toLocaleString(lang)}`;
-}
-
-/** The same in a sentence: "about 3 of 100", "fewer than 1 of 1,000". */
-export function aboutChance(share, lang = 'en') {
-  const words = chanceInWords(share, lang);
-  return words.startsWith('fewer') ? words : `about ${words}`;
 }

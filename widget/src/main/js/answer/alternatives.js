@@ -1,6 +1,6 @@
 import {h} from '../dom.js';
 import {table} from '../picture/frame.js';
-import {aboutChance, chanceInWords, SELDOM} from '../rounding.js';
+import {SELDOM} from '../chances.js';
 import {chemistryName} from './sentence.js';
 
 /** The same need met by each chemistry. */
@@ -30,7 +30,7 @@ function thumb(rule, reader) {
   const share = rule.chanceOfRunningFlat;
   return [h('h3', {}, 'What a rule of thumb says'),
     h('p', {}, `${reader.needText(rule.nominalEnergyWh, 'Wh')} of battery${rule.solarPowerW ? ` and ${reader.needText(rule.solarPowerW, 'W')} of panel` : ''} for ${reader.exactText(rule.autonomyDays, 'd')} on a full battery`,
-      typeof share !== 'number' ? '.' : `: that runs flat on ${aboutChance(share, reader.lang)} such trips.`)];
+      typeof share !== 'number' ? '.' : `: that runs flat on ${reader.aboutChance(share)} such trips.`)];
 }
 
 function unit(powerUnit) {
@@ -41,5 +41,16 @@ function unit(powerUnit) {
 /** Where hardly a trip runs flat there is nothing to help. */
 function helps(list, chance, reader) {
   return list && list.length > 0 && chance.value >= SELDOM && [h('h3', {}, 'What would help most'),
-    h('ol', {}, list.map((one) => h('li', {}, one.change, `: then flat on ${chanceInWords(one.chanceOfRunningFlat, reader.lang)} such trips`)))];
+    h('ol', {}, alike(list, reader).map(([words, changes]) => h('li', {},
+      `${changes.join('; or ')}: then flat on ${words} such trips${changes.length > 1 ? ', one as good as the other' : ''}`)))];
+}
+
+/** The changes by what they come to; those that can't be told apart stand in one line. */
+function alike(list, reader) {
+  const lines = new Map();
+  list.forEach(({change, chanceOfRunningFlat}) => {
+    const words = reader.chance(chanceOfRunningFlat);
+    lines.set(words, [...(lines.get(words) ?? []), change]);
+  });
+  return [...lines];
 }

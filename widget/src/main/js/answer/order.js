@@ -1,7 +1,6 @@
 import {h} from '../dom.js';
 import {table} from '../picture/frame.js';
 import {REGIONS} from '../regions.js';
-import {chanceInWords} from '../rounding.js';
 import {hoursOfWindows} from '../windows.js';
 
 const OWNED = [['nominalEnergyWh', 'battery', 'Wh'], ['solarPowerW', 'panels', 'W'], ['alternatorChargerA', 'charger off the engine', 'A'],
@@ -70,7 +69,7 @@ function placeText({latitude, longitude}, reader) {
 function wishText({panel, ...system}, {chanceOfRunningFlat, autonomyDays}, compartmentOffsetC, reader) {
   const wish = chanceOfRunningFlat === undefined
     ? (autonomyDays === undefined ? 'Sized for days on a full battery' : `Sized for ${reader.exactText(autonomyDays, 'd')} on a full battery`)
-    : `Sized to run flat on at most ${chanceInWords(chanceOfRunningFlat, reader.lang)} such trips`;
+    : `Sized to run flat on at most ${reader.chance(chanceOfRunningFlat)} such trips`;
   const owned = OWNED.filter(([field]) => system[field] !== undefined).map(([field, label, unit]) => `${label} ${reader.exactText(system[field], unit)}`);
   return [
     wish, `panels ${panel?.tiltDegrees > 0 ? `tilted by ${reader.number(panel.tiltDegrees)}°` : 'flat'}`,

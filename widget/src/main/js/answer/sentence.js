@@ -1,5 +1,3 @@
-import {aboutChance} from '../rounding.js';
-
 const CHEMISTRY = {lfp: 'lithium (LFP)', agm: 'sealed lead-acid (AGM)', gel: 'gel lead-acid', flooded: 'flooded lead-acid', nmc: 'lithium (NMC)'};
 
 export function chemistryName(code) {
@@ -33,7 +31,7 @@ function panels(solar, tilted, reader) {
 
 function risk(chance, when, battery, reader) {
   if (chance) {
-    return `; you run flat on ${aboutChance(chance.value, reader.lang)} such trips${when}`;
+    return `; you run flat on ${reader.aboutChance(chance.value)} such trips${when}`;
   }
   return battery.autonomyDays ? `; a full battery lasts ${reader.text(battery.autonomyDays, 'd')} with no charging at all` : '';
 }

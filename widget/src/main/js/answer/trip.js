@@ -1,5 +1,4 @@
 import {h} from '../dom.js';
-import {chanceInWords} from '../rounding.js';
 import {figureList} from './figures.js';
 import {stepsOf} from './why.js';
 
@@ -8,7 +7,7 @@ export function tripGroup(endurance, reader) {
   const {chanceOfRunningFlat: chance, coldLockoutHours, worstRun, runs} = endurance;
   const at = (label, field, unit, note) => ({label, pointer: `/${field}`, value: endurance[field], unit, note});
   const lines = [
-    {label: 'Trips that run flat', pointer: '/chanceOfRunningFlat/value', note: rangeOf(chance, runs, reader), shown: h('b', {}, chanceInWords(chance.value, reader.lang))},
+    {label: 'Trips that run flat', pointer: '/chanceOfRunningFlat/value', note: rangeOf(chance, runs, reader), shown: h('b', {}, reader.chance(chance.value))},
     at('Hours short on a trip', 'expectedUnmetHours', 'h', 'on average'),
     coldLockoutHours > 0 ? at('Hours too cold to charge', 'coldLockoutHours', 'h', 'on average') : {},
     at('Sun that nobody took', 'surplusWh', 'Wh', 'on average'),
@@ -17,8 +16,7 @@ export function tripGroup(endurance, reader) {
     h('p', {class: 'worst'}, worstRun.text));
 }
 
-function rangeOf({low, high}, runs, reader) {
-  const [least, most] = [low, high].map((share) => chanceInWords(share, reader.lang));
-  const span = least === most ? '' : `between ${least} and ${most}: `;
-  return `${span}${reader.number(runs)} such trips were tried, each in a weather of its own`;
+function rangeOf(chance, runs, reader) {
+  const range = reader.chanceRange(chance);
+  return `${range ? `${range}: ` : ''}${reader.number(runs)} such trips were tried, each in a weather of its own`;
 }
