@@ -1,4 +1,6 @@
+import {changeOf} from './answer/changes.js';
 import {TakeBand} from './answer/takeband.js';
+import {chancesOf, denominatorOf} from './chances.js';
 import {Conversation} from './conversation.js';
 import {h} from './dom.js';
 import {Reader} from './reader.js';
@@ -6,12 +8,14 @@ import {retyped} from './lengths.js';
 import {controlOf} from './pointer.js';
 import {enduranceRequest, rechargeRequest, recommendationRequest, sentLoads, yearRequest} from './request.js';
 import {get, ownService} from './service.js';
-import {clearFaults, showFault} from './sheet/field.js';
+import {Faults} from './sheet/faults.js';
 import {GoBand} from './sheet/goband.js';
 import {RunBand} from './sheet/runband.js';
 import {footStrip, sheetHead} from './sheet/sheethead.js';
 import {emptyState, starterNamed, stateFrom} from './state.js';
 import {sharedSheet} from './style/style.js';
+
+const MAIN = 'recommendation';
 
 /**
  * The job card: what you run, where you go, what it takes.
@@ -31,7 +35,12 @@ export class WaysidePlanner extends HTMLElement {
     this.answers = {};
     this.sent = [];
     this.fresh = new Set();
-    this.conversation = new Conversation({asked: () => this.takeBand.showAsking(true), heard: (name, result) => this.heard(name, result)});
+    this.conversation = new Conversation({
+      asked: (name) => this.takeBand.showAsking(name === MAIN),
+      heard: (name, result) => this.heard(name, result),
+      failed: (name, failure) => this.takeBand.showFailure(failure, name !== MAIN, () => this.conversation.again()),
+    });
+    this.backOnline = () => this.conversation.waits && this.conversation.again();
   }
 
   connectedCallback() {
@@ -43,9 +52,11 @@ export class WaysidePlanner extends HTMLElement {
       this.startFrom(stateFrom(starter));
     }
     this.readStarterList();
+    window.addEventListener('online', this.backOnline);
   }
 
   disconnectedCallback() {
+    window.removeEventListener('online', this.backOnline);
     this.conversation.stop();
   }
 
@@ -72,6 +83,7 @@ export class WaysidePlanner extends HTMLElement {
       h('div', {class: 'sheet'}, this.head.element,
         h('div', {class: 'bands'}, h('div', {class: 'asks'}, this.runBand.element, this.goBand.element), this.takeBand.element),
         this.strip.element));
+    this.faults = new Faults(this);
     this.runBand.draw();
     this.restyle();
     this.said(this.takeBand.sentence.textContent);
@@ -113,13 +125,15 @@ export class WaysidePlanner extends HTMLElement {
 
   /** Something was entered: asks once the hand rests. */
   changed() {
+    this.faults.forget();
     if (sentLoads(this.state).length === 0) {
       this.conversation.stop();
-      clearFaults(this.shadowRoot);
+      this.faults.clear();
       this.answers = {};
-      this.takeBand.showEmpty();
+      this.takeBand.showEmpty(this.state.loads.length > 0);
       return;
     }
+    this.takeBand.showAsking(true);
     this.conversation.soon(() => this.question());
   }
 
@@ -131,32 +145,34 @@ export class WaysidePlanner extends HTMLElement {
     this.asking = asked;
     return {
       service: this.service,
-      first: {name: 'recommendation', operation: 'recommendation', body: asked},
-      then: (answer) => this.follow(asked, answer),
+      first: {
+        name: MAIN, operation: MAIN, body: asked, needs: ['energyBudget', 'shortfalls', 'circuits', 'cautions'],
+        then: (answer) => this.follow(asked, answer),
+      },
     };
   }
 
   /** What to ask next; an older answer to what is no longer asked goes. */
   follow(asked, answer) {
     const next = followUps(asked, answer);
-    const kept = ['recommendation', ...next.map(({name}) => name)];
+    const kept = [MAIN, ...next.map(({name}) => name)];
     this.answers = Object.fromEntries(Object.entries(this.answers).filter(([name]) => kept.includes(name)));
     return next;
   }
 
-  heard(name, result) {
-    if (name !== 'recommendation') {
-      this.keep(name, result.answer);
-      return;
-    }
-    clearFaults(this.shadowRoot);
-    if (result.offline) {
-      this.takeBand.showOffline();
-    } else if (result.problem) {
-      this.refused(result.problem);
+  heard(name, {answer, problem}) {
+    if (name !== MAIN) {
+      this.keep(name, answer);
+    } else if (problem) {
+      this.faults.hear(problem.errors);
     } else {
+      this.faults.clear();
       this.asked = this.asking;
-      this.keep(name, result.answer);
+      this.counted = this.sent;
+      this.keep(name, answer);
+      if (!this.runBand.starters.filled) {
+        this.readStarterList();
+      }
     }
   }
 
@@ -164,44 +180,43 @@ export class WaysidePlanner extends HTMLElement {
   keep(name, answer) {
     this.fresh.add(name);
     this.answers = {...this.answers, [name]: answer};
+    this.takeBand.settle();
     this.show();
   }
 
   show() {
-    this.runBand.read(this.answers.recommendation.energyBudget, this.sent, this.reader);
+    const reader = this.reader.counting(denominatorOf(chancesOf(this.answers)));
+    this.runBand.read(this.answers.recommendation, this.counted, reader);
     this.takeBand.showAnswer(this.answers, {
       asked: this.asked,
       trip: this.state.stays.map(({month}) => Number(month)),
       tilted: Number(this.state.wishes.tiltDegrees) > 0,
-      reachOf: (pointer) => this.reachOf(pointer),
+      reachOf: (assumption) => this.reachOf(assumption),
       isOld: (which) => !this.fresh.has(which),
-    }, this.reader);
+    }, reader);
   }
 
-  /** Tells each mistake beside its control; what has none is told above the answer. */
-  refused(problem) {
-    const homeless = [];
-    for (const fault of problem.errors ?? []) {
-      const holder = this.holderOf(fault.pointer);
-      if (holder) {
-        showFault(holder, wordsOf(fault, holder));
-      } else {
-        homeless.push([fault.pointer, ': ', fault.detail, fault.accepted ? ` It takes ${fault.accepted}.` : ''].join(''));
-      }
-    }
-    const told = (problem.errors ?? []).length - homeless.length;
-    this.takeBand.showProblem(told > 0 ? 'Something you entered can’t be used. The words beside it say what would do.' : problem.title,
-      homeless.length + told > 0 ? homeless : [problem.detail ?? '']);
+  /** What no control stands for is told above the answer. */
+  refused(beside, pointers) {
+    this.takeBand.showProblem(beside ? 'Something you entered can’t be used. The words beside it say what would do.' : 'What you entered can’t be worked out.',
+      pointers.map((pointer) => (pointer === '/loads' ? 'The list holds 200 lines at most.' : `The service can’t use what the card says of ${pointer}.`)));
   }
 
   holderOf(pointer) {
-    const name = controlOf(pointer, this.sent.map((load) => load.key), this.state.stays.map((stay) => stay.key));
+    return this.control(controlOf(pointer, this.sent.map(({key}) => key), this.stayKeys));
+  }
+
+  get stayKeys() {
+    return this.state.stays.map(({key}) => key);
+  }
+
+  control(name) {
     return name === undefined ? null : this.shadowRoot.querySelector(`[data-control="${name}"]`);
   }
 
-  /** A way to the control behind a field of the request, or nothing. */
-  reachOf(pointer) {
-    const holder = this.holderOf(pointer);
+  /** A way to the control that changes an assumption, or nothing. */
+  reachOf(assumption) {
+    const holder = this.control(changeOf(assumption, this.stayKeys));
     return holder ? () => {
       const folded = holder.closest('details');
       if (folded) {
@@ -217,16 +232,10 @@ export class WaysidePlanner extends HTMLElement {
 
   async readStarterList() {
     const {answer} = await get(this.service, 'reference/practice/appliances');
-    if (answer) {
+    if (answer?.rows) {
       this.runBand.starters.fill(answer);
     }
   }
-}
-
-/** What is wrong and what would do. The service counts shares from 0 to 1; a control in percent says so. */
-function wordsOf({detail, accepted}, holder) {
-  const taken = accepted ? ` It takes ${accepted}.` : '';
-  return holder.dataset.control.endsWith('Percent') ? `${detail}${taken} (There, 1 is 100 %.)` : `${detail}${taken}`;
 }
 
 function followUps(asked, answer) {
@@ -234,8 +243,8 @@ function followUps(asked, answer) {
     return [];
   }
   return [
-    {name: 'endurance', operation: 'endurance', body: enduranceRequest(asked, answer)},
-    {name: 'recharge', operation: 'recharge-time', body: rechargeRequest(asked, answer)},
-    {name: 'year', operation: 'solar-yield', body: answer.solar && yearRequest(asked, answer)},
+    {name: 'endurance', operation: 'endurance', body: enduranceRequest(asked, answer), needs: ['stateOfCharge', 'sources', 'worstRun']},
+    {name: 'recharge', operation: 'recharge-time', body: rechargeRequest(asked, answer), needs: ['feasible']},
+    {name: 'year', operation: 'solar-yield', body: answer.solar && yearRequest(asked, answer), needs: ['months']},
   ].filter(({body}) => body);
 }

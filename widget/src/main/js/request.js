@@ -1,6 +1,8 @@
+import {drawOf} from './draw.js';
 import {lengthsInMetres} from './lengths.js';
 import {typedNumber} from './numbers.js';
-import {isBlank} from './state.js';
+import {questionOf} from './sheet/unfinished.js';
+import {freeName} from './state.js';
 import {toService} from './units.js';
 import {windowsOf} from './windows.js';
 
@@ -15,17 +17,23 @@ export function recommendationRequest(state, lang, units = 'metric') {
   });
 }
 
+/** The lines that count: an unfinished one stays out of the sum. */
 export function sentLoads(state) {
-  return state.loads.filter((load) => !isBlank(load));
+  return state.loads.filter((load) => !questionOf(load));
 }
 
+/** The service tells loads apart by name; two lamps of one name are no mistake. */
 function loads(state, lang) {
-  return sentLoads(state).map((load) => loadRequest(load, state.wishes.busVoltageV, lang));
+  const sent = sentLoads(state);
+  return sent.reduce((named, load) => {
+    const name = String(load.name).trim() || `Line ${state.loads.indexOf(load) + 1}`;
+    return [...named, loadRequest({...load, name: freeName(name, named)}, state.wishes.busVoltageV, lang)];
+  }, []);
 }
 
 function loadRequest(load, busVoltageV, lang) {
   const number = (text) => typedNumber(text, lang);
-  const {power, entry} = drawOf(load, number);
+  const {value: power, entry} = drawOf(load, lang);
   const windows = windowsOf(load);
   const volts = number(load.voltageV) ?? (load.supply === 'dc' ? number(busVoltageV) : undefined);
   return stripped({
@@ -42,13 +50,6 @@ function loadRequest(load, busVoltageV, lang) {
     surgeFactor: number(load.surgeFactor),
     essential: load.essential,
   });
-}
-
-/** What a line draws, and in which unit: "60 W", "1.5 kW" and "5 A" say their own. */
-function drawOf({power, entry}, number) {
-  const [, text, kilo, unit] = /^([\d.,\s]+)(k?)([wa])$/i.exec(String(power).trim()) ?? [];
-  const value = number(text);
-  return typeof value === 'number' ? {power: value * (kilo ? 1000 : 1), entry: unit.toUpperCase()} : {power: number(power), entry};
 }
 
 function stayRequest(stay, lang, units) {
@@ -93,20 +94,18 @@ function panel(wishes, latitude, lang) {
 function target(wishes, lang) {
   return some(
     wishes.surety === 'chance'
-      ? {chanceOfRunningFlat: shareOf(typedNumber(wishes.chancePercent, lang)), ...objective(wishes, lang)}
+      ? {chanceOfRunningFlat: shareOf(typedNumber(wishes.chancePercent, lang)), ...aim(wishes, lang)}
       : {autonomyDays: typedNumber(wishes.autonomyDays, lang)});
 }
 
-/** The service prices a watt-hour; people price a kilowatt-hour. Nothing is chosen by price before both prices stand. */
-function objective({objective, bankPricePerKWh, arrayPricePerW}, lang) {
+/** The cheapest is found once both prices stand. The service prices a watt-hour; people price a kilowatt-hour. */
+function aim({objective, bankPricePerKWh, arrayPricePerW}, lang) {
   if (objective !== 'price') {
     return {objective};
   }
-  const perKWh = typedNumber(bankPricePerKWh, lang);
-  const perW = typedNumber(arrayPricePerW, lang);
-  return perKWh === undefined || perW === undefined
-    ? {}
-    : {objective, bankPricePerWh: typeof perKWh === 'number' ? Number((perKWh / 1000).toPrecision(12)) : perKWh, arrayPricePerW: perW};
+  const [perKWh, arrayPrice] = [bankPricePerKWh, arrayPricePerW].map((text) => typedNumber(text, lang));
+  return perKWh === undefined || arrayPrice === undefined ? {}
+    : {objective, bankPricePerWh: typeof perKWh === 'number' ? Number((perKWh / 1000).toPrecision(12)) : perKWh, arrayPricePerW: arrayPrice};
 }
 
 function shareOf(percent) {

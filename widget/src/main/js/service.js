@@ -1,13 +1,16 @@
 /** Where the script came from is where the service answers, unless the page says otherwise. */
 const SCRIPT_URL = document.currentScript ? document.currentScript.src : location.href;
 
+/* What a status without a list of faults means. */
+const FAILURES = {404: 'missing', 405: 'missing', 410: 'missing', 429: 'busy', 503: 'busy', 511: 'stranger'};
+
 export function ownService() {
   return new URL('.', SCRIPT_URL).href;
 }
 
 /**
- * Posts one request. Resolves to {answer}, {problem} or {offline: true}; rejects only when it was aborted.
- * No cookie is sent and none is kept.
+ * Posts one request. Resolves to {answer}, to {problem} whose errors name fields, or to {failure: its kind, status, waitSeconds};
+ * rejects only when it was aborted. No cookie is sent and none is kept.
  */
 export function post(service, operation, body, signal) {
   return exchange(service, `v1/${operation}`, signal, {
@@ -22,23 +25,39 @@ export function get(service, path, signal) {
 }
 
 async function exchange(service, path, signal, options) {
-  let response;
   try {
-    response = await fetch(new URL(path, service), {...options, signal, credentials: 'omit'});
+    const response = await fetch(new URL(path, service), {...options, signal, credentials: 'omit'});
+    return heard(response, objectIn(await response.text()));
   } catch (failure) {
-    return unreached(failure);
+    if (failure.name === 'AbortError') {
+      throw failure;
+    }
+    return {failure: navigator.onLine ? 'unreached' : 'offline'};
   }
-  return response.ok ? {answer: await response.json()} : {problem: await problemOf(response)};
 }
 
-function unreached(failure) {
-  if (failure.name === 'AbortError') {
-    throw failure;
+function heard(response, written) {
+  const {ok, status} = response;
+  if (ok) {
+    return written ? {answer: written} : {failure: 'stranger'};
   }
-  return {offline: true};
+  return written?.errors?.length > 0
+    ? {problem: written}
+    : {failure: FAILURES[status] ?? (status < 500 ? 'refused' : 'broken'), status, waitSeconds: secondsOf(response.headers.get('Retry-After'))};
 }
 
-async function problemOf(response) {
-  const written = (response.headers.get('Content-Type') ?? '').includes('json') ? await response.json().catch(() => ({})) : {};
-  return {title: `The service answered ${response.status}`, errors: [], ...written, status: response.status};
+/** The JSON object of a body; undefined for anything else, such as a network's sign-in page. */
+function objectIn(text) {
+  try {
+    const written = JSON.parse(text);
+    return written && typeof written === 'object' ? written : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Retry-After of RFC 9110, section 10.2.3: seconds, or a date. */
+export function secondsOf(retryAfter, now = Date.now()) {
+  const seconds = /^\d+$/.test(retryAfter ?? '') ? Number(retryAfter) : (Date.parse(retryAfter) - now) / 1000;
+  return Number.isFinite(seconds) ? Math.ceil(seconds) : undefined;
 }

@@ -64,8 +64,3 @@ export function freeName(name, loads) {
   }
   return candidate;
 }
-
-/** A line in which nothing has been entered yet: it isn't sent. */
-export function isBlank(load) {
-  return String(load.name).trim() === '' && String(load.power).trim() === '';
-}

@@ -14,7 +14,7 @@ export function assumptionList(assumptions, controlFor, reader) {
 }
 
 function assumptionView(assumption, controlFor, reader) {
-  const control = controlFor(assumption.field);
+  const control = controlFor(assumption);
   return h('li', {},
     h('p', {}, h('b', {}, `${assumption.label}: `), valueText(assumption, reader)),
     h('p', {class: 'ground'}, assumption.reason, '. ', h('span', {class: assumption.basis}, ground(assumption), '. '),

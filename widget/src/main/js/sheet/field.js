@@ -1,7 +1,7 @@
 import {freshId, h} from '../dom.js';
 
 /**
- * A control of the sheet with its label, its unit and room for what the service says of it.
+ * A control of the sheet with its label, its unit and room for what is wrong with it.
  *
  * @param spec {control: its name, label, value, unit, options, kind: 'number' | 'text' | 'time', hideLabel, write: takes what was typed}
  */
@@ -49,7 +49,7 @@ function faultLine(id) {
   return h('p', {class: 'fault', id: `${id}-fault`, hidden: true});
 }
 
-/** Writes the service's words beside the control. */
+/** Says beside the control what is wrong with it. */
 export function showFault(holder, words) {
   const line = holder.querySelector('.fault');
   line.textContent = words;

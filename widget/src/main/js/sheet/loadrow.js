@@ -1,30 +1,43 @@
 import {h, unseen} from '../dom.js';
+import {drawOf} from '../draw.js';
 import {hoursOfWindows, windowsOf} from '../windows.js';
 import {field, tick} from './field.js';
-import {hintOf} from './hints.js';
+import {questionOf} from './unfinished.js';
 
 const SUPPLIES = [['dc', 'DC'], ['ac', 'AC']];
 const ENTRIES = [['W', 'W'], ['A', 'A']];
 
-/** One line of the list: how many, what, how much, how long, and the day's energy as the service reads it. */
+/**
+ * One line of the list: how many, what, how much, how long, and the day's energy as the service reads it. Until the line is
+ * finished a question stands in the place of that energy. Below it there is room for what the service warns of.
+ */
 export function loadRow(load, outer) {
-  const told = h('p', {class: 'told', role: 'status'});
-  const tell = () => told.replaceChildren(...words(hintOf(load), load, outer));
   const desk = {...outer, changed: () => {
     outer.changed();
-    tell();
+    ask(row, load);
   }};
   const controls = rowControls(load, desk);
-  tell();
-  return h('li', {class: 'load', 'data-key': load.key},
+  const row = h('li', {class: 'load', 'data-key': load.key},
     controls.quantity, controls.name, controls.power, controls.entry, controls.hours, controls.supply,
     h('span', {class: 'reading'}), more(load, desk),
-    h('button', {type: 'button', class: 'plain remove', click: () => desk.remove(load)}, 'remove', unseen(` ${load.name || 'this line'}`)), told);
+    h('button', {type: 'button', class: 'plain remove', click: () => desk.remove(load)}, 'remove', unseen(` ${load.name || 'this line'}`)),
+    h('div', {class: 'told', role: 'status'}));
+  ask(row, load);
+  return row;
 }
 
-/** A hint and, where there is one, the press that follows it. */
-function words(hint, load, desk) {
-  return hint ? [hint.text, ' ', hint.does ? h('button', {type: 'button', class: 'plain', click: () => desk.mend(load, hint.change)}, hint.does) : ''] : [];
+function ask(row, load) {
+  const question = questionOf(load);
+  const reading = row.querySelector('.reading');
+  const asked = reading.querySelector('.question');
+  if (question) {
+    reading.replaceChildren(h('span', {class: 'question'}, question));
+    row.querySelector('.told').replaceChildren();
+  } else if (asked) {
+    asked.remove();
+  }
+  row.querySelector('.volts').hidden = drawOf(load).entry !== 'A';
+  row.querySelector('.more').open ||= question === 'volts?';
 }
 
 function rowControls(load, desk) {
@@ -48,7 +61,7 @@ function more(load, desk) {
     : field({...spec('dutyCyclePercent'), label: 'Share of those hours it really runs', unit: '%', placeholder: '100'});
   return h('details', {class: 'more'}, h('summary', {}, 'more', unseen(` about ${load.name || 'this line'}`)),
     h('div', {class: 'grid'},
-      load.entry === 'A' ? field({...spec('voltageV'), label: 'Those amps are at', unit: 'V', placeholder: load.supply === 'dc' ? 'your system' : ''}) : undefined,
+      field({...spec('voltageV'), label: 'Those amps are at', unit: 'V', placeholder: load.supply === 'dc' ? 'your system' : '', class: 'volts'}),
       text,
       field({...spec('surgeFactor'), label: 'Draws at its start', unit: '× running', placeholder: '1'}),
       windows(load, spec),

@@ -2,7 +2,9 @@ import {h} from '../dom.js';
 import {STARTERS} from '../starters.js';
 import {freeName, newLoad, stateFrom} from '../state.js';
 import {loadRow} from './loadrow.js';
+import {lineOf, lineWords} from './mends.js';
 import {starterList} from './starterlist.js';
+import {questionOf} from './unfinished.js';
 
 /** The first band: what you run. */
 export class RunBand {
@@ -53,7 +55,6 @@ export class RunBand {
       remove: () => this.remove(load),
       relist: () => this.redraw(load, '.pick select'),
       fixDuty: () => this.mend(load, {ambientDuty: []}, '.more input'),
-      mend: (line, change) => this.mend(line, change, '.name input'),
     });
   }
 
@@ -96,16 +97,19 @@ export class RunBand {
     this.desk.changed();
   }
 
-  /** Writes the service's reading behind each line: watt-hours and amp-hours a day. */
-  read(budget, sent, reader) {
-    this.standing.replaceChildren(standingText(budget.losses, reader));
-    for (const {load, share} of sent.map((line, index) => ({load: line, share: budget.loads[index]}))) {
-      const holder = this.rowOf(load)?.querySelector('.reading');
-      if (holder && share) {
-        const ampHours = share.dailyWh / budget.busVoltageV;
-        holder.replaceChildren(h('span', {}, reader.figure(share.dailyWh, 'Wh')), h('span', {class: 'second'}, reader.text(ampHours, 'Ah')));
+  /** Writes the service's reading behind each line, watt-hours and amp-hours a day, and its warnings below. */
+  read({energyBudget, cautions}, sent, reader) {
+    this.standing.replaceChildren(standingText(energyBudget.losses, reader));
+    sent.forEach((load, index) => {
+      const row = this.rowOf(load);
+      if (row && !questionOf(load)) {
+        const {dailyWh} = energyBudget.loads[index];
+        row.querySelector('.reading').replaceChildren(
+          h('span', {}, reader.figure(dailyWh, 'Wh')), h('span', {class: 'second'}, reader.text(dailyWh / energyBudget.busVoltageV, 'Ah')));
+        const own = cautions.filter((caution) => lineOf(caution) === index);
+        row.querySelector('.told').replaceChildren(...lineWords(own, load, reader, (line, change) => this.mend(line, change, '.name input')));
       }
-    }
+    });
   }
 }
 

@@ -14,6 +14,7 @@ export function starterList(onPick) {
       appliances = table.rows.map((row) => appliance(table.columns, row));
       select.replaceChildren(...groups(appliances));
       element.hidden = false;
+      this.filled = true;
     },
   };
 }

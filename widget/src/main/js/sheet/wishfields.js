@@ -44,9 +44,9 @@ export function wishFields(wishes, desk, redraw) {
   ];
 }
 
-/** What is cheapest hangs on what you pay. */
+/** What is cheapest hangs on what you pay; until both are told the lightest is taken. */
 function prices(spec) {
-  return [field({...spec('bankPricePerKWh'), label: 'Your price of battery', unit: 'per kWh'}), field({...spec('arrayPricePerW'), label: 'Your price of panel', unit: 'per W'})];
+  return [field({...spec('bankPricePerKWh'), label: 'Your price of battery', unit: 'per kWh', placeholder: 'price?'}), field({...spec('arrayPricePerW'), label: 'Your price of panel', unit: 'per W', placeholder: 'price?'})];
 }
 
 /** A lithium battery in a warm place may be charged in frost. */

@@ -15,6 +15,7 @@ export const LOADS = `
 .load .second::before { content: " · " }
 .told { grid-column: 1 / -1; font-size: var(--small); max-width: 40em }
 .told:empty { display: none }
+.question { color: var(--quiet) }
 .standing { padding-top: .5em; font-size: var(--small); color: var(--quiet) }
 .standing:empty { display: none }
 .heads { display: none }

@@ -1,6 +1,6 @@
 /* The printed card: the answer's sentence, what was asked in plain text, figures, pictures, wires, cautions, assumptions. No controls. */
 export const PRINT = `
-.onpaper { display: none }
+.onpaper, .take:not(.stale, .asking) .outofdate { display: none }
 @media (prefers-reduced-motion: reduce) { * { transition: none !important; scroll-behavior: auto !important } }
 @media print {
   :host { color-scheme: light !important; font-size: 9pt; line-height: 1.4; --paper: #fff; --ink: #000; --quiet: #333; --rule: #bbb; --entry: #777; --accent: #000; --small: .9em; --large: 1.5em }
@@ -8,6 +8,8 @@ export const PRINT = `
   .bands { display: block !important }
   .asks, .strip, .print, .units, .trouble, .take > h2, .why > summary, .behind > summary, .circuits summary, .assumptions button, .assumptions button + *, .assumptions .api { display: none !important }
   .onpaper { display: block }
+  .outofdate { border: 1px solid #000; padding: .25em .5em; margin-bottom: .5em; font-weight: 650 }
+  .old::before { content: "Out of date: from before the last change."; font-weight: 650 }
   .head { padding: .5em 0 }
   .band { padding: .5em 0 0 }
   .band h3 { padding: .9em 0 .25em; break-after: avoid }

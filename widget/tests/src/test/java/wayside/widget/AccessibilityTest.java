@@ -32,6 +32,7 @@ class AccessibilityTest {
 
             sheet.button("A weekend van").click();
             sheet.labelled("Latitude").fill("95");
+            sheet.labelled("Latitude").blur();
             sheet.page().locator(".fault:not([hidden])").first().waitFor();
 
             assertThat(violations(sheet)).isEmpty();

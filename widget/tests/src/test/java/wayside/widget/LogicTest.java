@@ -127,9 +127,60 @@ class LogicTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.032, 3 of 100", "0.5, 50 of 100", "0.004, '4 of 1,000'", "0.0001, 'fewer than 1 of 1,000'"})
-    void saysAChanceAsPeopleCount(double share, String words) {
-        assertThat(call("rounding.js", "chanceInWords", share, "en")).isEqualTo(words);
+    @CsvSource({
+        "0.032, 100, 3 of 100",
+        "0.032, 1000, '32 of 1,000'",
+        "0.5, 100, 50 of 100",
+        "0.004, 1000, '4 of 1,000'",
+        "0.004, 100, fewer than 1 of 100",
+        "0.0001, 1000, 'fewer than 1 of 1,000'"
+    })
+    void saysAChanceAsPeopleCount(double share, int trips, String words) {
+        assertThat(call("chances.js", "chanceInWords", share, "en", trips)).isEqualTo(words);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.003, 0.001, 0.007, 'between 1 and 7 of 1,000'",
+        "0.0001, 0, 0.002, 'at most 2 of 1,000'",
+        "0, 0, 0, ''"
+    })
+    void saysTheRangeOfAChanceByOneDenominator(double value, double low, double high, String words) {
+        Map<String, Double> range = Map.of("value", value, "low", low, "high", high);
+        assertThat(call("chances.js", "rangeInWords", range, "en", 1000)).isEqualTo(words);
+    }
+
+    @Test
+    void countsThousandsOnceOneChanceAsksForIt() {
+        assertThat(number(call("chances.js", "denominatorOf", List.of(0.04, 0.3))))
+                .isEqualTo(100);
+        assertThat(number(call("chances.js", "denominatorOf", List.of(0.04, 0.0))))
+                .isEqualTo(100);
+        assertThat(number(call("chances.js", "denominatorOf", List.of(0.04, 0.003))))
+                .isEqualTo(1000);
+        assertThat(number(call("chances.js", "denominatorOf", List.of(0.0, 0.0001))))
+                .isEqualTo(1000);
+    }
+
+    // Source: RFC 9110, section 10.2.3: seconds, or an HTTP date.
+    @Test
+    void readsWhenToAskAgain() {
+        double now = 1_000_000_000_000.0;
+        assertThat(number(call("service.js", "secondsOf", "120", now))).isEqualTo(120);
+        // 1 000 000 000 s after the epoch are Sunday 9 September 2001, 01:46:40.
+        assertThat(number(call("service.js", "secondsOf", "Sun, 09 Sep 2001 01:47:10 GMT", now)))
+                .isEqualTo(30);
+        assertThat(call("service.js", "secondsOf", "soon", now)).isNull();
+    }
+
+    @Test
+    void neverRoundsALittleToNothing() {
+        assertThat(call("rounding.js", "rounded", 0.012, "h", "metric"))
+                .hasToString("{number=0.1, symbol=h, decimals=1, under=true}");
+        assertThat(call("rounding.js", "rounded", 0, "h", "metric"))
+                .hasToString("{number=0, symbol=h, decimals=1, under=false}");
+        assertThat(call("rounding.js", "rounded", 0.2, "C", "metric"))
+                .hasToString("{number=0, symbol=°C, decimals=0, under=false}");
     }
 
     @ParameterizedTest

@@ -74,6 +74,25 @@ class PrintTest {
         }
     }
 
+    @Test
+    void saysWhenItIsOutOfDate() {
+        try (Sheet sheet = Sheet.startedFrom("weekend van", new Browser.NewContextOptions(), PAPER)) {
+            sheet.awaitPictures();
+            Locator note = sheet.page().getByText("Out of date: this answer belongs to what was entered before");
+            sheet.page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+            assertThat(note).isHidden();
+
+            sheet.page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.SCREEN));
+            sheet.page().route("**/v1/recommendation", route -> route.abort());
+            sheet.labelled("Nights").fill("5");
+            sheet.button("Ask again").waitFor();
+            assertThat(note).isHidden();
+            sheet.page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+
+            assertThat(note).isVisible();
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"weekend van", "winter van", "workshop truck"})
     void clipsNothing(String starter) {

@@ -3,10 +3,12 @@ package wayside.widget;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 
@@ -59,14 +61,8 @@ final class Screenshots {
             sheet.openAll();
         });
         take("hints", "winter van", width, scheme, sheet -> {
-            sheet.lines()
-                    .first()
-                    .getByLabel("What", new Locator.GetByLabelOptions().setExact(true))
-                    .fill("Fridge");
-            sheet.lines()
-                    .nth(1)
-                    .getByLabel("What", new Locator.GetByLabelOptions().setExact(true))
-                    .fill("CPAP");
+            sheet.lines().first().getByLabel("What", exactly()).fill("Fridge");
+            sheet.lines().nth(1).getByLabel("What", exactly()).fill("CPAP");
             sheet.lines().nth(2).getByText("more").first().click();
             sheet.lines().nth(6).getByLabel("Supply").selectOption("dc");
             sheet.page().getByText("how cold it gets").click();
@@ -78,6 +74,7 @@ final class Screenshots {
             sheet.awaitPictures();
             sheet.lines().first().getByLabel("Hours a day").fill("-3");
             sheet.labelled("Latitude").fill("95");
+            sheet.labelled("Latitude").blur();
             sheet.page().locator(".fault:not([hidden])").first().waitFor();
         });
         take("offline", "weekend van", width, scheme, sheet -> {
@@ -86,6 +83,38 @@ final class Screenshots {
             sheet.labelled("Nights").fill("5");
             sheet.page().locator(".offline").waitFor();
         });
+        take("unfinished", "weekend van", width, scheme, sheet -> {
+            sheet.awaitPictures();
+            sheet.button("Add a line of your own").click();
+            sheet.lines().last().getByLabel("What", exactly()).fill("Lamp");
+        });
+        take("working", "", width, scheme, sheet -> {
+            sheet.page().route("**/v1/recommendation", route -> {});
+            sheet.button("A weekend van").click();
+        });
+        refused(
+                "busy",
+                new Route.FulfillOptions().setStatus(503).setHeaders(Map.of("Retry-After", "30")),
+                width,
+                scheme);
+        refused("missing", new Route.FulfillOptions().setStatus(404), width, scheme);
+        refused(
+                "signin",
+                new Route.FulfillOptions().setContentType("text/html").setBody("<form>Sign in</form>"),
+                width,
+                scheme);
+    }
+
+    private void refused(String name, Route.FulfillOptions answer, int width, ColorScheme scheme) {
+        take(name, "", width, scheme, sheet -> {
+            sheet.page().route("**/v1/recommendation", route -> route.fulfill(answer));
+            sheet.button("A weekend van").click();
+            sheet.button("Ask again").waitFor();
+        });
+    }
+
+    private static Locator.GetByLabelOptions exactly() {
+        return new Locator.GetByLabelOptions().setExact(true);
     }
 
     private void take(String name, String starter, int width, ColorScheme scheme, Consumer<Sheet> ready) {

@@ -61,7 +61,7 @@ final class Sheet implements AutoCloseable {
     /** A page of the service with nothing but a card, at a starting point. */
     static Sheet startedFrom(String starter, Browser.NewContextOptions options, int width) {
         Sheet sheet = new Sheet(options, width);
-        String page = BARE.formatted(starter);
+        String page = pageWith(starter);
         sheet.page.route(
                 "**/bare",
                 route -> route.fulfill(new Route.FulfillOptions()
@@ -71,8 +71,17 @@ final class Sheet implements AutoCloseable {
         return sheet;
     }
 
+    /** A page with nothing on it but a card, whose service is the server that sends the page. */
+    static String pageWith(String starter) {
+        return BARE.formatted(starter);
+    }
+
     static Sheet at(String url, int width) {
-        Sheet sheet = new Sheet(new Browser.NewContextOptions(), width);
+        return at(new Browser.NewContextOptions(), url, width);
+    }
+
+    static Sheet at(Browser.NewContextOptions options, String url, int width) {
+        Sheet sheet = new Sheet(options, width);
         sheet.page.navigate(url);
         return sheet;
     }

@@ -8,7 +8,7 @@ import java.util.Deque;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
-/** Slow and absent answers. */
+/** Slow answers, and answers to what is no longer asked. */
 class WaitingTest {
     private static final String ASKED = "**/v1/recommendation";
 
@@ -53,23 +53,6 @@ class WaitingTest {
 
             assertThat(sheet.sentence()).hasText(current);
             assertThat(sheet.lines()).hasCount(1);
-        }
-    }
-
-    @Test
-    void saysWhenTheServiceCannotBeReachedAndRecovers() {
-        try (Sheet sheet = Sheet.ofDemo(Sheet.DESKTOP)) {
-            sheet.reader().setOffline(true);
-            sheet.labelled("Nights").fill("5");
-
-            assertThat(sheet.page().locator(".trouble")).hasText(Pattern.compile("can’t be reached"));
-            assertThat(sheet.sentence()).hasText(Sheet.CARRIES);
-
-            sheet.reader().setOffline(false);
-            sheet.button("Ask again").click();
-
-            assertThat(sheet.page().locator(".trouble")).isEmpty();
-            assertThat(sheet.take()).not().hasClass(Pattern.compile("stale"));
         }
     }
 

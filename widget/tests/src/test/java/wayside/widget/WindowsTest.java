@@ -61,7 +61,7 @@ class WindowsTest {
             until(sheet, 1).fill("09:00");
 
             assertThat(sheet.page().locator("[data-control$='.againFrom'] .fault"))
-                    .containsText("windows that do not overlap");
+                    .hasText("Two of its times overlap.");
         }
     }
 
