@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -34,6 +36,22 @@ class AccessibilityTest {
             sheet.labelled("Latitude").fill("95");
             sheet.labelled("Latitude").blur();
             sheet.page().locator(".fault:not([hidden])").first().waitFor();
+
+            assertThat(violations(sheet)).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"360", "1280"})
+    void passesEveryRuleUnfinishedAndWithoutAnAnswer(int width) {
+        try (Sheet sheet = Sheet.empty(width)) {
+            sheet.page().route("**/v1/recommendation", route -> route.fulfill(new Route.FulfillOptions()
+                    .setStatus(503)
+                    .setHeaders(Map.of("Retry-After", "60"))));
+            sheet.button("A weekend van").click();
+            sheet.button("Add a line of your own").click();
+            sheet.page().locator(".question").waitFor();
+            sheet.button("Ask again").waitFor();
 
             assertThat(violations(sheet)).isEmpty();
         }

@@ -5,21 +5,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** Two lines on somebody else's page. */
+/** A few lines on somebody else's page. */
 class EmbeddingTest {
-    /** The two lines as the demo page prints them, with the address filled in. */
+    /** The lines as the demo page prints them, with the address filled in. */
     private static String snippet() {
+        return printed().replace("https://your-wayside.example", Wayside.origin());
+    }
+
+    private static String printed() {
         try (Sheet sheet = Sheet.ofDemo(Sheet.DESKTOP)) {
-            return sheet.page()
-                    .locator("#snippet")
-                    .textContent()
-                    .replace("https://your-wayside.example", Wayside.origin());
+            return sheet.page().locator("#snippet").textContent();
         }
     }
 
@@ -34,7 +38,7 @@ class EmbeddingTest {
     }
 
     @Test
-    void worksFromAnotherOriginByTheTwoLinesShown() {
+    void worksFromAnotherOriginByTheLinesShown() {
         try (PlainServer blog = blog(snippet());
                 Sheet sheet = Sheet.at(blog.origin() + "/", Sheet.DESKTOP)) {
             assertThat(blog.origin()).isNotEqualTo(Wayside.origin());
@@ -65,6 +69,23 @@ class EmbeddingTest {
             sheet.awaitAnswer();
 
             assertThat(answers).contains(304);
+        }
+    }
+
+    @Test
+    void isShownInTheReadmeToo() throws IOException {
+        assertThat(Files.readString(Path.of("../../README.md"))).contains(printed());
+    }
+
+    @Test
+    void leavesALineAndALinkWhereTheScriptDoesNotCome() {
+        String lines = snippet().replace("wayside.js", "gone.js");
+        try (PlainServer blog = blog(lines);
+                Sheet sheet = Sheet.at(blog.origin() + "/", Sheet.PHONE)) {
+            assertThat(sheet.page().getByText("The card stands here once its script has come."))
+                    .isVisible();
+            assertThat(sheet.page().locator("wayside-planner a"))
+                    .hasAttribute("href", Wayside.origin() + "/demo/");
         }
     }
 
