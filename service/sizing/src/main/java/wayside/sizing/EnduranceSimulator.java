@@ -34,6 +34,6 @@ public final class EnduranceSimulator {
         Outcome outcome = question.outcome();
         Endurance result = Endurance.of(question, outcome);
         return new Answer<>(
-                result, result.figures(), EnduranceChoices.of(question), EnduranceCautions.of(question, outcome));
+                result, EnduranceChoices.of(question), EnduranceCautions.of(question, outcome));
     }
 }

@@ -12,6 +12,6 @@ public final class EnergyBudgetSizer {
     /** The budget with its reasons. Every field of the brief is used as given; defaults are named. */
     public static Answer<EnergyBudget> size(EnergyBrief brief) {
         EnergyBudget budget = EnergyBudget.of(brief);
-        return new Answer<>(budget, budget.figures(), List.of(), budget.cautions());
+        return new Answer<>(budget, List.of(), budget.cautions());
     }
 }

@@ -29,6 +29,6 @@ public final class SystemSizer {
     }
 
     private static Answer<Recommendation> answer(Recommendation system) {
-        return new Answer<>(system, system.figures(), system.choices(), system.cautions());
+        return new Answer<>(system, system.choices(), system.cautions());
     }
 }

@@ -1,6 +1,7 @@
 package wayside.sizing;
 
 import java.util.List;
+import wayside.sizing.brief.At;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import wayside.sizing.brief.Ambient;
@@ -43,8 +44,7 @@ final class Briefs {
     }
 
     static SystemBrief brief(SystemWishes wishes, double autonomyDays, Stay stay, Load... loads) {
-        return new SystemBrief(
-                List.of(loads),
+        return new SystemBrief(At.ROOT, List.of(loads),
                 Trip.of(stay),
                 wishes,
                 new Target(OptionalDouble.of(autonomyDays), OptionalDouble.empty()),

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import wayside.sizing.brief.At;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -57,8 +58,7 @@ class CircuitAnswerTest {
     @Test
     void takesTheCurrentOfAPowerWithTheBatteryNearlyEmpty() {
         CircuitRun run = stated(5, 12, false, BRANCH);
-        CircuitRun watts = new CircuitRun(
-                run.name(),
+        CircuitRun watts = new CircuitRun(At.ROOT, run.name(),
                 new CircuitCurrent.Watts(105),
                 run.continuous(),
                 run.lengthM(),
@@ -104,8 +104,7 @@ class CircuitAnswerTest {
 
     @Test
     void saysWhenItIsTooHotForTheInsulation() {
-        CircuitRun run = new CircuitRun(
-                "heater",
+        CircuitRun run = new CircuitRun(At.ROOT, "heater",
                 new CircuitCurrent.Amps(5),
                 Optional.of(true),
                 2,
@@ -164,12 +163,11 @@ class CircuitAnswerTest {
     }
 
     private static CircuitFeed lithium(double capacityAh) {
-        return new CircuitFeed.Bank(Chemistry.LFP, capacityAh, OptionalDouble.empty());
+        return new CircuitFeed.Bank(At.ROOT.field("bank"), Chemistry.LFP, capacityAh, OptionalDouble.empty());
     }
 
     private static CircuitRun stated(double currentA, double voltageV, boolean engineSpace, CircuitFeed feed) {
-        return new CircuitRun(
-                "stated",
+        return new CircuitRun(At.ROOT, "stated",
                 new CircuitCurrent.Amps(currentA),
                 Optional.of(true),
                 2,

@@ -1,6 +1,7 @@
 package wayside.sizing;
 
 import java.util.Optional;
+import wayside.sizing.brief.At;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import net.jqwik.api.Arbitraries;
@@ -16,8 +17,7 @@ final class CircuitRuns {
     private CircuitRuns() {}
 
     static CircuitRun with(CircuitRun run, double currentA, double lengthM) {
-        return new CircuitRun(
-                run.name(),
+        return new CircuitRun(At.ROOT, run.name(),
                 new CircuitCurrent.Amps(currentA),
                 run.continuous(),
                 lengthM,
@@ -32,8 +32,7 @@ final class CircuitRuns {
     }
 
     static CircuitRun bundled(CircuitRun run, int conductors) {
-        return new CircuitRun(
-                run.name(),
+        return new CircuitRun(At.ROOT, run.name(),
                 run.current(),
                 run.continuous(),
                 run.lengthM(),
@@ -48,8 +47,7 @@ final class CircuitRuns {
     }
 
     static CircuitRun under(CircuitRun run, String rules) {
-        return new CircuitRun(
-                run.name(),
+        return new CircuitRun(At.ROOT, run.name(),
                 run.current(),
                 run.continuous(),
                 run.lengthM(),
@@ -89,8 +87,8 @@ final class CircuitRuns {
                         Arbitraries.<CircuitFeed>of(
                                 new CircuitFeed.Branch(),
                                 new CircuitFeed.ShortCircuit(1500),
-                                new CircuitFeed.Bank(Chemistry.LFP, 280, OptionalDouble.empty()),
-                                new CircuitFeed.Bank(Chemistry.AGM, 200, OptionalDouble.of(900))))
+                                new CircuitFeed.Bank(At.ROOT.field("bank"), Chemistry.LFP, 280, OptionalDouble.empty()),
+                                new CircuitFeed.Bank(At.ROOT.field("bank"), Chemistry.AGM, 200, OptionalDouble.of(900))))
                 .as(Flags::new);
     }
 
@@ -103,8 +101,7 @@ final class CircuitRuns {
             double ambientC,
             int bundled,
             Flags flags) {
-        return new CircuitRun(
-                "any",
+        return new CircuitRun(At.ROOT, "any",
                 new CircuitCurrent.Amps(currentA),
                 Optional.of(flags.continuous()),
                 lengthM,

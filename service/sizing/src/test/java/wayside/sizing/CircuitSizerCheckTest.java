@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import wayside.sizing.brief.At;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -118,11 +119,11 @@ class CircuitSizerCheckTest {
     }
 
     private static CircuitFeed lithium(double capacityAh) {
-        return new CircuitFeed.Bank(Chemistry.LFP, capacityAh, OptionalDouble.empty());
+        return new CircuitFeed.Bank(At.ROOT.field("bank"), Chemistry.LFP, capacityAh, OptionalDouble.empty());
     }
 
     private static CircuitFeed leadAcid(double capacityAh, double coldCrankingA) {
-        return new CircuitFeed.Bank(Chemistry.AGM, capacityAh, OptionalDouble.of(coldCrankingA));
+        return new CircuitFeed.Bank(At.ROOT.field("bank"), Chemistry.AGM, capacityAh, OptionalDouble.of(coldCrankingA));
     }
 
     private static String awg(CircuitRun run) {
@@ -136,8 +137,7 @@ class CircuitSizerCheckTest {
     }
 
     private static CircuitRun run(String name, double currentA, double lengthM, double volts, double limitPercent) {
-        return new CircuitRun(
-                name,
+        return new CircuitRun(At.ROOT, name,
                 new CircuitCurrent.Amps(currentA),
                 Optional.of(false),
                 lengthM,
@@ -152,8 +152,7 @@ class CircuitSizerCheckTest {
     }
 
     private static CircuitRun with(CircuitRun run, double volts, CircuitFeed feed) {
-        return new CircuitRun(
-                run.name(),
+        return new CircuitRun(At.ROOT, run.name(),
                 run.current(),
                 run.continuous(),
                 run.lengthM(),

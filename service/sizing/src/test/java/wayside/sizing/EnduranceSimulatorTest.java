@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import wayside.sizing.brief.At;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -158,8 +159,7 @@ class EnduranceSimulatorTest {
         TypicalYear year = EpwReader.read(SyntheticYear.lines(0.5, false).iterator());
         EnduranceBrief plain = EnduranceBrief.of(
                 system(Chemistry.LFP, 1000, 200), Trip.of(Stay.of(PLACE, 6, 7)), Load.dc("all", 20, 24));
-        EnduranceBrief asked = new EnduranceBrief(
-                plain.system(),
+        EnduranceBrief asked = new EnduranceBrief(At.ROOT, plain.system(),
                 plain.loads(),
                 plain.trip(),
                 OptionalDouble.empty(),

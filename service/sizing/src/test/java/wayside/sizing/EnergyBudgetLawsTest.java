@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import wayside.sizing.brief.At;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -53,8 +54,7 @@ class EnergyBudgetLawsTest {
     @Property
     void oneMoreLoadNeverTakesLess(@ForAll("loadLists") List<Load> loads, @ForAll("loads") Load extra) {
         // The inverter is fixed, so that a step to the next rating does not blur the comparison.
-        InverterSpec inverter = new InverterSpec(
-                OptionalDouble.of(100_000),
+        InverterSpec inverter = new InverterSpec(At.ROOT.field("inverter"), OptionalDouble.of(100_000),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
@@ -85,8 +85,7 @@ class EnergyBudgetLawsTest {
 
     @Property
     void everyFigureIsAStepOfTheDerivation(@ForAll("loadLists") List<Load> loads) {
-        Answer<EnergyBudget> answer = EnergyBudgetSizer.size(new EnergyBrief(
-                loads, OptionalDouble.empty(), InverterSpec.OPEN, OptionalDouble.empty(), OptionalDouble.empty()));
+        Answer<EnergyBudget> answer = EnergyBudgetSizer.size(new EnergyBrief(At.ROOT, loads, OptionalDouble.empty(), InverterSpec.OPEN, OptionalDouble.empty(), OptionalDouble.empty()));
         for (Derived figure : answer.figures()) {
             assertThat(answer.derivation().findStepId(figure)).isPresent();
         }
@@ -97,8 +96,7 @@ class EnergyBudgetLawsTest {
     }
 
     private static EnergyBudget budget(List<Load> loads, InverterSpec inverter) {
-        return EnergyBudgetSizer.size(new EnergyBrief(
-                        loads, OptionalDouble.empty(), inverter, OptionalDouble.empty(), OptionalDouble.empty()))
+        return EnergyBudgetSizer.size(new EnergyBrief(At.ROOT, loads, OptionalDouble.empty(), inverter, OptionalDouble.empty(), OptionalDouble.empty()))
                 .result();
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import wayside.sizing.brief.At;
 import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -64,8 +65,7 @@ class RechargeSizerTest {
     @Test
     void onlyTheNamedSourcesRun() {
         RechargeBrief all = RechargeBrief.of(system(Chemistry.LFP, 700, 30, 400));
-        RechargeBrief engine = new RechargeBrief(
-                all.system(),
+        RechargeBrief engine = new RechargeBrief(At.ROOT, all.system(),
                 OptionalDouble.of(0.2),
                 OptionalDouble.of(0.8),
                 List.of(ChargingKind.ALTERNATOR),

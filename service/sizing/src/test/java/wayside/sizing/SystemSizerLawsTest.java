@@ -3,6 +3,7 @@ package wayside.sizing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import wayside.sizing.brief.At;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -139,8 +140,7 @@ class SystemSizerLawsTest {
             @ForAll @DoubleRange(min = 0, max = 24) double hours,
             @ForAll @DoubleRange(min = 0, max = 24) double driving) {
         Stay stay = Stay.of(Place.of(latitude, 20), month, 3).driving(driving).hookedUp(24 - driving);
-        SystemBrief brief = new SystemBrief(
-                List.of(Load.ac("load", watts, hours)),
+        SystemBrief brief = new SystemBrief(At.ROOT, List.of(Load.ac("load", watts, hours)),
                 Trip.of(stay),
                 Briefs.wishes(chemistry, 24, 0, 0, InverterSpec.OPEN),
                 Target.OPEN,

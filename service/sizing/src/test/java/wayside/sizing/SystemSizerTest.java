@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
+import wayside.sizing.brief.At;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -132,8 +133,7 @@ class SystemSizerTest {
 
     @Test
     void anInverterThatCannotStartTheLoadIsAShortfall() {
-        InverterSpec small = new InverterSpec(
-                OptionalDouble.of(500),
+        InverterSpec small = new InverterSpec(At.ROOT.field("inverter"), OptionalDouble.of(500),
                 OptionalDouble.of(600),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
@@ -145,8 +145,7 @@ class SystemSizerTest {
 
     @Test
     void loadsThatFitOneByOneOnlyGetACaution() {
-        InverterSpec given = new InverterSpec(
-                OptionalDouble.of(2000),
+        InverterSpec given = new InverterSpec(At.ROOT.field("inverter"), OptionalDouble.of(2000),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
@@ -177,8 +176,7 @@ class SystemSizerTest {
     void aBankInAHeatedCabinMayBeChargedInFrostAndGivesMore() {
         SystemBrief outside = SystemBrief.of(
                 Trip.of(Stay.of(Place.of(46, 8), 1, 7).at(new Ambient(-3, 8)).driving(2)), FRIDGE);
-        SystemBrief inside = new SystemBrief(
-                outside.loads(), outside.trip(), SystemWishes.OPEN.warmerBy(18), outside.target(), outside.sampling());
+        SystemBrief inside = new SystemBrief(At.ROOT, outside.loads(), outside.trip(), SystemWishes.open(At.ROOT.field("system")).warmerBy(18), outside.target(), outside.sampling());
         SizedSystem cold = SystemSizer.size(outside).result().system();
         SizedSystem warm = SystemSizer.size(inside).result().system();
         assertThat(cold.chargeLockedOutInCold()).isTrue();

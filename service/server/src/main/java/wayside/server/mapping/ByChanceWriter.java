@@ -15,12 +15,12 @@ record ByChanceWriter(
         List<WhatHelpsView> whatHelps,
         String advice) {
     static ByChanceWriter of(ByChance found, Figures figures) {
-        String at = "/chanceOfRunningFlat";
+        Figures here = figures.in("chanceOfRunningFlat");
         SizedChanceView chance = new SizedChanceView(
-                figures.at(at + "/value", found.chance().value()),
-                figures.at(at + "/low", found.chance().low()),
-                figures.at(at + "/high", found.chance().high()),
-                (int) figures.at(at + "/runs", found.runs()),
+                here.at("value", found.chance().value()),
+                here.at("low", found.chance().low()),
+                here.at("high", found.chance().high()),
+                (int) here.at("runs", found.runs()),
                 (int) found.seed());
         return new ByChanceWriter(
                 chance,

@@ -10,26 +10,25 @@ import wayside.sizing.trace.Shortfall;
 final class ShortfallWriter {
     private ShortfallWriter() {}
 
-    static List<ShortfallView> list(String at, List<Shortfall> shortfalls, Figures figures) {
+    static List<ShortfallView> list(List<Shortfall> shortfalls, Figures figures) {
         List<ShortfallView> views = new ArrayList<>();
         for (Shortfall shortfall : shortfalls) {
             views.add(one(
-                    at + '/' + views.size(),
                     shortfall.code(),
                     shortfall.text(),
                     shortfall.needed(),
                     shortfall.available(),
-                    figures));
+                    figures.entry(views.size())));
         }
         return views;
     }
 
-    static ShortfallView one(String at, String code, String text, Derived needed, Derived available, Figures figures) {
+    static ShortfallView one(String code, String text, Derived needed, Derived available, Figures figures) {
         return new ShortfallView(
                 code,
                 text,
-                figures.at(at + "/needed", needed),
-                figures.at(at + "/available", available),
+                figures.at("needed", needed),
+                figures.at("available", available),
                 needed.unit().symbol());
     }
 }

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 /**
  * What a day's energy budget is asked for.
  *
+ * @param at where it was given, but for the loads
  * @param loads at least one
  * @param busVoltageV nominal voltage of the battery bus [V]; 12 if absent
  * @param inverter what is known of the inverter
@@ -13,17 +14,20 @@ import java.util.OptionalDouble;
  * @param ambientC for the fridge's duty [C]; a default if absent
  */
 public record EnergyBrief(
+        At at,
         List<Load> loads,
         OptionalDouble busVoltageV,
         InverterSpec inverter,
         OptionalDouble standbyW,
-        OptionalDouble ambientC) {
+        OptionalDouble ambientC)
+        implements Placed {
     public EnergyBrief {
         loads = List.copyOf(loads);
     }
 
     public static EnergyBrief of(Load... loads) {
         return new EnergyBrief(
+                At.ROOT,
                 List.of(loads),
                 OptionalDouble.empty(),
                 InverterSpec.OPEN,
@@ -32,18 +36,18 @@ public record EnergyBrief(
     }
 
     public EnergyBrief standby(double newStandbyW) {
-        return new EnergyBrief(loads, busVoltageV, inverter, OptionalDouble.of(newStandbyW), ambientC);
+        return new EnergyBrief(at, loads, busVoltageV, inverter, OptionalDouble.of(newStandbyW), ambientC);
     }
 
     public EnergyBrief through(InverterSpec newInverter) {
-        return new EnergyBrief(loads, busVoltageV, newInverter, standbyW, ambientC);
+        return new EnergyBrief(at, loads, busVoltageV, newInverter, standbyW, ambientC);
     }
 
     public EnergyBrief atVolts(double newBusVoltageV) {
-        return new EnergyBrief(loads, OptionalDouble.of(newBusVoltageV), inverter, standbyW, ambientC);
+        return new EnergyBrief(at, loads, OptionalDouble.of(newBusVoltageV), inverter, standbyW, ambientC);
     }
 
     public EnergyBrief inAmbient(double newAmbientC) {
-        return new EnergyBrief(loads, busVoltageV, inverter, standbyW, OptionalDouble.of(newAmbientC));
+        return new EnergyBrief(at, loads, busVoltageV, inverter, standbyW, OptionalDouble.of(newAmbientC));
     }
 }

@@ -5,15 +5,18 @@ import java.util.List;
 /**
  * The whole question: what to run, where and when, with what wishes, how surely.
  *
+ * @param at where it was given
  * @param loads at least one
  * @param sampling how often the trip is lived, and in what weathers, when a chance is accepted
  */
-public record SystemBrief(List<Load> loads, Trip trip, SystemWishes system, Target target, Sampling sampling) {
+public record SystemBrief(
+        At at, List<Load> loads, Trip trip, SystemWishes system, Target target, Sampling sampling)
+        implements Placed {
     public SystemBrief {
         loads = List.copyOf(loads);
     }
 
     public static SystemBrief of(Trip trip, Load... loads) {
-        return new SystemBrief(List.of(loads), trip, SystemWishes.OPEN, Target.OPEN, Sampling.OPEN);
+        return new SystemBrief(At.ROOT, List.of(loads), trip, SystemWishes.open(At.ROOT.field("system")), Target.OPEN, Sampling.OPEN);
     }
 }

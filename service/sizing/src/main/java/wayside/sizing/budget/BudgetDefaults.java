@@ -16,39 +16,39 @@ final class BudgetDefaults {
 
     private BudgetDefaults() {}
 
-    static Derived ambientC(OptionalDouble given) {
-        return Derived.assumed(
+    static Derived ambientC(EnergyBrief brief) {
+        return Derived.byDefault(
                         "ambient temperature",
                         AMBIENT_C,
                         Unit.CELSIUS,
-                        "/ambientC",
+                        brief.at("ambientC"),
                         "A warm day in a parked vehicle",
                         Source.commonPractice())
-                .unlessGiven(given);
+                .unlessGiven(brief.ambientC());
     }
 
-    static Derived busVoltageV(EnergyBrief brief, String path) {
-        return Derived.assumed(
+    static Derived busVoltageV(EnergyBrief brief) {
+        return Derived.byDefault(
                         "nominal bus voltage",
                         12,
                         Unit.VOLT,
-                        path + "/busVoltageV",
+                        brief.at("busVoltageV"),
                         "What most camper loads are made for",
                         Source.commonPractice())
                 .unlessGiven(brief.busVoltageV());
     }
 
-    static Derived standbyWh(EnergyBrief brief, String path) {
-        Derived power = Derived.assumed(
+    static Derived standbyWh(EnergyBrief brief) {
+        Derived power = Derived.byDefault(
                         "standby power",
                         STANDBY_W,
                         Unit.WATT,
-                        path + "/standbyW",
+                        brief.at("standbyW"),
                         "Outlets, battery monitor and alarms draw about this much day and night",
                         Source.commonPractice())
                 .unlessGiven(brief.standbyW());
-        Derived hours = Derived.assumed(
-                "hours of a day", 24, Unit.HOUR, path + "/standbyW", "Standby never sleeps", Source.definition());
+        Derived hours = Derived.byDefault(
+                "hours of a day", 24, Unit.HOUR, brief.at("standbyW"), "Standby never sleeps", Source.definition());
         return Derived.computed(
                 "standby energy",
                 power.value() * 24,

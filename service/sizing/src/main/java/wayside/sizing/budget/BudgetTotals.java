@@ -1,6 +1,7 @@
 package wayside.sizing.budget;
 
 import java.util.ArrayList;
+import wayside.sizing.brief.InverterSpec;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +24,7 @@ record BudgetTotals(
         Optional<InverterLoss> loss,
         Derived standbyWh,
         Derived busVoltageV,
-        String path) {
+        InverterSpec inverter) {
     /** A 12 V lead-acid battery is empty at 1.75 V per cell, 10.5 V: the lowest a bus should ever see. */
     private static final double LOWEST_SHARE_OF_NOMINAL = 0.875;
 
@@ -59,7 +60,7 @@ record BudgetTotals(
                 acPeak(lowest),
                 rating,
                 loss,
-                path,
+                inverter,
                 hourly());
     }
 
@@ -87,11 +88,10 @@ record BudgetTotals(
     }
 
     private Derived lowestVoltage() {
-        Derived share = Derived.assumed(
+        Derived share = Derived.convention(
                 "lowest working voltage as a share of the nominal one",
                 LOWEST_SHARE_OF_NOMINAL,
                 Unit.SHARE,
-                path + "/busVoltageV",
                 "1.75 V per lead-acid cell, 10.5 V on a 12 V bus: currents are highest when the battery is low",
                 Source.commonPractice());
         return Derived.computed(
@@ -161,7 +161,7 @@ record BudgetTotals(
         Arrays.fill(watts, even);
         for (LoadDemand load : demand.loads()) {
             double[] shares = HourlyShares.of(load.load());
-            double factor = load.load().supply() == Supply.AC ? acFactor : 1;
+            double factor = load.load().isAc() ? acFactor : 1;
             for (int hour = 0; hour < watts.length; hour++) {
                 watts[hour] += shares[hour] * factor * load.dailyEnergyWh().value();
             }

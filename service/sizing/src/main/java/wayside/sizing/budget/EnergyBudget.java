@@ -1,6 +1,7 @@
 package wayside.sizing.budget;
 
 import java.util.ArrayList;
+import wayside.sizing.brief.InverterSpec;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,7 +31,7 @@ import wayside.sizing.trace.Source;
  * @param acPeakA into the inverter, all AC loads running [A]; 0 without AC loads
  * @param inverterRating when there is an AC load
  * @param inverterLoss when there is an AC load
- * @param path JSON Pointer of the object that holds {@code busVoltageV}, {@code inverter} and {@code standbyW}
+ * @param inverter as far as the request says
  * @param hourlyW mean power out of the battery in each local hour; sums to the daily total
  */
 public record EnergyBudget(
@@ -47,7 +48,7 @@ public record EnergyBudget(
         Derived acPeakA,
         Optional<InverterRating> inverterRating,
         Optional<InverterLoss> inverterLoss,
-        String path,
+        InverterSpec inverter,
         List<Double> hourlyW) {
     /** Idle loss above this share of the day's total is worth a word. */
     private static final double NOTABLE_IDLE_SHARE = 0.1;
@@ -59,23 +60,22 @@ public record EnergyBudget(
 
     /** The budget as an answer of its own. */
     public static EnergyBudget of(EnergyBrief brief) {
-        return of(brief, BudgetDefaults.ambientC(brief.ambientC()), "");
+        return of(brief, BudgetDefaults.ambientC(brief));
     }
 
     /**
      * The budget as a chapter of a larger answer.
      *
      * @param ambientC air temperature for the fridge's duty [C]
-     * @param path JSON Pointer of the object that holds {@code busVoltageV}, {@code inverter} and {@code standbyW}
      */
-    public static EnergyBudget of(EnergyBrief brief, Derived ambientC, String path) {
+    public static EnergyBudget of(EnergyBrief brief, Derived ambientC) {
         Demand demand = Demand.of(brief.loads(), ambientC);
         Optional<InverterRating> rating = demand.hasAc()
-                ? Optional.of(InverterRating.of(demand.ac(), brief.inverter(), path + "/inverter"))
+                ? Optional.of(InverterRating.of(demand.ac(), brief.inverter()))
                 : Optional.empty();
-        Optional<InverterLoss> loss = rating.map(r -> InverterLoss.of(demand, brief.inverter(), r, path + "/inverter"));
-        Derived standby = BudgetDefaults.standbyWh(brief, path);
-        return new BudgetTotals(demand, rating, loss, standby, BudgetDefaults.busVoltageV(brief, path), path).budget();
+        Optional<InverterLoss> loss = rating.map(r -> InverterLoss.of(demand, brief.inverter(), r));
+        Derived standby = BudgetDefaults.standbyWh(brief);
+        return new BudgetTotals(demand, rating, loss, standby, BudgetDefaults.busVoltageV(brief), brief.inverter()).budget();
     }
 
     /** The traced figures in reading order. */
@@ -121,6 +121,6 @@ public record EnergyBudget(
                                         + " is plugged in, or run small things from 12 V.",
                                 idleWh),
                         Source.commonPractice())
-                .at(path + "/inverter/hoursPerDay");
+                .at(inverter.at("hoursPerDay"));
     }
 }

@@ -36,10 +36,10 @@ final class InverterSuspicions {
         List<Caution> cautions = new ArrayList<>();
         List<LoadDemand> loads = budget.demand().loads();
         int pieces = 0;
-        for (int i = 0; i < loads.size(); i++) {
-            if (loads.get(i).load().supply() == Supply.AC) {
-                alone(loads.get(i), "/loads/" + i).ifPresent(cautions::add);
-                pieces += loads.get(i).load().quantity();
+        for (LoadDemand load : loads) {
+            if (load.load().isAc()) {
+                alone(load).ifPresent(cautions::add);
+                pieces += load.load().count();
             }
         }
         if (pieces > 1) {
@@ -48,22 +48,22 @@ final class InverterSuspicions {
         return cautions;
     }
 
-    private Optional<Caution> alone(LoadDemand load, String path) {
+    private Optional<Caution> alone(LoadDemand load) {
         if (load.powerOfOneW() > continuousW) {
-            String field = load.load().power() instanceof RunningPower.Amps ? "/currentA" : "/powerW";
+            String field = load.load().power() instanceof RunningPower.Amps ? "currentA" : "powerW";
             return Optional.of(warning(
                     "inverter-too-small",
-                    path + field,
+                    load.load().at(field),
                     "\"%s\" draws %.0f W, and the inverter gives %.0f W: it cannot run it, not even alone.",
                     load.load().name(),
                     load.powerOfOneW(),
                     continuousW));
         }
         if (load.startOfOneW() > surgeW) {
-            String field = load.load().surge().orElseThrow() instanceof Surge.Watts ? "/surgeW" : "/surgeFactor";
+            String field = load.load().surge().orElseThrow() instanceof Surge.Watts ? "surgeW" : "surgeFactor";
             return Optional.of(warning(
                     "inverter-surge-too-small",
-                    path + field,
+                    load.load().at(field),
                     "\"%s\" draws %.0f W when it starts, and the inverter gives %.0f W for a moment: it trips.",
                     load.load().name(),
                     load.startOfOneW(),
@@ -78,10 +78,10 @@ final class InverterSuspicions {
         if (runningW <= continuousW && startingW <= surgeW) {
             return Optional.empty();
         }
-        String field = runningW > continuousW ? "/inverter/continuousW" : "/inverter/surgeW";
+        String field = runningW > continuousW ? "continuousW" : "surgeW";
         return Optional.of(warning(
                 "not-all-at-once",
-                budget.path() + field,
+                budget.inverter().at(field),
                 "All AC loads together draw %.0f W and %.0f W when the hardest starts; the inverter gives %.0f W and %.0f W."
                         + " Never run them all at once.",
                 runningW,

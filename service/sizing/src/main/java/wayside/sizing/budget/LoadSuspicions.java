@@ -38,15 +38,13 @@ final class LoadSuspicions {
     private static final double LARGE_DC_A = 50;
 
     private final Load load;
-    private final String path;
     private final String name;
     private final double watts;
     private final double busVoltageV;
     private final List<Caution> cautions = new ArrayList<>();
 
-    private LoadSuspicions(LoadDemand demand, int index, double busVoltageV) {
+    private LoadSuspicions(LoadDemand demand, double busVoltageV) {
         load = demand.load();
-        path = "/loads/" + index;
         name = load.name().toLowerCase(Locale.ROOT);
         watts = demand.powerOfOneW();
         this.busVoltageV = busVoltageV;
@@ -59,8 +57,8 @@ final class LoadSuspicions {
      */
     static List<Caution> of(List<LoadDemand> loads, double busVoltageV) {
         List<Caution> cautions = new ArrayList<>();
-        for (int i = 0; i < loads.size(); i++) {
-            cautions.addAll(new LoadSuspicions(loads.get(i), i, busVoltageV).collect());
+        for (LoadDemand load : loads) {
+            cautions.addAll(new LoadSuspicions(load, busVoltageV).collect());
         }
         return cautions;
     }
@@ -80,7 +78,7 @@ final class LoadSuspicions {
         if (always && watts >= CYCLING_W && restsAtTimes()) {
             warn(
                     "label-around-the-clock",
-                    "/dutyCycle",
+                    "dutyCycle",
                     String.format(
                             Locale.ROOT,
                             "\"%s\" is reckoned at its label's power for all of its %.0f hours. A compressor or fan that cycles"
@@ -104,7 +102,7 @@ final class LoadSuspicions {
         if (COOKING.matcher(name).find() && load.power() instanceof RunningPower.Watts && watts < COOKING_RATING_W) {
             warn(
                     "cooking-watts",
-                    "/powerW",
+                    "powerW",
                     String.format(
                             Locale.ROOT,
                             "%.0f W for \"%s\" looks like what the food gets. The plug draws about half as much again, %.0f W:"
@@ -118,12 +116,12 @@ final class LoadSuspicions {
     private void units() {
         boolean byAmps = load.power() instanceof RunningPower.Amps;
         boolean mixedUp = load.power() instanceof RunningPower.Amps amps
-                ? load.supply() == Supply.DC == amps.voltageV() >= MAINS_FROM_V
-                : load.supply() == Supply.DC && watts > LARGEST_DC_W;
+                ? load.isAc() != amps.voltageV() >= MAINS_FROM_V
+                : !load.isAc() && watts > LARGEST_DC_W;
         if (mixedUp) {
             warn(
                     "units-mixed-up",
-                    byAmps ? "/voltageV" : "/powerW",
+                    byAmps ? "voltageV" : "powerW",
                     String.format(
                             Locale.ROOT,
                             "Look at \"%s\" again: amperes belong to one voltage, and 1 A at 120 V are 10 A at 12 V. Its supply"
@@ -133,10 +131,10 @@ final class LoadSuspicions {
     }
 
     private void largeAtDc() {
-        if (load.supply() == Supply.DC && watts >= LARGE_DC_A * busVoltageV && watts <= LARGEST_DC_W) {
+        if (!load.isAc() && watts >= LARGE_DC_A * busVoltageV && watts <= LARGEST_DC_W) {
             warn(
                     "large-load-at-dc",
-                    "/supply",
+                    "supply",
                     String.format(
                             Locale.ROOT,
                             "\"%s\" takes %.0f A at %.0f V, and an outlet carries about 25 A. Does it run through the inverter?"
@@ -148,13 +146,13 @@ final class LoadSuspicions {
     }
 
     private void startSurge() {
-        if (load.supply() == Supply.AC
+        if (load.isAc()
                 && load.surge().isEmpty()
                 && COMPRESSOR.matcher(name).find()
                 && !NEVER_RESTS.matcher(name).find()) {
             warn(
                     "start-surge-missing",
-                    "/surgeFactor",
+                    "surgeFactor",
                     String.format(
                             Locale.ROOT,
                             "The compressor of \"%s\" draws several times as much for a moment at its start, and the inverter"
@@ -169,11 +167,11 @@ final class LoadSuspicions {
                     ? " Run it from a DC cord where it has one, and count its humidifier, which can triple the draw."
                     : "";
             String shed =
-                    load.essential() ? "" : " It is listed as not essential, so it is among the first to be shed.";
+                    load.isEssential() ? "" : " It is listed as not essential, so it is among the first to be shed.";
             add(
                     "must-not-fail",
                     Severity.DANGER,
-                    load.essential() ? "" : "/essential",
+                    load.isEssential() ? load.at().pointer() : load.at("essential"),
                     String.format(
                             Locale.ROOT,
                             "Someone's health hangs on \"%s\".%s Keep a second source that runs it for a night (a small battery"
@@ -186,10 +184,10 @@ final class LoadSuspicions {
     }
 
     private void warn(String code, String field, String text) {
-        add(code, Severity.WARNING, field, text);
+        add(code, Severity.WARNING, load.at(field), text);
     }
 
     private void add(String code, Severity severity, String field, String text) {
-        cautions.add(new Caution(code, severity, text, Source.commonPractice()).at(path + field));
+        cautions.add(new Caution(code, severity, text, Source.commonPractice()).at(field));
     }
 }

@@ -20,11 +20,10 @@ final class ChancePick {
 
     /** Mass of framed panels with their brackets. Common practice, no source. */
     static Derived panelMassKgPerW() {
-        return Derived.assumed(
+        return Derived.convention(
                 "mass of a watt of panel",
                 0.07,
                 Unit.COUNT,
-                "/system/solarPowerW",
                 "kg for each W: framed modules of 100 W weigh 6 to 8 kg with brackets",
                 Source.commonPractice());
     }

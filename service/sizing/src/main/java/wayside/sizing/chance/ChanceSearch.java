@@ -36,7 +36,7 @@ public final class ChanceSearch {
         this.plain = plain;
         target = trip.site().brief().target();
         this.accepted =
-                Derived.given("accepted chance of running flat", accepted, Unit.SHARE, "/target/chanceOfRunningFlat");
+                Derived.given("accepted chance of running flat", accepted, Unit.SHARE, target.at("chanceOfRunningFlat"));
     }
 
     /**
@@ -88,7 +88,7 @@ public final class ChanceSearch {
                 accepted,
                 chance,
                 trip.runs(),
-                trip.site().brief().sampling().seed(),
+                trip.site().brief().sampling().weatherSeed(),
                 curve,
                 objective,
                 new SizePair(Optional.of(nominal), Optional.of(arrayW)),

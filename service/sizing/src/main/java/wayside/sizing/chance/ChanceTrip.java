@@ -51,8 +51,8 @@ final class ChanceTrip {
     ChanceTrip(Site site) {
         this.site = site;
         model = model(site);
-        long seed = site.brief().sampling().seed();
-        weather = model.weather(seed, site.brief().system().panel().orElse(PanelMount.OPEN));
+        long seed = site.brief().sampling().weatherSeed();
+        weather = model.weather(seed, site.brief().system().panel());
         runs = runs(site, weather.hours());
         int affordable = Math.max(FEWEST_SEARCHED, SEARCHED_HOURS / weather.hours());
         searched = RecordedWeather.of(weather, Math.min((int) runs.value(), Math.min(SEARCH_RUNS, affordable)));
@@ -61,11 +61,11 @@ final class ChanceTrip {
 
     private static Derived runs(Site site, int hours) {
         OptionalInt given = site.brief().sampling().runs();
-        Derived wanted = Derived.assumed(
+        Derived wanted = Derived.byDefault(
                         "trips to be lived",
                         RUNS,
                         Unit.COUNT,
-                        "/runs",
+                        site.brief().sampling().at("runs"),
                         "Tells three in a hundred from two",
                         Source.definition())
                 .unlessGiven(given);

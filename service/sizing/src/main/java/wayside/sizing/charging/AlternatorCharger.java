@@ -1,6 +1,6 @@
 package wayside.sizing.charging;
 
-import java.util.OptionalDouble;
+import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Source;
@@ -25,19 +25,17 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
     /**
      * @param need of the bank
      * @param hoursPerDay driving [h], above 0
-     * @param givenA rated output of the charger, when it is already chosen [A]
-     * @param alternatorA label of the alternator, when it is known [A]
-     * @param path JSON Pointer of the system: {@code /system}
+     * @param wishes the charger and the alternator, as far as they are known
      */
     public static AlternatorCharger of(
-            ChargerNeed need, Derived hoursPerDay, OptionalDouble givenA, OptionalDouble alternatorA, String path) {
-        Derived limit = limit(need, alternatorA, path);
-        Derived current = givenA.isPresent()
+            ChargerNeed need, Derived hoursPerDay, SystemWishes wishes) {
+        Derived limit = limit(need, wishes);
+        Derived current = wishes.alternatorChargerA().isPresent()
                 ? Derived.given(
                         "alternator charger: rated output",
-                        givenA.getAsDouble(),
+                        wishes.alternatorChargerA().getAsDouble(),
                         Unit.AMPERE,
-                        path + "/alternatorChargerA")
+                        wishes.at("alternatorChargerA"))
                 : chosen(need, hoursPerDay, limit);
         Derived power = need.powerW("alternator charger: power at the bank", current);
         Derived taken = need.takenW("alternator charger: power that the bank takes", power);
@@ -61,8 +59,8 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
 
     /** What the vehicle's wiring must bring to the charger [A]. */
     public Derived inputCurrentA() {
-        Derived voltage = voltage("/system/alternatorRatingA");
-        Derived efficiency = efficiency("/system/alternatorChargerA");
+        Derived voltage = voltage();
+        Derived efficiency = efficiency();
         return Derived.computed(
                 "alternator charger: current from the alternator",
                 chargerPowerW.value() / (efficiency.value() * voltage.value()),
@@ -92,24 +90,18 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
                 need.acceptedW().as("P_max"));
     }
 
-    private static Derived limit(ChargerNeed need, OptionalDouble alternatorA, String path) {
-        Derived rating = Derived.assumed(
+    private static Derived limit(ChargerNeed need, SystemWishes wishes) {
+        Derived rating = Derived.byDefault(
                         "alternator: rating",
                         ALTERNATOR_A,
                         Unit.AMPERE,
-                        path + "/alternatorRatingA",
+                        wishes.at("alternatorRatingA"),
                         "Usual for a van; read it off the alternator's label",
                         Source.commonPractice())
-                .unlessGiven(alternatorA);
-        Derived share = Derived.assumed(
-                "alternator: share that may charge the bank",
-                USABLE_SHARE,
-                Unit.SHARE,
-                path + "/alternatorRatingA",
-                "Hot or at idle it gives far less than its label, and the vehicle needs its part",
-                Source.commonPractice());
-        Derived voltage = voltage(path + "/alternatorRatingA");
-        Derived efficiency = efficiency(path + "/alternatorChargerA");
+                .unlessGiven(wishes.alternatorRatingA());
+        Derived share = Derived.convention("alternator: share that may charge the bank", USABLE_SHARE, Unit.SHARE, "Hot or at idle it gives far less than its label, and the vehicle needs its part", Source.commonPractice());
+        Derived voltage = voltage();
+        Derived efficiency = efficiency();
         return Derived.computed(
                 "alternator charger: most that the alternator allows",
                 rating.value()
@@ -126,23 +118,11 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
                 need.chargingVoltageV().as("V_c"));
     }
 
-    private static Derived voltage(String path) {
-        return Derived.assumed(
-                "alternator: voltage when hot",
-                ALTERNATOR_V,
-                Unit.VOLT,
-                path,
-                "A 12 V vehicle; hot alternators hold 13.6 V or less",
-                Source.commonPractice());
+    private static Derived voltage() {
+        return Derived.convention("alternator: voltage when hot", ALTERNATOR_V, Unit.VOLT, "A 12 V vehicle; hot alternators hold 13.6 V or less", Source.commonPractice());
     }
 
-    private static Derived efficiency(String path) {
-        return Derived.assumed(
-                "alternator charger: efficiency",
-                EFFICIENCY,
-                Unit.SHARE,
-                path,
-                "Converters of this kind give 90 to 95 %",
-                Source.commonPractice());
+    private static Derived efficiency() {
+        return Derived.convention("alternator charger: efficiency", EFFICIENCY, Unit.SHARE, "Converters of this kind give 90 to 95 %", Source.commonPractice());
     }
 }

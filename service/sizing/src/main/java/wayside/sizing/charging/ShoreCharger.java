@@ -1,6 +1,6 @@
 package wayside.sizing.charging;
 
-import java.util.OptionalDouble;
+import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Source;
@@ -21,20 +21,13 @@ public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived t
     /**
      * @param need of the bank
      * @param hoursPerDay at the hookup [h], above 0
-     * @param givenW rated output of the charger, when it is already chosen [W]
-     * @param path JSON Pointer of the system: {@code /system}
+     * @param wishes the charger, as far as it is known
      */
-    public static ShoreCharger of(ChargerNeed need, Derived hoursPerDay, OptionalDouble givenW, String path) {
-        Derived power = givenW.isPresent()
-                ? Derived.given("shore charger: rated output", givenW.getAsDouble(), Unit.WATT, path + "/shoreChargerW")
-                : chosen(need, hoursPerDay, path);
-        Derived efficiency = Derived.assumed(
-                "shore charger: efficiency",
-                EFFICIENCY,
-                Unit.SHARE,
-                path + "/shoreChargerW",
-                "Mains chargers give 80 to 93 % of what they draw",
-                Source.commonPractice());
+    public static ShoreCharger of(ChargerNeed need, Derived hoursPerDay, SystemWishes wishes) {
+        Derived power = wishes.shoreChargerW().isPresent()
+                ? Derived.given("shore charger: rated output", wishes.shoreChargerW().getAsDouble(), Unit.WATT, wishes.at("shoreChargerW"))
+                : chosen(need, hoursPerDay);
+        Derived efficiency = Derived.convention("shore charger: efficiency", EFFICIENCY, Unit.SHARE, "Mains chargers give 80 to 93 % of what they draw", Source.commonPractice());
         Derived mains = Derived.computed(
                 "shore charger: power from the mains",
                 power.value() / efficiency.value(),
@@ -61,14 +54,8 @@ public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived t
                 hoursPerDay.as("h"));
     }
 
-    private static Derived chosen(ChargerNeed need, Derived hoursPerDay, String path) {
-        Derived night = Derived.assumed(
-                "shore charger: hours to fill an empty bank",
-                NIGHT_HOURS,
-                Unit.HOUR,
-                path + "/shoreChargerW",
-                "Full again after a night at a hookup",
-                Source.commonPractice());
+    private static Derived chosen(ChargerNeed need, Derived hoursPerDay) {
+        Derived night = Derived.convention("shore charger: hours to fill an empty bank", NIGHT_HOURS, Unit.HOUR, "Full again after a night at a hookup", Source.commonPractice());
         Derived refill = need.refillWh();
         double voltage = need.chargingVoltageV().value();
         double neededW = Math.max(

@@ -16,12 +16,12 @@ public final class AmbientDuty {
 
     private AmbientDuty() {}
 
-    static Derived at(Load load, String path, Derived ambientC) {
+    static Derived at(Load load, Derived ambientC) {
         List<DutyPoint> points = load.ambientDuty();
         List<Input> inputs = new ArrayList<>(List.of(ambientC.as("Ta")));
         for (int i = 0; i < points.size(); i++) {
             String name = load.name() + ": duty at " + trimmed(points.get(i).ambientC()) + " C";
-            inputs.add(Derived.given(name, points.get(i).dutyCycle(), Unit.SHARE, path + "/ambientDuty/" + i)
+            inputs.add(Derived.given(name, points.get(i).dutyCycle(), Unit.SHARE, points.get(i).at("dutyCycle"))
                     .as("d" + (i + 1)));
         }
         return Derived.computed(

@@ -29,20 +29,20 @@ public record Demand(List<LoadDemand> loads, SupplyDemand dc, SupplyDemand ac) {
      */
     public static Demand of(List<Load> loads, Derived ambientC) {
         List<LoadDemand> demands = new ArrayList<>();
-        for (int i = 0; i < loads.size(); i++) {
-            demands.add(LoadEnergy.of(loads.get(i), i, ambientC));
+        for (Load load : loads) {
+            demands.add(LoadEnergy.of(load, ambientC));
         }
         return new Demand(demands, total(demands, Supply.DC), total(demands, Supply.AC));
     }
 
     public boolean hasAc() {
-        return loads.stream().anyMatch(demand -> demand.load().supply() == Supply.AC);
+        return loads.stream().anyMatch(demand -> demand.load().isAc());
     }
 
     private static SupplyDemand total(List<LoadDemand> all, Supply supply) {
         String name = supply.name() + " loads: ";
         List<LoadDemand> demands =
-                all.stream().filter(d -> d.load().supply() == supply).toList();
+                all.stream().filter(d -> d.load().isAc() == (supply == Supply.AC)).toList();
         Derived energy = sum(name + "daily energy", Unit.WATT_HOUR, "E", demands, LoadDemand::dailyEnergyWh);
         Derived peak = sum(name + "power, all running", Unit.WATT, "P", demands, LoadDemand::runningPowerW);
         return new SupplyDemand(energy, peak, surge(name, demands, peak));

@@ -14,7 +14,7 @@ import wayside.sizing.trace.Derived;
 public record LoadDemand(Load load, Derived runningPowerW, Derived dailyEnergyWh, Derived extraSurgeW) {
     /** Running power of one piece [W]. */
     public double powerOfOneW() {
-        return runningPowerW.value() / load.quantity();
+        return runningPowerW.value() / load.count();
     }
 
     /** What one piece draws for a moment when it starts [W]. */

@@ -21,14 +21,14 @@ public sealed interface InverterConversion {
     Derived dailyLossWh(Demand demand);
 
     /** A flat efficiency when one is given, else the loss curve. */
-    static InverterConversion of(InverterSpec spec, InverterRating rating, String path) {
+    static InverterConversion of(InverterSpec spec, InverterRating rating) {
         if (spec.efficiency().isPresent()) {
             return new Flat(Derived.given(
-                    "inverter: efficiency", spec.efficiency().getAsDouble(), Unit.SHARE, path + "/efficiency"));
+                    "inverter: efficiency", spec.efficiency().getAsDouble(), Unit.SHARE, spec.at("efficiency")));
         }
         return new Curve(
-                Curve.coefficient("inverter: loss proportional to output", Curve.TYPICAL_LINEAR, path),
-                Curve.coefficient("inverter: loss with the square of output", Curve.TYPICAL_SQUARE, path),
+                Curve.coefficient("inverter: loss proportional to output", Curve.TYPICAL_LINEAR, spec),
+                Curve.coefficient("inverter: loss with the square of output", Curve.TYPICAL_SQUARE, spec),
                 rating.continuousW());
     }
 
@@ -70,12 +70,12 @@ public sealed interface InverterConversion {
         private static final Source MODEL = Source.paper(
                 "Schmidt and Sauer, Wechselrichter-Wirkungsgrade, Sonnenenergie 4/1996", "three-parameter loss");
 
-        private static Derived coefficient(String label, double value, String path) {
-            return Derived.assumed(
+        private static Derived coefficient(String label, double value, InverterSpec spec) {
+            return Derived.byDefault(
                     label,
                     value,
                     Unit.COUNT,
-                    path + "/efficiency",
+                    spec.at("efficiency"),
                     "Typical of small sine-wave inverters",
                     Source.commonPractice());
         }
@@ -99,7 +99,7 @@ public sealed interface InverterConversion {
             double loss = 0;
             int number = 0;
             for (LoadDemand load : demand.loads()) {
-                if (load.load().supply() == Supply.AC) {
+                if (load.load().isAc()) {
                     number++;
                     loss += load.dailyEnergyWh().value()
                             * lossShare(load.runningPowerW().value());

@@ -25,12 +25,10 @@ public record InverterLoss(
 
     /**
      * Loss of the AC loads in the demand, through an inverter of this rating.
-     *
-     * @param path JSON Pointer of the inverter in the request
      */
-    public static InverterLoss of(Demand demand, InverterSpec spec, InverterRating rating, String path) {
-        Derived idle = idlePower(spec, rating, path);
-        Derived hours = hoursOn(spec, path);
+    public static InverterLoss of(Demand demand, InverterSpec spec, InverterRating rating) {
+        Derived idle = idlePower(spec, rating);
+        Derived hours = hoursOn(spec);
         Derived idleEnergy = Derived.computed(
                 "inverter: energy of standing by",
                 idle.value() * hours.value(),
@@ -38,7 +36,7 @@ public record InverterLoss(
                 Formula.definition("E = p0 h"),
                 idle.as("p0"),
                 hours.as("h"));
-        InverterConversion conversion = InverterConversion.of(spec, rating, path);
+        InverterConversion conversion = InverterConversion.of(spec, rating);
         return new InverterLoss(idle, hours, idleEnergy, conversion.dailyLossWh(demand), conversion);
     }
 
@@ -55,14 +53,14 @@ public record InverterLoss(
                 loss.as("L"));
     }
 
-    private static Derived idlePower(InverterSpec spec, InverterRating rating, String path) {
+    private static Derived idlePower(InverterSpec spec, InverterRating rating) {
         if (spec.idleW().isPresent()) {
             return Derived.given(
-                    "inverter: power without load", spec.idleW().getAsDouble(), Unit.WATT, path + "/idleW");
+                    "inverter: power without load", spec.idleW().getAsDouble(), Unit.WATT, spec.at("idleW"));
         }
-        Derived base = idleCoefficient("inverter: idle power of its electronics", IDLE_BASE_W, Unit.WATT, path);
+        Derived base = idleCoefficient("inverter: idle power of its electronics", IDLE_BASE_W, Unit.WATT, spec);
         Derived share =
-                idleCoefficient("inverter: idle power as a share of rating", IDLE_SHARE_OF_RATING, Unit.SHARE, path);
+                idleCoefficient("inverter: idle power as a share of rating", IDLE_SHARE_OF_RATING, Unit.SHARE, spec);
         return Derived.computed(
                 "inverter: power without load",
                 IDLE_BASE_W + IDLE_SHARE_OF_RATING * rating.continuousW().value(),
@@ -73,26 +71,26 @@ public record InverterLoss(
                 rating.continuousW().as("P_r"));
     }
 
-    private static Derived idleCoefficient(String label, double value, Unit unit, String path) {
-        return Derived.assumed(
+    private static Derived idleCoefficient(String label, double value, Unit unit, InverterSpec spec) {
+        return Derived.byDefault(
                 label,
                 value,
                 unit,
-                path + "/idleW",
+                spec.at("idleW"),
                 "As owners report; the data sheet decides",
                 Source.commonPractice());
     }
 
-    private static Derived hoursOn(InverterSpec spec, String path) {
+    private static Derived hoursOn(InverterSpec spec) {
         if (spec.hoursPerDay().isPresent()) {
             return Derived.given(
-                    "inverter: hours switched on", spec.hoursPerDay().getAsDouble(), Unit.HOUR, path + "/hoursPerDay");
+                    "inverter: hours switched on", spec.hoursPerDay().getAsDouble(), Unit.HOUR, spec.at("hoursPerDay"));
         }
-        return Derived.assumed(
+        return Derived.byDefault(
                 "inverter: hours switched on",
                 24,
                 Unit.HOUR,
-                path + "/hoursPerDay",
+                spec.at("hoursPerDay"),
                 "People leave it on; say how long it is on if it is switched off in between",
                 Source.commonPractice());
     }

@@ -33,14 +33,13 @@ public record InverterRating(Derived requiredW, Derived continuousW, Derived sur
     /**
      * @param ac what the loads behind the inverter ask for
      * @param spec what is known of it
-     * @param path JSON Pointer of the inverter in the request
      */
-    public static InverterRating of(SupplyDemand ac, InverterSpec spec, String path) {
-        Derived margin = Derived.assumed(
+    public static InverterRating of(SupplyDemand ac, InverterSpec spec) {
+        Derived margin = Derived.byDefault(
                 "inverter margin",
                 MARGIN,
                 Unit.COUNT,
-                path + "/continuousW",
+                spec.at("continuousW"),
                 "Room for a hot day and for one load more",
                 Source.commonPractice());
         Derived required = Derived.computed(
@@ -52,8 +51,8 @@ public record InverterRating(Derived requiredW, Derived continuousW, Derived sur
                 margin.as("m"));
         if (spec.continuousW().isPresent()) {
             Derived given = Derived.given(
-                    "inverter: continuous rating", spec.continuousW().getAsDouble(), Unit.WATT, path + "/continuousW");
-            return new InverterRating(required, given, surge(spec, given, path));
+                    "inverter: continuous rating", spec.continuousW().getAsDouble(), Unit.WATT, spec.at("continuousW"));
+            return new InverterRating(required, given, surge(spec, given));
         }
         Derived chosen = Derived.computed(
                 "inverter: continuous rating",
@@ -62,19 +61,19 @@ public record InverterRating(Derived requiredW, Derived continuousW, Derived sur
                 Formula.commonPractice("next common rating that covers P, and S within twice its rating"),
                 required.as("P"),
                 ac.surgePowerW().as("S"));
-        return new InverterRating(required, chosen, surge(spec, chosen, path));
+        return new InverterRating(required, chosen, surge(spec, chosen));
     }
 
-    private static Derived surge(InverterSpec spec, Derived continuous, String path) {
+    private static Derived surge(InverterSpec spec, Derived continuous) {
         if (spec.surgeW().isPresent()) {
             return Derived.given(
-                    "inverter: short-time rating", spec.surgeW().getAsDouble(), Unit.WATT, path + "/surgeW");
+                    "inverter: short-time rating", spec.surgeW().getAsDouble(), Unit.WATT, spec.at("surgeW"));
         }
-        Derived factor = Derived.assumed(
+        Derived factor = Derived.byDefault(
                 "inverter: short-time rating as a multiple of the continuous one",
                 COMMON_SURGE_FACTOR,
                 Unit.COUNT,
-                path + "/surgeW",
+                spec.at("surgeW"),
                 "Most inverters give about twice their rating for a few seconds; the data sheet decides",
                 Source.commonPractice());
         return Derived.computed(

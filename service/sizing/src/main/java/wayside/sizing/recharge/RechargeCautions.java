@@ -28,7 +28,7 @@ public final class RechargeCautions {
                     Severity.WARNING,
                     "A lithium battery charged below 0 C (32 F) is damaged for good. Its electronics must stop that."));
         }
-        if (question.brief().system().alternatorChargerA() > 0) {
+        if (question.brief().system().alternatorA() > 0) {
             cautions.add(caution(
                     "alternator-heat",
                     Severity.WARNING,

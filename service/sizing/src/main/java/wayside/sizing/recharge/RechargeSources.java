@@ -24,15 +24,15 @@ final class RechargeSources {
     static List<ChargingSource> of(RechargeBrief brief, ChargerNeed bank, Derived ambientC) {
         BuiltSystem system = brief.system();
         List<ChargingSource> sources = new ArrayList<>();
-        if (runs(brief, ChargingKind.SOLAR) && system.solarPowerW() > 0) {
+        if (runs(brief, ChargingKind.SOLAR) && system.arrayW() > 0) {
             sources.add(new ChargingSource(ChargingKind.SOLAR.code(), solarW(brief, ambientC)));
         }
-        if (runs(brief, ChargingKind.ALTERNATOR) && system.alternatorChargerA() > 0) {
+        if (runs(brief, ChargingKind.ALTERNATOR) && system.alternatorA() > 0) {
             sources.add(new ChargingSource(ChargingKind.ALTERNATOR.code(), alternatorW(system, bank)));
         }
-        if (runs(brief, ChargingKind.SHORE) && system.shoreChargerW() > 0) {
+        if (runs(brief, ChargingKind.SHORE) && system.shoreW() > 0) {
             Derived power = Derived.given(
-                    "shore charger: rated output", system.shoreChargerW(), Unit.WATT, "/system/shoreChargerW");
+                    "shore charger: rated output", system.shoreW(), Unit.WATT, system.at("shoreChargerW"));
             sources.add(new ChargingSource(ChargingKind.SHORE.code(), power));
         }
         return sources;
@@ -45,9 +45,9 @@ final class RechargeSources {
     private static Derived alternatorW(BuiltSystem system, ChargerNeed bank) {
         Derived current = Derived.given(
                 "alternator charger: rated output",
-                system.alternatorChargerA(),
+                system.alternatorA(),
                 Unit.AMPERE,
-                "/system/alternatorChargerA");
+                system.at("alternatorChargerA"));
         return Derived.computed(
                 "alternator charger: power at the bank",
                 current.value() * bank.chargingVoltageV().value(),
@@ -60,10 +60,10 @@ final class RechargeSources {
     /** Rated power less losses and heat: what reaches the battery in the sun that is asked for. */
     private static Derived solarW(RechargeBrief brief, Derived ambientC) {
         BuiltSystem system = brief.system();
-        ArrayModel array = ArrayModel.of(system.panel(), "/system/panel", 0);
+        ArrayModel array = ArrayModel.of(system.panel(), 0);
         Derived rated =
-                Derived.given("rated power of the array", system.solarPowerW(), Unit.WATT, "/system/solarPowerW");
-        Derived sun = sunShare(brief.sunShare());
+                Derived.given("rated power of the array", system.arrayW(), Unit.WATT, system.at("solarPowerW"));
+        Derived sun = sunShare(brief);
         double cellC = ambientC.value() + array.riseKPerWm2().value() * sun.value() * FULL_SUN_W_PER_M2;
         Derived cell = Derived.computed(
                 "cells in that sun",
@@ -91,14 +91,14 @@ final class RechargeSources {
                 array.controllerEfficiency().as("n"));
     }
 
-    private static Derived sunShare(OptionalDouble given) {
-        return Derived.assumed(
+    private static Derived sunShare(RechargeBrief brief) {
+        return Derived.byDefault(
                         "share of full sun",
                         1,
                         Unit.SHARE,
-                        "/sunShare",
+                        brief.at("sunShare"),
                         "A clear noon all the while; mornings, clouds and a flat roof in winter give far less",
                         Source.commonPractice())
-                .unlessGiven(given);
+                .unlessGiven(brief.sunShare());
     }
 }

@@ -44,16 +44,16 @@ record ChanceVerdict(SizedSystem system, ByChance found) {
                             + " taken"
                     : "Of the pairs that are sure enough, the lightest one whose panels fit a usual roof";
             choices.add(choice(
-                    "/target/objective",
+                    target.at("objective"),
                     "bank and array chosen by",
                     found.objective().code(),
                     reason));
         }
-        choices.add(choice(
-                "/target/chanceOfRunningFlat",
+        choices.add(Assumption.convention(
                 "what the chance is reckoned with",
                 "the loads as listed, a bank at the end of its life",
-                "A new bank is surer; loads to come have no room in it"));
+                "A new bank is surer; loads to come have no room in it",
+                Source.commonPractice()));
         EnduranceChoices.ofTravel(brief.trip(), brief.loads()).forEach(choices::add);
         choices.addAll(EnduranceChoices.ofDays(brief.sampling()));
         return choices;

@@ -25,13 +25,13 @@ record AirFigures(Derived meanC, Derived dailySwingK) {
                             at.label() + ": mean air temperature",
                             ambient.meanC(),
                             Unit.CELSIUS,
-                            at.path() + "/ambient/meanC"),
+                            ambient.at("meanC")),
                     ambient.dailySwingC().isPresent()
                             ? Derived.given(
                                     at.label() + ": daily swing of the air",
                                     ambient.dailySwingC().getAsDouble(),
                                     Unit.KELVIN,
-                                    at.path() + "/ambient/dailySwingC")
+                                    ambient.at("dailySwingC"))
                             : swing(at, clearness));
         }
         Derived mean = source.cells().isPresent()
@@ -46,7 +46,7 @@ record AirFigures(Derived meanC, Derived dailySwingK) {
         // rms 1.3 K where checked; a band of latitude holds coasts and mountains.
         double error = cells ? 2 : 6;
         return Assumption.choice(
-                at.path() + "/ambient",
+                at.at("ambient"),
                 at.label() + ": air temperature",
                 (cells ? SkyBasis.WORLD.code() : SkyBasis.LATITUDE.code()) + ": mean " + Math.round(mean.value())
                         + " C, most likely " + Math.round(mean.value() - error) + " to "
@@ -63,11 +63,11 @@ record AirFigures(Derived meanC, Derived dailySwingK) {
                 "solar/world-climatology",
                 "month " + at.month(),
                 SkySource.WORLD);
-        Derived elevation = Derived.assumed(
+        Derived elevation = Derived.byDefault(
                         at.label() + ": elevation",
                         cells.elevationM(),
                         Unit.METRE,
-                        at.placePath() + "/elevationM",
+                        at.place().at("elevationM"),
                         "Mean elevation of the land round about; in mountains give the place's own",
                         SkySource.WORLD)
                 .unlessGiven(at.place().elevationM());

@@ -34,47 +34,22 @@ public record ArrayModel(
      * The array of a mount.
      *
      * @param mount as far as the request says
-     * @param path JSON Pointer of the panel object
      */
-    public static ArrayModel of(PanelMount mount, String path, double latitude) {
-        PanelPosition position = PanelPosition.of(mount, path, latitude);
-        Derived albedo = Derived.assumed(
-                "ground reflectance",
-                ALBEDO,
-                Unit.SHARE,
-                path,
-                "Grass and bare soil; fresh snow throws back far more. Without meaning for a flat panel",
-                Source.commonPractice());
-        Derived gamma = Derived.assumed(
-                "temperature coefficient of panel power",
-                GAMMA_PER_K,
-                Unit.PER_KELVIN,
-                path,
-                "Silicon loses 0.3 to 0.5 % with each degree above 25 C",
-                Source.commonPractice());
-        Derived efficiency = Derived.assumed(
-                "efficiency of the charge controller",
-                TRACKER_EFFICIENCY,
-                Unit.SHARE,
-                path,
-                "Controllers that track the panel's best point convert 93 to 98 %",
-                Source.commonPractice());
+    public static ArrayModel of(PanelMount mount, double latitude) {
+        PanelPosition position = PanelPosition.of(mount, latitude);
+        Derived albedo = Derived.convention("ground reflectance", ALBEDO, Unit.SHARE, "Grass and bare soil; fresh snow throws back far more. Without meaning for a flat panel", Source.commonPractice());
+        Derived gamma = Derived.convention("temperature coefficient of panel power", GAMMA_PER_K, Unit.PER_KELVIN, "Silicon loses 0.3 to 0.5 % with each degree above 25 C", Source.commonPractice());
+        Derived efficiency = Derived.convention("efficiency of the charge controller", TRACKER_EFFICIENCY, Unit.SHARE, "Controllers that track the panel's best point convert 93 to 98 %", Source.commonPractice());
         return new ArrayModel(
-                position, albedo, rise(path), gamma, ArrayLosses.factor(position.shadedShare()), efficiency);
+                position, albedo, rise(), gamma, ArrayLosses.factor(position.shadedShare()), efficiency);
     }
 
-    private static Derived rise(String path) {
+    private static Derived rise() {
         ReferenceTable table = ReferenceTables.table(CellTemperature.TABLE);
         ReferenceTable.Row row = table.row(CellTemperature.INSULATED_BACK);
         Derived a = table.cell("cell heating: coefficient a, insulated back", row, "a", Unit.COUNT);
         Derived b = table.cell("cell heating: coefficient b in s/m, insulated back", row, "b_s_per_m", Unit.COUNT);
-        Derived wind = Derived.assumed(
-                "wind over the panel",
-                WIND_M_S,
-                Unit.METRE_PER_SECOND,
-                path,
-                "A light air; the wind of driving isn't counted on",
-                Source.commonPractice());
+        Derived wind = Derived.convention("wind over the panel", WIND_M_S, Unit.METRE_PER_SECOND, "A light air; the wind of driving isn't counted on", Source.commonPractice());
         return Derived.computed(
                 "rise of the cells above the air for each W/m2",
                 CellTemperature.of(CellTemperature.INSULATED_BACK).riseKPerWm2(WIND_M_S),

@@ -28,7 +28,7 @@ final class GivenSky {
                     source.at().label() + ": clearness",
                     ((Sky.Clearness) sky).share(),
                     Unit.SHARE,
-                    source.at().path() + "/sky/clearnessIndex");
+                    sky.at("clearnessIndex"));
             horizontal = SkyFigures.irradiation(source.horizontalLabel(), clearness, h0);
         }
         if (clearness.value() > BRIGHTEST_MONTH) {
@@ -42,7 +42,7 @@ final class GivenSky {
                 at.label() + ": horizontal irradiation given",
                 daily.kwhPerM2(),
                 Unit.KILOWATT_HOUR_PER_SQUARE_METRE,
-                at.path() + "/sky/dailyIrradiationKwhM2");
+                daily.at("dailyIrradiationKwhM2"));
     }
 
     private static Derived clearness(MonthAt at, Derived asked, Derived h0) {

@@ -20,30 +20,29 @@ public record PanelPosition(Derived tilt, Derived azimuth, Derived shadedShare) 
      * The position of a mount at a latitude.
      *
      * @param mount as the request states it; {@link PanelMount#OPEN} when it says nothing
-     * @param path JSON Pointer of the panel object
      */
-    public static PanelPosition of(PanelMount mount, String path, double latitude) {
-        Derived tilt = Derived.assumed(
+    public static PanelPosition of(PanelMount mount, double latitude) {
+        Derived tilt = Derived.byDefault(
                         "panel tilt",
                         0,
                         Unit.DEGREE,
-                        path + "/tiltDegrees",
+                        mount.at("tiltDegrees"),
                         "Flat on the roof, as most vehicles carry them",
                         Source.commonPractice())
                 .unlessGiven(mount.tiltDegrees());
-        Derived azimuth = Derived.assumed(
+        Derived azimuth = Derived.byDefault(
                         "panel azimuth",
                         latitude < 0 ? 0 : 180,
                         Unit.DEGREE,
-                        path + "/azimuthDegrees",
+                        mount.at("azimuthDegrees"),
                         "Towards the equator: south in the northern hemisphere, north in the southern",
                         Source.commonPractice())
                 .unlessGiven(mount.azimuthDegrees());
-        Derived shaded = Derived.assumed(
+        Derived shaded = Derived.byDefault(
                         "loss: shading",
                         SHADED_SHARE,
                         Unit.SHARE,
-                        path + "/shadedShare",
+                        mount.at("shadedShare"),
                         "A clear site; parked under trees or beside a roof box it is far more",
                         ArrayLosses.SOURCE)
                 .unlessGiven(mount.shadedShare());

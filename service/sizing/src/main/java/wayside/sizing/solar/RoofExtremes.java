@@ -20,21 +20,14 @@ public final class RoofExtremes {
      * Air on the coldest morning: {@code T = min(Tm - D / 2) - s}. Common practice, no source.
      *
      * @param months not empty
-     * @param path JSON Pointer of the field that overrides it
      * @return [C]
      */
-    public static Derived coldestC(List<SolarMonth> months, String path) {
+    public static Derived coldestC(List<SolarMonth> months) {
         SkyMonth coldest = months.get(0).sky();
         for (SolarMonth month : months) {
             coldest = morning(month.sky()) < morning(coldest) ? month.sky() : coldest;
         }
-        Derived spell = Derived.assumed(
-                "cold spell below the mean morning",
-                COLD_SPELL_K,
-                Unit.KELVIN,
-                path,
-                "Single mornings fall about this far below the month's mean one; give a record low if you know it",
-                Source.commonPractice());
+        Derived spell = Derived.convention("cold spell below the mean morning", COLD_SPELL_K, Unit.KELVIN, "Single mornings fall about this far below the month's mean one; give a record low if you know it", Source.commonPractice());
         return Derived.computed(
                 "air on the coldest morning",
                 morning(coldest) - COLD_SPELL_K,

@@ -27,8 +27,8 @@ record SkySource(MonthAt at, Optional<CellMonth> cells) {
 
     Derived extraterrestrial() {
         Derived latitude = Derived.given(
-                at.label() + ": latitude", at.place().latitude(), Unit.DEGREE, at.placePath() + "/latitude");
-        Derived month = Derived.given(at.label() + ": month", at.month(), Unit.COUNT, at.path() + "/month");
+                at.label() + ": latitude", at.place().latitude(), Unit.DEGREE, at.place().at("latitude"));
+        Derived month = Derived.given(at.label() + ": month", at.month(), Unit.COUNT, at.at("month"));
         return Derived.computed(
                 at.label() + ": irradiation above the atmosphere, mean day",
                 Extraterrestrial.monthlyKwhM2(at.place().latitude(), at.month()),
@@ -72,11 +72,11 @@ record SkySource(MonthAt at, Optional<CellMonth> cells) {
     /** The place keeps its ratio of spread to mean, whatever mean the request gives. */
     Derived spread(Derived clearness) {
         if (cells.isEmpty() || cells.get().spread().isEmpty()) {
-            return Derived.assumed(
+            return Derived.byDefault(
                     at.label() + ": day-to-day spread of clearness",
                     MEAN_SPREAD,
                     Unit.SHARE,
-                    at.path() + "/sky",
+                    at.at("sky"),
                     "Mean of the world's land cells; the place has none",
                     WORLD);
         }
@@ -103,7 +103,7 @@ record SkySource(MonthAt at, Optional<CellMonth> cells) {
     Assumption choice(SkyBasis basis, Derived clearness, double low, double high, String reason) {
         String value = basis.code() + ": clearness " + hundredths(clearness.value()) + ", in eight cases of ten "
                 + hundredths(low) + " to " + hundredths(high);
-        return Assumption.choice(at.path() + "/sky", at.label() + ": sky", value, reason, clearness.source());
+        return Assumption.choice(at.at("sky"), at.label() + ": sky", value, reason, clearness.source());
     }
 
     String horizontalLabel() {

@@ -33,12 +33,11 @@ public record SolarMonth(
      *
      * @param index of the stay in its trip, from 0
      * @param panel as far as the request says; {@link PanelMount#OPEN} when it says nothing
-     * @param panelPath JSON Pointer of the panel object: {@code /system/panel}
      */
-    public static SolarMonth of(Stay stay, int index, PanelMount panel, String panelPath) {
+    public static SolarMonth of(Stay stay, int index, PanelMount panel) {
         return of(
                 MonthAt.of(stay, index),
-                ArrayModel.of(panel, panelPath, stay.place().latitude()));
+                ArrayModel.of(panel, stay.place().latitude()));
     }
 
     /** A month at a place under an array. */

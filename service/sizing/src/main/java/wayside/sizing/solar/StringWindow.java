@@ -41,17 +41,15 @@ public record StringWindow(
      * @param hottestCellC cells on the hottest roof [C]
      * @param controllerV the highest voltage that the controller stands [V], above 0
      * @param chargingV the highest voltage that it charges the bank with [V], above 0
-     * @param coefficientPath JSON Pointer of the field that may state the coefficient
      */
     public static StringWindow of(
             ModuleFigures module,
             Derived coldestC,
             Derived hottestCellC,
             Derived controllerV,
-            Derived chargingV,
-            String coefficientPath) {
+            Derived chargingV) {
         ColdVoltage cold = ColdVoltage.of(module, coldestC);
-        Derived hot = hot(module, hottestCellC, coefficientPath);
+        Derived hot = hot(module, hottestCellC);
         return new StringWindow(cold, hot, largest(controllerV, cold.volts()), smallest(chargingV, hot));
     }
 
@@ -90,15 +88,12 @@ public record StringWindow(
                 module.shortCircuitA().as("Isc"));
     }
 
-    private static Derived hot(ModuleFigures module, Derived hottestCellC, String coefficientPath) {
+    private static Derived hot(ModuleFigures module, Derived hottestCellC) {
         Derived coefficient = module.voltagePerK()
-                .orElseGet(() -> Derived.assumed(
+                .orElseGet(() -> module.coefficientLeftOpen(
                         "module: voltage per kelvin",
                         ASSUMED_PER_K,
-                        Unit.PER_KELVIN,
-                        coefficientPath,
-                        "At the steep end for crystalline silicon, so that the hot voltage is not flattered",
-                        Source.commonPractice()));
+                        "At the steep end for crystalline silicon, so that the hot voltage is not flattered"));
         double factor = 1 + coefficient.value() * (hottestCellC.value() - STANDARD_C);
         return Derived.computed(
                 "module: working voltage on the hottest roof",

@@ -26,9 +26,9 @@ public record SunMonth(Derived daylightHours, Derived noonAltitudeDegrees) {
         LocalDate date = LocalDate.ofYearDay(YEAR, SolarCalendar.meanDayOfYear(at.month()));
         SunriseResult day = Almanac.day(date, at.place());
         Input[] inputs = {
-            Derived.given(at.label() + ": latitude", at.place().latitude(), Unit.DEGREE, at.placePath() + "/latitude")
+            Derived.given(at.label() + ": latitude", at.place().latitude(), Unit.DEGREE, at.place().at("latitude"))
                     .as("L"),
-            Derived.given(at.label() + ": month", at.month(), Unit.COUNT, at.path() + "/month")
+            Derived.given(at.label() + ": month", at.month(), Unit.COUNT, at.at("month"))
                     .as("month")
         };
         return new SunMonth(

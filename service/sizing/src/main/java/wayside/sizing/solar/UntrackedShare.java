@@ -22,23 +22,17 @@ public final class UntrackedShare {
      * @param seriesCount modules in series
      * @param bus nominal voltage [V]
      * @param months not empty
-     * @param path JSON Pointer of the module
      * @return [share]
      */
     public static Derived of(
-            Derived seriesCount, ModuleFigures module, Derived bus, List<SolarMonth> months, String path) {
+            Derived seriesCount, ModuleFigures module, Derived bus, List<SolarMonth> months) {
         SolarMonth sunniest = months.stream()
                 .max(Comparator.comparingDouble(m -> m.planeKwhM2().value()))
                 .orElseThrow();
         Derived cell = sunniest.cellTemperatureC();
         Derived beta = module.voltagePerK()
-                .orElseGet(() -> Derived.assumed(
-                        "module: working voltage per kelvin",
-                        VMP_PER_K,
-                        Unit.PER_KELVIN,
-                        path + "/voltagePerK",
-                        "Crystalline silicon",
-                        Source.commonPractice()));
+                .orElseGet(() -> module.coefficientLeftOpen(
+                        "module: working voltage per kelvin", VMP_PER_K, "Crystalline silicon"));
         double vmp = seriesCount.value() * module.workingV().value();
         return Derived.computed(
                 "string: share of its best power without a tracker",

@@ -1,6 +1,6 @@
 package wayside.sizing.storage;
 
-import java.util.OptionalDouble;
+import wayside.sizing.brief.BankPlacement;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
@@ -12,19 +12,17 @@ public final class BankPlace {
     /**
      * How much warmer than the outside air it is there.
      *
-     * @param given [K]; outside air if absent
      * @return [K]
      */
-    public static Derived offsetK(OptionalDouble given) {
+    public static Derived offsetK(BankPlacement placement) {
         String label = "bank warmer than the air by";
-        String field = "/compartmentOffsetC";
-        return Derived.assumed(
+        return Derived.byDefault(
                         label,
                         0,
                         Unit.KELVIN,
-                        field,
+                        placement.at("compartmentOffsetC"),
                         "An unheated compartment; in a heated cabin it is warmer, gives more and may be charged in frost",
                         Source.commonPractice())
-                .unlessGiven(given);
+                .unlessGiven(placement.offsetK());
     }
 }

@@ -91,7 +91,7 @@ public record ArrayChoice(
                         "rated power of the array",
                         site.brief().system().solarPowerW().getAsDouble(),
                         Unit.WATT,
-                        Site.SYSTEM + "/solarPowerW"))
+                        site.brief().system().at("solarPowerW")))
                 : Optional.empty();
     }
 
@@ -124,13 +124,7 @@ public record ArrayChoice(
     }
 
     private static Derived roofful() {
-        Derived roof = Derived.assumed(
-                "free roof of a van",
-                ROOF_M2,
-                Unit.SQUARE_METRE,
-                "/system/solarPowerW",
-                "Between vents and rails a long van leaves about so much",
-                Source.commonPractice());
+        Derived roof = Derived.convention("free roof of a van", ROOF_M2, Unit.SQUARE_METRE, "Between vents and rails a long van leaves about so much", Source.commonPractice());
         Derived density = TypicalModule.powerPerArea();
         return Derived.computed(
                 "rated power of a full roof",

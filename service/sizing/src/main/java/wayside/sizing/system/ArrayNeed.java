@@ -35,13 +35,7 @@ public record ArrayNeed(List<StayBalance> balances) {
     }
 
     static Derived throughTheBank() {
-        return Derived.assumed(
-                "share of the day's energy that goes through the bank",
-                THROUGH_THE_BANK,
-                Unit.SHARE,
-                "/loads",
-                "Two thirds of the hours are without useful sun; the rest runs straight off the array",
-                Source.commonPractice());
+        return Derived.convention("share of the day's energy that goes through the bank", THROUGH_THE_BANK, Unit.SHARE, "Two thirds of the hours are without useful sun; the rest runs straight off the array", Source.commonPractice());
     }
 
     /** The stay that asks for the largest array; one without sun before all others. */

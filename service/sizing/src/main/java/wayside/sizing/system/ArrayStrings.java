@@ -48,7 +48,7 @@ public record ArrayStrings(
             Derived charging = chargingV(bank);
             for (int i = 0; ; i++) {
                 Derived limit = controllerV(COMMON_LIMITS_V[i]);
-                StringWindow window = StringWindow.of(module, coldest, hottest, limit, charging, "/system/solarPowerW");
+                StringWindow window = StringWindow.of(module, coldest, hottest, limit, charging);
                 if (window.fits() || i == COMMON_LIMITS_V.length - 1) {
                     return new Limits(module, window, limit);
                 }
@@ -56,11 +56,10 @@ public record ArrayStrings(
         }
 
         private static Derived controllerV(double volts) {
-            return Derived.assumed(
+            return Derived.convention(
                     "controller: highest voltage of the array",
                     volts,
                     Unit.VOLT,
-                    "/system/solarPowerW",
                     "The smallest common limit that leaves room for a string; the controller's own label decides",
                     Source.commonPractice());
         }
@@ -122,11 +121,10 @@ public record ArrayStrings(
 
     private static Derived coldestC(Site site) {
         SiteStay stay = site.coldest();
-        Derived snap = Derived.assumed(
+        Derived snap = Derived.convention(
                 "how much colder than usual a morning may be",
                 COLD_SNAP_K,
                 Unit.KELVIN,
-                "/trip/stays/" + stay.index() + "/ambient",
                 "A month's mean hides its coldest morning",
                 Source.commonPractice());
         return Derived.computed(

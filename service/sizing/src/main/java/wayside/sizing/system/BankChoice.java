@@ -61,7 +61,7 @@ public record BankChoice(BatteryBank bank, Derived neededWh, List<BatteryBank> b
                         "rated energy of the bank",
                         site.brief().system().nominalEnergyWh().getAsDouble(),
                         Unit.WATT_HOUR,
-                        Site.SYSTEM + "/nominalEnergyWh"))
+                        site.brief().system().at("nominalEnergyWh")))
                 : Optional.empty();
     }
 

@@ -51,11 +51,11 @@ public record Chargers(
         Optional<Derived> driving =
                 hours(site.thirstiestDriving().map(SiteStay::drivingHours), wishes.alternatorChargerA());
         Optional<AlternatorCharger> alternator = driving.map(hours -> AlternatorCharger.of(
-                need, hours, wishes.alternatorChargerA(), wishes.alternatorRatingA(), Site.SYSTEM));
+                need, hours, wishes));
         Optional<Derived> hookedUp =
                 hours(site.thirstiestHookedUp().map(SiteStay::hookupHours), wishes.shoreChargerW());
         Optional<ShoreCharger> shore =
-                hookedUp.map(hours -> ShoreCharger.of(need, hours, wishes.shoreChargerW(), Site.SYSTEM));
+                hookedUp.map(hours -> ShoreCharger.of(need, hours, wishes));
         return new Chargers(
                 need,
                 alternator,
@@ -72,7 +72,8 @@ public record Chargers(
             return Optional.empty();
         }
         return given.isPresent() && ofTheTrip.isEmpty()
-                ? Optional.of(Derived.given("hours of the trip", 0, Unit.HOUR, "/trip"))
+                ? Optional.of(Derived.convention(
+                        "hours of the trip", 0, Unit.HOUR, "The trip has none of them", Source.definition()))
                 : ofTheTrip;
     }
 

@@ -49,7 +49,7 @@ public record InverterChoice(
                 input.as("P_in"),
                 bank.lowestVoltageV().as("V_low"));
         List<LoadDemand> ac = budget.demand().loads().stream()
-                .filter(load -> load.load().supply() == Supply.AC)
+                .filter(load -> load.load().isAc())
                 .toList();
         return new InverterChoice(
                 rating,

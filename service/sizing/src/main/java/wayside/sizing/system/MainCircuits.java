@@ -80,9 +80,9 @@ final class MainCircuits {
         Derived current = mainA();
         if (current.value() > 0) {
             Feed feed = new Feed.Bank(
-                    bank.data().chemistry(), bank.nominalCapacityAh(), Optional.empty(), Site.SYSTEM + "/chemistry");
+                    bank.data().chemistry(), bank.nominalCapacityAh(), Optional.empty(), Optional.empty());
             String name = "battery main";
-            Derived length = CircuitDefaults.length(name, "main", lengths.main(), 1);
+            Derived length = length(name, "main", lengths.main(), 1);
             sized.add(CircuitSizing.of(
                     defaults.task(name, current, length, bank.busVoltageV()).fedBy(feed)));
         }
@@ -132,7 +132,7 @@ final class MainCircuits {
         sized.add(CircuitSizing.of(defaults.shortTime(
                         name,
                         StringWindow.conductorCurrentA(strings.module(), strings.parallelCount()),
-                        CircuitDefaults.length(name, "arrayToController", lengths.arrayToController(), 6),
+                        length(name, "arrayToController", lengths.arrayToController(), 6),
                         voltage)
                 .fedBy(feed)));
     }
@@ -148,7 +148,7 @@ final class MainCircuits {
                 Formula.definition("I = larger of I_out and I_in"),
                 out.as("I_out"),
                 in.as("I_in"));
-        Derived length = CircuitDefaults.length(name, "alternatorCharger", lengths.alternatorCharger(), 6);
+        Derived length = length(name, "alternatorCharger", lengths.alternatorCharger(), 6);
         sized.add(CircuitSizing.of(defaults.throughTheEngineSpace(name, current, length, bank.busVoltageV())));
     }
 
@@ -164,8 +164,12 @@ final class MainCircuits {
     }
 
     private void add(String name, String field, Derived currentA, OptionalDouble lengthM, double usualM) {
-        Derived length = CircuitDefaults.length(name, field, lengthM, usualM);
+        Derived length = length(name, field, lengthM, usualM);
         sized.add(CircuitSizing.of(defaults.task(name, currentA, length, bank.busVoltageV())));
+    }
+
+    private Derived length(String name, String field, OptionalDouble lengthM, double usualM) {
+        return CircuitDefaults.length(name, lengths.at(field), lengthM, usualM);
     }
 
     private static Derived loads(EnergyBudget budget, BatteryBank bank) {

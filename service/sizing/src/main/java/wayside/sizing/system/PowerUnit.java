@@ -103,11 +103,10 @@ public record PowerUnit(Derived nominalEnergyWh, Derived outletCurrentLimitA, bo
     }
 
     private static Derived outletLimit() {
-        return Derived.assumed(
+        return Derived.convention(
                 "self-contained unit: limit of its 12 V outlet",
                 OUTLET_A,
                 Unit.AMPERE,
-                "/system",
                 "A common limit; 25 A at 12 V are 300 W",
                 Source.commonPractice());
     }

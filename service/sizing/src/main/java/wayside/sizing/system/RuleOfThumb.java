@@ -57,6 +57,6 @@ public record RuleOfThumb(Derived nominalEnergyWh, Optional<Derived> solarPowerW
     }
 
     private static Derived assumed(String label, double value, Unit unit, String reason) {
-        return Derived.assumed(label, value, unit, "/target", reason, Source.commonPractice());
+        return Derived.convention(label, value, unit, reason, Source.commonPractice());
     }
 }

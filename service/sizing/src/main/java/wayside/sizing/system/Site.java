@@ -29,8 +29,6 @@ import wayside.sizing.trace.Unit;
  * @param stays in the order of the trip
  */
 public record Site(SystemBrief brief, Derived busVoltageV, Derived offsetK, List<SiteStay> stays) {
-    static final String SYSTEM = "/system";
-
     private static final double AUTONOMY_DAYS = 2;
     private static final double AUTONOMY_DAYS_WITH_HELP = 1;
     private static final double MARGIN = 0.2;
@@ -41,21 +39,20 @@ public record Site(SystemBrief brief, Derived busVoltageV, Derived offsetK, List
 
     public static Site of(SystemBrief brief) {
         SystemWishes wishes = brief.system();
-        Derived bus = Derived.assumed(
+        Derived bus = Derived.byDefault(
                         "nominal bus voltage",
                         12,
                         Unit.VOLT,
-                        SYSTEM + "/busVoltageV",
+                        wishes.at("busVoltageV"),
                         "What most camper loads are made for",
                         Source.commonPractice())
                 .unlessGiven(wishes.busVoltageV());
-        Derived offset = BankPlace.offsetK(wishes.compartmentOffsetC());
+        Derived offset = BankPlace.offsetK(wishes.bankPlacement());
         Derived autonomy = autonomy(brief);
-        Derived margin = Derived.assumed(
+        Derived margin = Derived.convention(
                 "room for loads to come",
                 MARGIN,
                 Unit.SHARE,
-                "/loads",
                 "A fifth more than is listed today; list what you already know of",
                 Source.commonPractice());
         return new Site(brief, bus, offset, stays(brief, bus, offset, autonomy, margin));
@@ -65,16 +62,15 @@ public record Site(SystemBrief brief, Derived busVoltageV, Derived offsetK, List
             SystemBrief brief, Derived bus, Derived offset, Derived autonomy, Derived margin) {
         SystemWishes wishes = brief.system();
         EnergyBrief energy = new EnergyBrief(
-                brief.loads(), wishes.busVoltageV(), wishes.inverter(), wishes.standbyW(), OptionalDouble.empty());
+                wishes.at(), brief.loads(), wishes.busVoltageV(), wishes.inverter(), wishes.standbyW(), OptionalDouble.empty());
         boolean changing =
                 brief.loads().stream().anyMatch(load -> !load.ambientDuty().isEmpty());
-        PanelMount panel = wishes.panel().orElse(PanelMount.OPEN);
         List<SiteStay> stays = new ArrayList<>();
         for (Stay stay : brief.trip().stays()) {
             int index = stays.size();
-            SolarMonth month = SolarMonth.of(stay, index, panel, SYSTEM + "/panel");
+            SolarMonth month = SolarMonth.of(stay, index, wishes.panel());
             EnergyBudget budget = changing || stays.isEmpty()
-                    ? EnergyBudget.of(energy, month.sky().meanC(), SYSTEM)
+                    ? EnergyBudget.of(energy, month.sky().meanC())
                     : stays.get(0).budget();
             Derived bankC = bankC(index, month, offset);
             stays.add(new SiteStay(
@@ -84,8 +80,8 @@ public record Site(SystemBrief brief, Derived busVoltageV, Derived offsetK, List
                     budget,
                     bankC,
                     need(budget, bankC, bus, autonomy, margin),
-                    hours(index, "driving hours per day", stay.drivingHoursPerDay(), "drivingHoursPerDay"),
-                    hours(index, "hours per day at a hookup", stay.hookupHoursPerDay(), "hookupHoursPerDay")));
+                    StayHours.driving(stay, index),
+                    StayHours.hookup(stay, index)));
         }
         return stays;
     }
@@ -106,24 +102,19 @@ public record Site(SystemBrief brief, Derived busVoltageV, Derived offsetK, List
                 budget.dailyTotalWh(), autonomy, margin, bankC, BankDraw.steadyW(budget), BankDraw.peakW(budget), bus);
     }
 
-    private static Derived hours(int index, String what, double value, String field) {
-        return Derived.given(
-                "stay " + (index + 1) + ": " + what, value, Unit.HOUR, "/trip/stays/" + index + '/' + field);
-    }
-
     private static Derived autonomy(SystemBrief brief) {
-        String path = "/target/autonomyDays";
+        String field = brief.target().at("autonomyDays");
         if (brief.target().autonomyDays().isPresent()) {
             return Derived.given(
-                    "days without any charge", brief.target().autonomyDays().getAsDouble(), Unit.DAY, path);
+                    "days without any charge", brief.target().autonomyDays().getAsDouble(), Unit.DAY, field);
         }
         boolean helped = brief.trip().stays().stream()
-                .allMatch(stay -> stay.drivingHoursPerDay() + stay.hookupHoursPerDay() >= 1);
-        return Derived.assumed(
+                .allMatch(stay -> stay.drivingHours() + stay.hookupHours() >= 1);
+        return Derived.byDefault(
                 "days without any charge",
                 helped ? AUTONOMY_DAYS_WITH_HELP : AUTONOMY_DAYS,
                 Unit.DAY,
-                path,
+                field,
                 helped
                         ? "You drive or plug in every day, so the battery bridges one day without either"
                         : "Two dull days in a row are common; more days cost battery, fewer cost worry",
@@ -173,7 +164,7 @@ public record Site(SystemBrief brief, Derived busVoltageV, Derived offsetK, List
         List<Assumption> choices = new ArrayList<>();
         if (brief.system().chemistry().isEmpty()) {
             choices.add(Assumption.choice(
-                    SYSTEM + "/chemistry",
+                    brief.system().at("chemistry"),
                     "battery chemistry",
                     Chemistry.LFP.code(),
                     "Lightest and longest-lived for daily use; the others stand beside it",

@@ -119,7 +119,7 @@ public record SizedSystem(
     public List<Assumption> choices() {
         List<Assumption> choices = new ArrayList<>(site.choices());
         if (site.brief().system().rules().isEmpty()) {
-            choices.add(CircuitDefaults.choice(RuleSets.DEFAULT));
+            choices.add(CircuitDefaults.choice(site.brief().system(), RuleSets.DEFAULT));
         }
         circuits.forEach(circuit -> choices.addAll(circuit.duty().choices()));
         return choices;

@@ -1,12 +1,7 @@
 package wayside.sizing.trace;
 
-/**
- * A formula as a reader sees it.
- *
- * @param text in words and symbols, the symbols being those of the inputs: {@code E = q P d h}
- * @param source where it stands
- */
-public record Formula(String text, Source source) {
+/** A formula as a reader sees it. */
+public record Formula(String text, Source source) implements Method {
     /** A formula that follows from the meaning of its symbols. */
     public static Formula definition(String text) {
         return new Formula(text, Source.definition());

@@ -66,7 +66,7 @@ public record Endurance(
         return new Endurance(
                 chance,
                 question.runs(),
-                question.brief().sampling().seed(),
+                question.brief().sampling().weatherSeed(),
                 figures.sources(),
                 figures.uses(),
                 figures.shortage(),

@@ -58,7 +58,7 @@ final class EnduranceChanges {
         if (solarW > 0 && flat) {
             PanelMount panel = question.brief().system().panel();
             PanelMount tilted =
-                    new PanelMount(OptionalDouble.of(TILT_DEGREES), panel.azimuthDegrees(), panel.shadedShare());
+                    new PanelMount(panel.at(), OptionalDouble.of(TILT_DEGREES), panel.azimuthDegrees(), panel.shadedShare());
             add(
                     "tilt-panel",
                     "the panel tilted by 30 degrees towards the noon sun",
@@ -68,7 +68,7 @@ final class EnduranceChanges {
                                     .over(
                                             question.model(),
                                             tilted,
-                                            question.brief().sampling().seed()),
+                                            question.brief().sampling().weatherSeed()),
                             weather.runs()));
         }
     }
@@ -120,23 +120,13 @@ final class EnduranceChanges {
         RunningPower power = load.power() instanceof RunningPower.Amps amps
                 ? new RunningPower.Amps(amps.currentA() * LESS_LOAD, amps.voltageV())
                 : new RunningPower.Watts(((RunningPower.Watts) load.power()).powerW() * LESS_LOAD);
-        return new Load(
-                load.name(),
-                load.supply(),
-                load.quantity(),
-                power,
-                load.hoursPerDay(),
-                load.dutyCycle(),
-                load.windows(),
-                load.surge(),
-                load.essential(),
-                load.ambientDuty());
+        return load.drawing(power);
     }
 
     /** Hours a day in which some AC load is on, when that is well below those the inverter is. */
     private Optional<Double> inverterHours(List<Load> loads) {
         double used = loads.stream()
-                .filter(load -> load.supply() == Supply.AC)
+                .filter(Load::isAc)
                 .mapToDouble(load -> load.hoursPerDay()
                         .orElse(load.windows().stream()
                                         .mapToInt(w -> w.minutes())
@@ -149,10 +139,10 @@ final class EnduranceChanges {
 
     private void travel() {
         BuiltSystem system = question.brief().system();
-        if (system.alternatorChargerA() > 0) {
+        if (system.alternatorA() > 0) {
             add("more-driving", "an hour's drive more each day", question.scenario(question.model(), 1, 0), weather);
         }
-        if (system.shoreChargerW() > 0) {
+        if (system.shoreW() > 0) {
             add("more-hookup", "an hour more at a hookup each day", question.scenario(question.model(), 0, 1), weather);
         }
     }

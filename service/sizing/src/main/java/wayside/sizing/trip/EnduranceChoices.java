@@ -26,7 +26,7 @@ public final class EnduranceChoices {
             choices.addAll(ofDays(question.brief().sampling()));
         } else if (question.brief().sampling().yearReading().isEmpty()) {
             choices.add(choice(
-                    "/yearReading",
+                    question.brief().sampling().at("yearReading"),
                     "what is read from the typical year",
                     "hours",
                     "Its own days in their own order; means would draw days about its months"));
@@ -39,7 +39,7 @@ public final class EnduranceChoices {
         return sampling.daySpread().isPresent()
                 ? List.of()
                 : List.of(Assumption.choice(
-                        "/daySpread",
+                        sampling.at("daySpread"),
                         "how much days differ",
                         "place",
                         "As in the place's own typical years; Bendt's published spread is darker than real days",
@@ -49,33 +49,33 @@ public final class EnduranceChoices {
     /** How the hours of a day are taken. */
     public static List<Assumption> ofTravel(Trip trip, List<Load> loads) {
         List<Assumption> choices = new ArrayList<>();
-        choices.add(choice(
-                "/trip",
+        choices.add(convention(
                 "hours of the day",
                 "solar time",
                 "The sun stands highest at 12:00; windows and drives are read by the same clock"));
-        if (trip.stays().stream().anyMatch(stay -> stay.drivingHoursPerDay() > 0)) {
-            choices.add(choice(
-                    "/trip/stays/0/drivingHoursPerDay",
+        if (trip.stays().stream().anyMatch(stay -> stay.drivingHours() > 0)) {
+            choices.add(convention(
                     "hours of driving",
                     "from 10:00 on",
                     "People leave in the morning; the sun then competes with the engine for the battery"));
         }
-        if (trip.stays().stream().mapToDouble(Stay::hookupHoursPerDay).anyMatch(hours -> hours > 0)) {
-            choices.add(choice(
-                    "/trip/stays/0/hookupHoursPerDay",
+        if (trip.stays().stream().anyMatch(stay -> stay.hookupHours() > 0)) {
+            choices.add(convention(
                     "hours at a hookup",
                     "from 18:00 on",
                     "For the evening and the night; all loads then run through the shore charger"));
         }
-        if (loads.stream().anyMatch(load -> !load.essential())) {
-            choices.add(choice(
-                    "/loads",
+        if (loads.stream().anyMatch(load -> !load.isEssential())) {
+            choices.add(convention(
                     "loads that are not essential",
                     "shed at the last quarter",
                     "They stop when a quarter of the usable energy is left, so that the essential ones go on"));
         }
         return choices;
+    }
+
+    private static Assumption convention(String label, String value, String reason) {
+        return Assumption.convention(label, value, reason, Source.commonPractice());
     }
 
     private static Assumption choice(String field, String label, String value, String reason) {

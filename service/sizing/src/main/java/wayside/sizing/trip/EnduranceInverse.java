@@ -28,11 +28,11 @@ final class EnduranceInverse {
         this.question = question;
         this.weather = weather;
         this.steps = steps;
-        accepted = Derived.assumed(
+        accepted = Derived.byDefault(
                         "accepted chance of running flat",
                         ACCEPTED,
                         Unit.SHARE,
-                        "/acceptedChance",
+                        question.brief().at("acceptedChance"),
                         "One trip in twenty; for the questions turned round only",
                         Source.commonPractice())
                 .unlessGiven(question.brief().acceptedChance());
@@ -97,6 +97,7 @@ final class EnduranceInverse {
         Stay last = stays.remove(stays.size() - 1);
         int room = Math.max(0, MOST_NIGHTS - question.brief().trip().nights());
         stays.add(new Stay(
+                last.at(),
                 last.place(),
                 last.month(),
                 last.nights() + Math.min(MORE_NIGHTS, room),
@@ -104,6 +105,6 @@ final class EnduranceInverse {
                 last.ambient(),
                 last.drivingHoursPerDay(),
                 last.hookupHoursPerDay()));
-        return new Trip(stays);
+        return new Trip(question.brief().trip().at(), stays);
     }
 }

@@ -47,53 +47,53 @@ public record EnduranceQuestion(
                 model,
                 ChemistryData.of(system.chemistry()),
                 charger(system, model),
-                Derived.given("array: rated power", system.solarPowerW(), Unit.WATT, TripModel.SYSTEM + "/solarPowerW"),
-                Derived.assumed(
+                Derived.byDefault(
+                                "array: rated power",
+                                0,
+                                Unit.WATT,
+                                system.at("solarPowerW"),
+                                "No array was given",
+                                Source.commonPractice())
+                        .unlessGiven(system.solarPowerW()),
+                Derived.byDefault(
                                 "state of charge at the start",
                                 1,
                                 Unit.SHARE,
-                                "/initialStateOfCharge",
+                                brief.at("initialStateOfCharge"),
                                 "You leave with a full battery",
                                 Source.commonPractice())
                         .unlessGiven(brief.initialStateOfCharge()),
-                BankPlace.offsetK(brief.compartmentOffsetC()),
+                BankPlace.offsetK(brief.bankPlacement()),
                 runs(brief),
                 skies,
-                skies.over(model, system.panel(), brief.sampling().seed()));
+                skies.over(model, system.panel(), brief.sampling().weatherSeed()));
     }
 
     static TripModel model(EnduranceBrief brief, List<Load> loads, InverterSpec inverter) {
         BuiltSystem system = brief.system();
-        return TripModel.of(
-                brief.trip(),
-                loads,
-                system.panel(),
-                inverter,
-                OptionalDouble.of(system.busVoltageV()),
-                system.standbyW(),
-                brief.sampling());
+        return TripModel.of(brief.trip(), loads, system, inverter, brief.sampling());
     }
 
     private static ChargerNeed charger(BuiltSystem system, TripModel model) {
         ChemistryData data = ChemistryData.of(system.chemistry());
         Derived bus = Derived.given(
-                "nominal bus voltage", system.busVoltageV(), Unit.VOLT, TripModel.SYSTEM + "/busVoltageV");
+                "nominal bus voltage", system.busVoltageV(), Unit.VOLT, system.at("busVoltageV"));
         Derived nominal = Derived.given(
                 "rated energy of the bank",
                 system.nominalEnergyWh(),
                 Unit.WATT_HOUR,
-                TripModel.SYSTEM + "/nominalEnergyWh");
+                system.at("nominalEnergyWh"));
         Derived daily = model.budgets().get(0).dailyTotalWh();
         return ChargerNeed.of(data, nominal, BatteryBank.bankVoltage(data, bus), bus, daily);
     }
 
     private static Derived runs(EnduranceBrief brief) {
         OptionalInt given = brief.sampling().runs();
-        return Derived.assumed(
+        return Derived.byDefault(
                         "trips lived",
                         RUNS,
                         Unit.COUNT,
-                        "/runs",
+                        brief.sampling().at("runs"),
                         "Tells three in a hundred from two; more runs, narrower range",
                         Source.definition())
                 .unlessGiven(given);
@@ -131,11 +131,11 @@ public record EnduranceQuestion(
 
     private Scenario scenario(TripModel trip, double warmerK, double moreDriving, double moreHookup) {
         double alternatorW =
-                brief.system().alternatorChargerA() * charger.chargingVoltageV().value();
+                brief.system().alternatorA() * charger.chargingVoltageV().value();
         return new Scenario(
                 trip.days(
                         alternatorW,
-                        brief.system().shoreChargerW(),
+                        brief.system().shoreW(),
                         stay -> skies.bankC(trip, stay, warmerK),
                         hours -> Math.min(24, hours + moreDriving),
                         hours -> Math.min(24, hours + moreHookup)),

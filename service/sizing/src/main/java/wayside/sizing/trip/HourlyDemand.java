@@ -12,10 +12,10 @@ import wayside.sizing.endurance.HourlyUses;
 record HourlyDemand(HourlyUses essential, HourlyUses other) {
     static HourlyDemand of(EnergyBudget budget) {
         boolean inverterMatters = budget.demand().loads().stream()
-                .anyMatch(d -> d.load().supply() == Supply.AC && d.load().essential());
+                .anyMatch(d -> d.load().isAc() && d.load().isEssential());
         return new HourlyDemand(
-                uses(budget, Load::essential, inverterMatters, true),
-                uses(budget, load -> !load.essential(), !inverterMatters, false));
+                uses(budget, Load::isEssential, inverterMatters, true),
+                uses(budget, load -> !load.isEssential(), !inverterMatters, false));
     }
 
     /** Conversion loss follows the AC loads; standing by is spread evenly. */
@@ -30,7 +30,7 @@ record HourlyDemand(HourlyUses essential, HourlyUses other) {
                 for (int hour = 0; hour < loads.length; hour++) {
                     double watts = shares[hour] * demand.dailyEnergyWh().value();
                     loads[hour] += watts;
-                    inverter[hour] += demand.load().supply() == Supply.AC ? watts * conversion : 0;
+                    inverter[hour] += demand.load().isAc() ? watts * conversion : 0;
                 }
             }
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.EnduranceBrief;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Sampling;
@@ -45,7 +46,7 @@ public interface Skies {
             List<ReplayedWeather.Visit> visits =
                     model.trip().stays().stream().map(Replayed::visit).toList();
             ArrayModel array = ArrayModel.of(
-                    panel, TripModel.SYSTEM + "/panel", year.place().latitude());
+                    panel, year.place().latitude());
             double scatter = model.uncertainty().ofMeans().get(0).value();
             return new ReplayedWeather(year, array, visits, scatter, seed);
         }
@@ -89,16 +90,17 @@ public interface Skies {
         List<Stay> stays = new ArrayList<>();
         for (Stay stay : brief.trip().stays()) {
             TypicalMonth month = TypicalMonth.of(year, stay.month());
-            Ambient ambient = stay.ambient().orElse(month.ambient());
+            Ambient ambient = stay.ambient().orElse(month.ambient(At.TYPICAL_YEAR));
             stays.add(new Stay(
+                    stay.at(),
                     year.place(),
                     stay.month(),
                     stay.nights(),
-                    Optional.of(month.sky()),
+                    Optional.of(month.sky(At.TYPICAL_YEAR)),
                     Optional.of(ambient),
                     stay.drivingHoursPerDay(),
                     stay.hookupHoursPerDay()));
         }
-        return brief.on(new Trip(stays));
+        return brief.on(new Trip(brief.trip().at(), stays));
     }
 }

@@ -38,11 +38,11 @@ public record SkyUncertainty(List<Derived> ofMeans, Derived ofSpread, DaySpread 
         List<Derived> ofMeans = new ArrayList<>();
         for (SolarMonth month : months) {
             String label = "stay " + (ofMeans.size() + 1) + ": uncertainty of the sky";
-            ofMeans.add(ofMean(label, sampling.skyUncertainty(), month.sky()));
+            ofMeans.add(ofMean(label, sampling, month.sky()));
         }
         return new SkyUncertainty(
                 ofMeans,
-                ofSpread(sampling.spreadUncertainty()),
+                ofSpread(sampling),
                 sampling.daySpread().orElse(DaySpread.PLACE));
     }
 
@@ -50,29 +50,30 @@ public record SkyUncertainty(List<Derived> ofMeans, Derived ofSpread, DaySpread 
         return new SkyScatter(ofMeans.get(stay).value(), ofSpread.value(), daySpread);
     }
 
-    private static Derived ofSpread(OptionalDouble given) {
+    private static Derived ofSpread(Sampling sampling) {
         String label = "uncertainty of how much days differ";
-        String field = "/spreadUncertainty";
-        return Derived.assumed(
+        String field = sampling.at("spreadUncertainty");
+        return Derived.byDefault(
                         label,
                         SkyScatter.SPREAD,
                         Unit.SHARE,
                         field,
                         "Single months are more changeable or steadier than the table says",
                         CHECKED)
-                .unlessGiven(given);
+                .unlessGiven(sampling.spreadUncertainty());
     }
 
-    private static Derived ofMean(String label, OptionalDouble given, SkyMonth sky) {
-        String field = "/skyUncertainty";
+    private static Derived ofMean(String label, Sampling sampling, SkyMonth sky) {
+        String field = sampling.at("skyUncertainty");
+        OptionalDouble given = sampling.skyUncertainty();
         if (given.isPresent()) {
             return Derived.given(label, given.getAsDouble(), Unit.SHARE, field);
         }
         if (sky.basis() == SkyBasis.GIVEN) {
             String reason = "Your figure is a mean; single years differ from it";
-            return Derived.assumed(label, SkyScatter.MEAN_GIVEN, Unit.SHARE, field, reason, CHECKED);
+            return Derived.byDefault(label, SkyScatter.MEAN_GIVEN, Unit.SHARE, field, reason, CHECKED);
         }
-        Derived table = Derived.assumed(
+        Derived table = Derived.byDefault(
                 label,
                 SkyScatter.MEAN_FROM_TABLE,
                 Unit.SHARE,

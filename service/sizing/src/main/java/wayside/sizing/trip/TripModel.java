@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntFunction;
+import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
@@ -31,8 +32,6 @@ import wayside.sizing.solar.SolarMonth;
  * @param uncertainty of the stays' skies
  */
 public record TripModel(Trip trip, List<SolarMonth> months, List<EnergyBudget> budgets, SkyUncertainty uncertainty) {
-    static final String SYSTEM = "/system";
-
     public TripModel {
         months = List.copyOf(months);
         budgets = List.copyOf(budgets);
@@ -40,23 +39,23 @@ public record TripModel(Trip trip, List<SolarMonth> months, List<EnergyBudget> b
 
     /** What a trip and its loads leave open is filled in. */
     static TripModel of(
-            Trip trip,
-            List<Load> loads,
-            PanelMount panel,
-            InverterSpec inverter,
-            OptionalDouble busVoltageV,
-            OptionalDouble standbyW,
-            Sampling sampling) {
-        EnergyBrief energy = new EnergyBrief(loads, busVoltageV, inverter, standbyW, OptionalDouble.empty());
+            Trip trip, List<Load> loads, BuiltSystem system, InverterSpec inverter, Sampling sampling) {
+        EnergyBrief energy = new EnergyBrief(
+                system.at(),
+                loads,
+                OptionalDouble.of(system.busVoltageV()),
+                inverter,
+                system.standbyW(),
+                OptionalDouble.empty());
         boolean changing = loads.stream().anyMatch(load -> !load.ambientDuty().isEmpty());
         List<SolarMonth> months = new ArrayList<>();
         List<EnergyBudget> budgets = new ArrayList<>();
         for (Stay stay : trip.stays()) {
             int index = months.size();
-            SolarMonth month = SolarMonth.of(stay, index, panel, SYSTEM + "/panel");
+            SolarMonth month = SolarMonth.of(stay, index, system.panel());
             months.add(month);
             budgets.add(
-                    changing || index == 0 ? EnergyBudget.of(energy, month.sky().meanC(), SYSTEM) : budgets.get(0));
+                    changing || index == 0 ? EnergyBudget.of(energy, month.sky().meanC()) : budgets.get(0));
         }
         return new TripModel(trip, months, budgets, SkyUncertainty.of(sampling, months));
     }
@@ -66,7 +65,7 @@ public record TripModel(Trip trip, List<SolarMonth> months, List<EnergyBudget> b
         List<StaySky> skies = new ArrayList<>();
         for (int i = 0; i < months.size(); i++) {
             double latitude = trip.stays().get(i).place().latitude();
-            skies.add(sky(i, ArrayModel.of(panel, SYSTEM + "/panel", latitude)));
+            skies.add(sky(i, ArrayModel.of(panel, latitude)));
         }
         return new ModelWeather(skies, seed);
     }
@@ -105,8 +104,8 @@ public record TripModel(Trip trip, List<SolarMonth> months, List<EnergyBudget> b
                     demand.essential(),
                     demand.other(),
                     HoursOfDay.power(
-                            alternatorW, HoursOfDay.DRIVING_FROM, driving.applyAsDouble(stay.drivingHoursPerDay())),
-                    HoursOfDay.power(shoreW, HoursOfDay.HOOKUP_FROM, hookup.applyAsDouble(stay.hookupHoursPerDay())),
+                            alternatorW, HoursOfDay.DRIVING_FROM, driving.applyAsDouble(stay.drivingHours())),
+                    HoursOfDay.power(shoreW, HoursOfDay.HOOKUP_FROM, hookup.applyAsDouble(stay.hookupHours())),
                     bankC.apply(i)));
         }
         return days;

@@ -82,23 +82,23 @@ final class AbycE11Rules implements RuleSet {
     }
 
     @Override
-    public Derived defaultInsulationC(String path) {
-        return Derived.assumed(
+    public Derived defaultInsulationC(Optional<String> field) {
+        return Derived.leftOpen(
                 "insulation class",
                 105,
                 Unit.CELSIUS,
-                path,
+                field,
                 "Boat cable and most automotive cable for campers is marked 105 C; read the print on yours",
                 Source.commonPractice());
     }
 
     @Override
-    public Derived defaultDropLimitPercent(String path) {
-        return Derived.assumed(
+    public Derived defaultDropLimitPercent(Optional<String> field) {
+        return Derived.leftOpen(
                 "voltage drop limit",
                 DROP_CLASSES.row("critical").number("limit_percent"),
                 Unit.PERCENT,
-                path,
+                field,
                 "The stricter class, of feeders and electronics; 10 % is the class of lights and other simple loads",
                 DROP_CLASSES.source());
     }

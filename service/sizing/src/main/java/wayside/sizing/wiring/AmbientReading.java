@@ -33,11 +33,11 @@ final class AmbientReading {
     }
 
     private static Derived unknown(CircuitTask task) {
-        return Derived.assumed(
+        return Derived.leftOpen(
                 "ambient around the cable",
                 TABLE_AMBIENT_C,
                 Unit.CELSIUS,
-                task.path() + "/ambientC",
+                task.field("ambientC"),
                 "What the ampacity tables are printed for; a closed vehicle in the sun is hotter, so say so if yours is",
                 Source.commonPractice());
     }

@@ -53,7 +53,7 @@ final class DutyReading {
                 task.voltageV(),
                 highestVoltage(),
                 task.voltageDropLimitPercent()
-                        .orElseGet(() -> rules.defaultDropLimitPercent(task.path() + "/voltageDropLimitPercent")),
+                        .orElseGet(() -> rules.defaultDropLimitPercent(task.field("voltageDropLimitPercent"))),
                 surroundings(),
                 InterruptDemand.of(task.feed()),
                 task.feed(),
@@ -61,8 +61,8 @@ final class DutyReading {
     }
 
     private RuleSet defaultRules() {
-        choices.add(Assumption.choice(
-                task.path() + "/rules",
+        choices.add(Assumption.leftOpen(
+                task.field("rules"),
                 "rule set for conductors",
                 RuleSets.DEFAULT.code(),
                 "The set that camper builders borrow most; state which one your local code follows",
@@ -82,8 +82,8 @@ final class DutyReading {
     }
 
     private boolean continuousByDefault() {
-        choices.add(Assumption.choice(
-                task.path() + "/continuous",
+        choices.add(Assumption.leftOpen(
+                task.field("continuous"),
                 "current flows for three hours or more",
                 "true",
                 "Most loads of a camper can run for three hours or more",
@@ -102,21 +102,21 @@ final class DutyReading {
 
     private Surroundings surroundings() {
         boolean engineSpace = task.engineSpace().orElseGet(this::elsewhereByDefault);
-        Derived insulation = task.insulationC().orElseGet(() -> rules.defaultInsulationC(task.path() + "/insulationC"));
+        Derived insulation = task.insulationC().orElseGet(() -> rules.defaultInsulationC(task.field("insulationC")));
         Derived bundled = task.bundledCount()
-                .orElseGet(() -> Derived.assumed(
+                .orElseGet(() -> Derived.leftOpen(
                         "conductors that run together",
                         2,
                         Unit.COUNT,
-                        task.path() + "/bundledConductors",
+                        task.field("bundledConductors"),
                         "This pair alone, not tied to others",
                         Source.commonPractice()));
         return new Surroundings(insulation, AmbientReading.of(task, engineSpace), bundled, engineSpace);
     }
 
     private boolean elsewhereByDefault() {
-        choices.add(Assumption.choice(
-                task.path() + "/engineSpace",
+        choices.add(Assumption.leftOpen(
+                task.field("engineSpace"),
                 "cable runs through the engine space",
                 "false",
                 "In the living space or the load bed",

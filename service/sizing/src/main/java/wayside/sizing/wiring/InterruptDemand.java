@@ -1,5 +1,6 @@
 package wayside.sizing.wiring;
 
+import java.util.Optional;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
@@ -28,15 +29,15 @@ final class InterruptDemand {
         if (feed instanceof Feed.ShortCircuit known) {
             return known.currentA();
         }
-        return feed instanceof Feed.Bank bank ? ofBank(bank) : ofBranch(((Feed.Branch) feed).path());
+        return feed instanceof Feed.Bank bank ? ofBank(bank) : ofBranch(((Feed.Branch) feed).field());
     }
 
-    private static Derived ofBranch(String path) {
-        return Derived.assumed(
+    private static Derived ofBranch(Optional<String> field) {
+        return Derived.leftOpen(
                 "current the fuse must break",
                 TABLE_V_A.rows().get(0).number("branch_A"),
                 Unit.AMPERE,
-                path,
+                field,
                 "A branch behind a main fuse, on a bank of up to 650 A cold cranking; a circuit straight from a bank"
                         + " needs far more, so name the bank if it is one",
                 TABLE_V_A.source());
@@ -48,11 +49,11 @@ final class InterruptDemand {
             return LARGE.cell("current the fuse must break", large, "interrupt_A", Unit.AMPERE);
         }
         if (!bank.chemistry().isLeadAcid()) {
-            return lithium(bank.chemistry(), large, bank.path());
+            return lithium(bank.chemistry(), large, bank.field());
         }
         return bank.coldCrankingA()
                 .map(cranking -> byCranking(cranking.value()))
-                .orElseGet(() -> unknownCranking(bank.path()));
+                .orElseGet(() -> unknownCranking(bank.field()));
     }
 
     private static boolean isLarge(Feed.Bank bank, ReferenceTable.Row large) {
@@ -60,12 +61,12 @@ final class InterruptDemand {
                 || bank.coldCrankingA().map(Derived::value).orElse(0.0) > large.number("above_cca");
     }
 
-    private static Derived lithium(Chemistry chemistry, ReferenceTable.Row large, String path) {
-        return Derived.assumed(
+    private static Derived lithium(Chemistry chemistry, ReferenceTable.Row large, Optional<String> field) {
+        return Derived.leftOpen(
                 "current the fuse must break",
                 large.number("interrupt_A"),
                 Unit.AMPERE,
-                path,
+                field,
                 "A " + chemistry.code() + " bank can push many thousand amperes into a short circuit; the data sheet of"
                         + " the bank may allow less",
                 Source.commonPractice());
@@ -79,13 +80,13 @@ final class InterruptDemand {
         return TABLE_V_A.cell("current the fuse must break", row, "main_A", Unit.AMPERE);
     }
 
-    private static Derived unknownCranking(String path) {
+    private static Derived unknownCranking(Optional<String> field) {
         ReferenceTable.Row last = TABLE_V_A.rows().get(TABLE_V_A.rows().size() - 1);
-        return Derived.assumed(
+        return Derived.leftOpen(
                 "current the fuse must break",
                 last.number("main_A"),
                 Unit.AMPERE,
-                path,
+                field,
                 "The largest class of the table, since the bank's cold cranking current is not known",
                 TABLE_V_A.source());
     }

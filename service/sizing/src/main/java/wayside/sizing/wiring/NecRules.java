@@ -66,23 +66,23 @@ final class NecRules implements RuleSet {
     }
 
     @Override
-    public Derived defaultInsulationC(String path) {
-        return Derived.assumed(
+    public Derived defaultInsulationC(Optional<String> field) {
+        return Derived.leftOpen(
                 "insulation class",
                 75,
                 Unit.CELSIUS,
-                path,
+                field,
                 "Few terminals are marked for more than 75 C, whatever the cable stands",
                 Source.commonPractice());
     }
 
     @Override
-    public Derived defaultDropLimitPercent(String path) {
-        return Derived.assumed(
+    public Derived defaultDropLimitPercent(Optional<String> field) {
+        return Derived.leftOpen(
                 "voltage drop limit",
                 3,
                 Unit.PERCENT,
-                path,
+                field,
                 "The code recommends 3 % on a branch circuit, in an informational note",
                 Source.standard("NFPA 70 National Electrical Code, 2023", "informational note on voltage drop"));
     }

@@ -1,6 +1,7 @@
 package wayside.sizing.wiring;
 
 import java.util.List;
+import java.util.Optional;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Source;
 
@@ -24,11 +25,19 @@ public interface RuleSet {
     /** The thinnest conductor that it lets be used. */
     Gauge thinnest();
 
-    /** Insulation class when the request leaves it open [C]. */
-    Derived defaultInsulationC(String path);
+    /**
+     * Insulation class when the request leaves it open [C].
+     *
+     * @param field JSON Pointer of the field that could have said otherwise, if there is one
+     */
+    Derived defaultInsulationC(Optional<String> field);
 
-    /** Limit of the voltage drop when the request leaves it open [%]. */
-    Derived defaultDropLimitPercent(String path);
+    /**
+     * Limit of the voltage drop when the request leaves it open [%].
+     *
+     * @param field JSON Pointer of the field that could have said otherwise, if there is one
+     */
+    Derived defaultDropLimitPercent(Optional<String> field);
 
     /** Area of a gauge as this set understands it [mm2]. */
     Derived areaMm2(Gauge gauge);

@@ -43,11 +43,11 @@ public record SolarYield(Derived solarPowerW, List<YieldMonth> months, Optional<
     }
 
     private static Derived power(SolarYieldBrief brief) {
-        return Derived.assumed(
+        return Derived.byDefault(
                         "array: rated power",
                         EACH_W,
                         Unit.WATT,
-                        "/solarPowerW",
+                        brief.at("solarPowerW"),
                         "The yield of each 100 W; it grows in proportion",
                         Source.definition())
                 .unlessGiven(brief.solarPowerW());

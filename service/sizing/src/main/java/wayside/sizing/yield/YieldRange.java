@@ -25,18 +25,11 @@ record YieldRange(Derived lowWh, Derived highWh) {
     private static final String LENGTH = "1.28 sqrt(((Hh - Hl) / (2.56 H))^2 + s^2 + c^2)";
 
     static YieldRange of(MonthAt at, SolarMonth month, Derived yield) {
-        Derived scatter = Derived.assumed(
-                "scatter of a month from year to year",
-                YEARS_SCATTER,
-                Unit.SHARE,
-                at.path(),
-                "Mean of what typical years show",
-                NEIGHBOURS);
-        Derived plane = Derived.assumed(
+        Derived scatter = Derived.convention("scatter of a month from year to year", YEARS_SCATTER, Unit.SHARE, "Mean of what typical years show", NEIGHBOURS);
+        Derived plane = Derived.convention(
                 at.label() + ": error of the way onto the plane, rms",
                 planeError(at, month),
                 Unit.SHARE,
-                "/panel/tiltDegrees",
                 "None when flat; largest on tilted panels in northern winters, where snow and haze scatter light",
                 CHECK);
         double reach = reach(month.sky(), scatter, plane);

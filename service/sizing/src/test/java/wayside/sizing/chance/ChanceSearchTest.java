@@ -3,6 +3,7 @@ package wayside.sizing.chance;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import wayside.sizing.brief.At;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -36,10 +37,9 @@ class ChanceSearchTest {
 
     private static SystemBrief brief(Target target) {
         Stay stay = Stay.of(Place.of(42, 5), 5, 7).under(new Sky.Clearness(0.5)).at(new Ambient(18, 8));
-        return new SystemBrief(
-                List.of(Load.dc("fridge", 45, 24).withDuty(0.5), Load.dc("light", 10, 4)),
+        return new SystemBrief(At.ROOT, List.of(Load.dc("fridge", 45, 24).withDuty(0.5), Load.dc("light", 10, 4)),
                 Trip.of(stay),
-                SystemWishes.OPEN,
+                SystemWishes.open(At.ROOT.field("system")),
                 target,
                 LIVES);
     }
@@ -65,16 +65,14 @@ class ChanceSearchTest {
     void endurancePredictsTheSameChanceForTheSystemThatWasFound() {
         Stay stay =
                 Stay.of(Place.of(42, 5), 11, 7).under(new Sky.Clearness(0.4)).driving(0.5);
-        SystemBrief brief = new SystemBrief(
-                List.of(Load.dc("fridge", 45, 24).withDuty(0.5), Load.dc("light", 10, 4)),
+        SystemBrief brief = new SystemBrief(At.ROOT, List.of(Load.dc("fridge", 45, 24).withDuty(0.5), Load.dc("light", 10, 4)),
                 Trip.of(stay),
-                SystemWishes.OPEN,
+                SystemWishes.open(At.ROOT.field("system")),
                 Target.chance(0.05),
                 LIVES);
         Recommendation found = SystemSizer.size(brief).result();
         SystemFacts facts = SystemFacts.of(found.system());
-        EnduranceBrief asked = new EnduranceBrief(
-                facts.worn(),
+        EnduranceBrief asked = new EnduranceBrief(At.ROOT, facts.worn(),
                 brief.loads(),
                 brief.trip(),
                 OptionalDouble.empty(),
@@ -177,7 +175,7 @@ class ChanceSearchTest {
                 InverterSpec.OPEN,
                 OptionalDouble.empty());
         Recommendation recommendation = SystemSizer.size(
-                        new SystemBrief(open.loads(), open.trip(), small, open.target(), LIVES))
+                        new SystemBrief(At.ROOT, open.loads(), open.trip(), small, open.target(), LIVES))
                 .result();
         assertThat(recommendation.shortfalls()).extracting(Shortfall::code).contains("chance-too-high");
     }
@@ -185,10 +183,9 @@ class ChanceSearchTest {
     // Fact of astronomy: at 69.6 N the sun stays below the horizon all December.
     @Test
     void buysNoPanelForThePolarNight() {
-        SystemBrief brief = new SystemBrief(
-                List.of(Load.dc("fridge", 45, 6)),
+        SystemBrief brief = new SystemBrief(At.ROOT, List.of(Load.dc("fridge", 45, 6)),
                 Trip.of(Stay.of(Place.of(69.6, 18.9), 12, 3).at(new Ambient(5, 4))),
-                SystemWishes.OPEN,
+                SystemWishes.open(At.ROOT.field("system")),
                 Target.chance(0.05),
                 LIVES);
         Recommendation recommendation = SystemSizer.size(brief).result();

@@ -1,6 +1,7 @@
 package wayside.sizing.endurance;
 
 import java.util.ArrayList;
+import wayside.sizing.brief.At;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -60,16 +61,13 @@ final class ChanceTable {
 
     private List<Cell> ofMonth(RealMonth real) {
         Optional<Sky> said = Optional.of(new Sky.Clearness(real.clearness()));
-        MonthAt at = new MonthAt(
+        MonthAt at = new MonthAt(At.ROOT, 
                 real.place(),
                 real.month(),
                 given ? said : Optional.empty(),
-                Optional.of(new Ambient(15, 10)),
-                "month",
-                "/month",
-                "/place");
+                Optional.of(new Ambient(15, 10)), "month");
         SkyMonth sky = SkyMonth.of(at);
-        ArrayModel array = ArrayModel.of(PanelMount.FLAT, "/panel", real.place().latitude());
+        ArrayModel array = ArrayModel.of(PanelMount.FLAT, real.place().latitude());
         StaySky stay = new StaySky(real.place().latitude(), real.month(), nights, sky, array, scatter);
         double meanWh = PANEL_W * SolarMonth.of(at, array).yieldWhPerW().value();
         List<double[]> drawn = drawn(stay);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import wayside.sizing.brief.At;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,14 +34,11 @@ class DarkSpellsTest {
     }
 
     private static double drawnLowest(RealMonth month, int successive) {
-        SkyMonth sky = SkyMonth.of(new MonthAt(
+        SkyMonth sky = SkyMonth.of(new MonthAt(At.ROOT, 
                 month.place(),
                 month.month(),
                 Optional.of(new Sky.Clearness(month.clearness())),
-                Optional.empty(),
-                "month",
-                "/month",
-                "/place"));
+                Optional.empty(), "month"));
         DailyClearness days =
                 DailyClearness.scaled(month.clearness(), sky.clearnessSpread().value());
         double sum = 0;

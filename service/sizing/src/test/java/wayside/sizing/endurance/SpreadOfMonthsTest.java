@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import wayside.sizing.brief.At;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -40,14 +41,11 @@ class SpreadOfMonthsTest {
     }
 
     private static double spread(RealMonth month) {
-        return SkyMonth.of(new MonthAt(
+        return SkyMonth.of(new MonthAt(At.ROOT, 
                         month.place(),
                         month.month(),
                         Optional.of(new Sky.Clearness(month.clearness())),
-                        Optional.empty(),
-                        "month",
-                        "/month",
-                        "/place"))
+                        Optional.empty(), "month"))
                 .clearnessSpread()
                 .value();
     }

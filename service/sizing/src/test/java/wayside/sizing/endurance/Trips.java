@@ -1,6 +1,7 @@
 package wayside.sizing.endurance;
 
 import java.util.Arrays;
+import wayside.sizing.brief.At;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.brief.Ambient;
@@ -22,15 +23,12 @@ final class Trips {
     }
 
     static StaySky sky(double latitude, int month, int nights, double clearness, double uncertainty) {
-        MonthAt at = new MonthAt(
+        MonthAt at = new MonthAt(At.ROOT, 
                 Place.of(latitude, 0),
                 month,
                 Optional.of(new Sky.Clearness(clearness)),
-                Optional.of(new Ambient(15, 10)),
-                "stay",
-                "/stay",
-                "/place");
-        ArrayModel array = ArrayModel.of(PanelMount.FLAT, "/panel", latitude);
+                Optional.of(new Ambient(15, 10)), "stay");
+        ArrayModel array = ArrayModel.of(PanelMount.FLAT, latitude);
         return new StaySky(latitude, month, nights, SkyMonth.of(at), array, SkyScatter.of(uncertainty, 0));
     }
 

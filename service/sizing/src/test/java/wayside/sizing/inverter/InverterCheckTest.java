@@ -41,8 +41,7 @@ class InverterCheckTest {
     // 0.805 at a twentieth.
     @Test
     void efficiencyPeaksInTheMiddleOfTheRange() {
-        InverterSpec twoKilowatts = new InverterSpec(
-                OptionalDouble.of(2000),
+        InverterSpec twoKilowatts = new InverterSpec(At.ROOT.field("inverter"), OptionalDouble.of(2000),
                 OptionalDouble.empty(),
                 OptionalDouble.of(20),
                 OptionalDouble.empty(),

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
+import wayside.sizing.brief.At;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
@@ -94,8 +95,8 @@ class AlmanacTest {
             10.182, 10.973, 11.985, 13.046, 13.940, 14.388, 14.163, 13.404, 12.374, 11.320, 10.401, 9.928
         };
         for (int month = 1; month <= 12; month++) {
-            MonthAt at = new MonthAt(
-                    Place.of(34.083, -118), month, Optional.empty(), Optional.empty(), "month", "/months/0", "/place");
+            MonthAt at = new MonthAt(At.ROOT, 
+                    Place.of(34.083, -118), month, Optional.empty(), Optional.empty(), "month");
             assertThat(SunMonth.of(at).daylightHours().value()).isCloseTo(printed[month - 1], within(0.1));
         }
     }

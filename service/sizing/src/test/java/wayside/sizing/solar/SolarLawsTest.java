@@ -60,7 +60,7 @@ class SolarLawsTest {
             @ForAll @DoubleRange(min = 0, max = 30) double tilt,
             @ForAll @DoubleRange(min = 0, max = 0.75) double clearness) {
         Stay stay = Stay.of(Place.of(latitude, 20), month, 1).at(new Ambient(10, 8));
-        PanelMount panel = new PanelMount(OptionalDouble.of(tilt), OptionalDouble.empty(), OptionalDouble.of(0));
+        PanelMount panel = new PanelMount(At.ROOT.field("panel"), OptionalDouble.of(tilt), OptionalDouble.empty(), OptionalDouble.of(0));
         double less = month(stay.under(new Sky.Clearness(clearness)), panel)
                 .planeKwhM2()
                 .value();

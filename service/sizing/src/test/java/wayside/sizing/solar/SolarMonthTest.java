@@ -29,7 +29,7 @@ class SolarMonthTest {
     }
 
     private static PanelMount tilted(double degrees) {
-        return new PanelMount(OptionalDouble.of(degrees), OptionalDouble.empty(), OptionalDouble.empty());
+        return new PanelMount(At.ROOT.field("panel"), OptionalDouble.of(degrees), OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     @Test

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 class DerivationTest {
     private final Derived power = Derived.given("lamp: power", 5, Unit.WATT, "/loads/0/powerW");
     private final Derived hours =
-            Derived.assumed("lamp: hours", 4, Unit.HOUR, "/loads/0/hoursPerDay", "Evenings", Source.commonPractice());
+            Derived.byDefault("lamp: hours", 4, Unit.HOUR, "/loads/0/hoursPerDay", "Evenings", Source.commonPractice());
     private final Derived energy = Derived.computed(
             "lamp: energy", 20, Unit.WATT_HOUR, Formula.definition("E = P h"), power.as("P"), hours.as("h"));
 
@@ -62,7 +62,7 @@ class DerivationTest {
 
     @Test
     void twoDefaultsOfOneValueAreTwoAssumptions() {
-        Derived second = Derived.assumed(
+        Derived second = Derived.byDefault(
                 "lamp: hours", 4, Unit.HOUR, "/loads/1/hoursPerDay", "Evenings", Source.commonPractice());
         assertThat(Derivation.of(List.of(hours, second)).assumptions())
                 .extracting(Assumption::field)

@@ -1,5 +1,7 @@
 package wayside.sizing.solar.epw;
 
+import java.util.OptionalDouble;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Ambient;
 import wayside.sizing.brief.Sky;
 import wayside.sizing.solar.Extraterrestrial;
@@ -34,14 +36,14 @@ public record TypicalMonth(
         return sums.means(days);
     }
 
-    /** As a request would state it. */
-    public Sky sky() {
-        return new Sky.DailyIrradiation(irradiationKwhM2);
+    /** As a request would state it there. */
+    public Sky sky(At at) {
+        return new Sky.DailyIrradiation(at, irradiationKwhM2);
     }
 
-    /** As a request would state it. */
-    public Ambient ambient() {
-        return new Ambient(meanC, dailySwingK);
+    /** As a request would state it there. */
+    public Ambient ambient(At at) {
+        return new Ambient(at, meanC, OptionalDouble.of(dailySwingK));
     }
 
     private static final class Sums {
