@@ -2,12 +2,11 @@ package wayside.sizing.demand;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Supply;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Unit;
 
@@ -19,6 +18,11 @@ import wayside.sizing.trace.Unit;
  * @param ac all loads behind the inverter
  */
 public record Demand(List<LoadDemand> loads, SupplyDemand dc, SupplyDemand ac) {
+    private static final Expression ENERGY = Expression.definition("E_all = sum(E)");
+    private static final Expression POWER = Expression.definition("P_all = sum(P)");
+    private static final Expression SURGE = Expression.commonPractice("S = P + max(Ps)");
+    private static final Expression SURGE_OF_NOTHING = Expression.commonPractice("S = P");
+
     public Demand {
         loads = List.copyOf(loads);
     }
@@ -43,42 +47,23 @@ public record Demand(List<LoadDemand> loads, SupplyDemand dc, SupplyDemand ac) {
         String name = supply.name() + " loads: ";
         List<LoadDemand> demands =
                 all.stream().filter(d -> d.load().isAc() == (supply == Supply.AC)).toList();
-        Derived energy = sum(name + "daily energy", Unit.WATT_HOUR, "E", demands, LoadDemand::dailyEnergyWh);
-        Derived peak = sum(name + "power, all running", Unit.WATT, "P", demands, LoadDemand::runningPowerW);
+        Derived energy =
+                ENERGY.value(name + "daily energy", Unit.WATT_HOUR, list("E", demands, LoadDemand::dailyEnergyWh));
+        Derived peak =
+                POWER.value(name + "power, all running", Unit.WATT, list("P", demands, LoadDemand::runningPowerW));
         return new SupplyDemand(energy, peak, surge(name, demands, peak));
     }
 
-    private static Derived sum(
-            String label, Unit unit, String symbol, List<LoadDemand> demands, Function<LoadDemand, Derived> part) {
-        List<Input> inputs = new ArrayList<>();
-        double sum = 0;
-        for (LoadDemand demand : demands) {
-            Derived value = part.apply(demand);
-            inputs.add(value.as(symbol + (inputs.size() + 1)));
-            sum += value.value();
-        }
-        return Derived.computed(
-                label,
-                sum,
-                unit,
-                Formula.definition(symbol + " = sum of all " + symbol.toLowerCase(Locale.ROOT)),
-                inputs.toArray(Input[]::new));
+    private static Derived surge(String name, List<LoadDemand> demands, Derived peak) {
+        List<Input> inputs = list("Ps", demands, LoadDemand::extraSurgeW);
+        inputs.add(0, peak.as("P"));
+        return (demands.isEmpty() ? SURGE_OF_NOTHING : SURGE)
+                .value(name + "surge, all running and the hardest start", Unit.WATT, inputs);
     }
 
-    private static Derived surge(String name, List<LoadDemand> demands, Derived peak) {
-        List<Input> inputs = new ArrayList<>(List.of(peak.as("P")));
-        double largest = 0;
-        for (LoadDemand demand : demands) {
-            if (demand.extraSurgeW().value() > 0) {
-                inputs.add(demand.extraSurgeW().as("Ps" + inputs.size()));
-                largest = Math.max(largest, demand.extraSurgeW().value());
-            }
-        }
-        return Derived.computed(
-                name + "surge, all running and the hardest start",
-                peak.value() + largest,
-                Unit.WATT,
-                Formula.commonPractice("S = P + largest Ps"),
-                inputs.toArray(Input[]::new));
+    private static List<Input> list(String symbol, List<LoadDemand> demands, Function<LoadDemand, Derived> part) {
+        List<Input> inputs = new ArrayList<>();
+        demands.forEach(demand -> inputs.add(part.apply(demand).as(symbol)));
+        return inputs;
     }
 }
