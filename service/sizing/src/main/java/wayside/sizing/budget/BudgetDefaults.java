@@ -2,8 +2,9 @@ package wayside.sizing.budget;
 
 import java.util.OptionalDouble;
 import wayside.sizing.brief.EnergyBrief;
+import wayside.sizing.demand.HourlyShares;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -13,6 +14,8 @@ final class BudgetDefaults {
     private static final double STANDBY_W = 5;
 
     private static final double AMBIENT_C = 25;
+    private static final Expression DAY_AND_NIGHT =
+            Expression.definition("E = P h").with("h", HourlyShares.HOURS, Unit.HOUR);
 
     private BudgetDefaults() {}
 
@@ -47,14 +50,6 @@ final class BudgetDefaults {
                         "Outlets, battery monitor and alarms draw about this much day and night",
                         Source.commonPractice())
                 .unlessGiven(brief.standbyW());
-        Derived hours = Derived.byDefault(
-                "hours of a day", 24, Unit.HOUR, brief.at("standbyW"), "Standby never sleeps", Source.definition());
-        return Derived.computed(
-                "standby energy",
-                power.value() * 24,
-                Unit.WATT_HOUR,
-                Formula.definition("E = P h"),
-                power.as("P"),
-                hours.as("h"));
+        return DAY_AND_NIGHT.value("standby energy", Unit.WATT_HOUR, power.as("P"));
     }
 }

@@ -10,6 +10,7 @@ import wayside.sizing.demand.Demand;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.inverter.InverterRating;
+import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Severity;
@@ -97,6 +98,13 @@ public record EnergyBudget(
         }
         loads.forEach(load -> figures.add(load.share()));
         return figures;
+    }
+
+    /** What the loads leave open and is no number. */
+    public List<Assumption> choices() {
+        return demand.loads().stream()
+                .flatMap(demanded -> LoadChoices.of(demanded.load()).stream())
+                .toList();
     }
 
     /** What its loads and its inverter give cause to say, the same in every answer that holds a budget. */

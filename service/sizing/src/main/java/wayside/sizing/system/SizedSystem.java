@@ -117,7 +117,8 @@ public record SizedSystem(
 
     /** Defaults that are no numbers. */
     public List<Assumption> choices() {
-        List<Assumption> choices = new ArrayList<>(site.choices());
+        List<Assumption> choices = new ArrayList<>(energyBudget().choices());
+        choices.addAll(site.choices());
         if (site.brief().system().rules().isEmpty()) {
             choices.add(CircuitDefaults.choice(site.brief().system(), RuleSets.DEFAULT));
         }

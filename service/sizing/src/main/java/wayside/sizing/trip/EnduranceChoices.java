@@ -19,7 +19,8 @@ public final class EnduranceChoices {
     private EnduranceChoices() {}
 
     public static List<Assumption> of(EnduranceQuestion question) {
-        List<Assumption> choices = new ArrayList<>();
+        List<Assumption> choices =
+                new ArrayList<>(question.model().budgets().get(0).choices());
         question.model().months().stream().map(SolarMonth::choices).forEach(choices::addAll);
         choices.addAll(ofTravel(question.brief().trip(), question.brief().loads()));
         if (question.skies().drawsDays()) {
