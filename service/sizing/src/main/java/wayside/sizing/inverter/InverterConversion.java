@@ -7,7 +7,7 @@ import wayside.sizing.brief.Supply;
 import wayside.sizing.demand.Demand;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
@@ -34,27 +34,20 @@ public sealed interface InverterConversion {
 
     /** The same share at every power. */
     record Flat(Derived efficiency) implements InverterConversion {
+        private static final Expression POWER = Expression.definition("L = P / eta - P");
+        private static final Expression ENERGY = Expression.definition("L = E / eta - E");
+
         @Override
         public Derived lossW(Derived acPowerW) {
-            return loss("inverter: power of conversion", Unit.WATT, acPowerW, "P");
+            return POWER.value("inverter: power of conversion", Unit.WATT, acPowerW.as("P"), efficiency.as("eta"));
         }
 
         @Override
         public Derived dailyLossWh(Demand demand) {
-            return loss(
+            return ENERGY.value(
                     "inverter: energy of conversion",
                     Unit.WATT_HOUR,
-                    demand.ac().dailyEnergyWh(),
-                    "E");
-        }
-
-        private Derived loss(String label, Unit unit, Derived delivered, String symbol) {
-            return Derived.computed(
-                    label,
-                    delivered.value() / efficiency.value() - delivered.value(),
-                    unit,
-                    Formula.definition("L = " + symbol + " / eta - " + symbol),
-                    delivered.as(symbol),
+                    demand.ac().dailyEnergyWh().as("E"),
                     efficiency.as("eta"));
         }
     }
@@ -69,6 +62,8 @@ public sealed interface InverterConversion {
         private static final double TYPICAL_SQUARE = 0.05;
         private static final Source MODEL = Source.paper(
                 "Schmidt and Sauer, Wechselrichter-Wirkungsgrade, Sonnenenergie 4/1996", "three-parameter loss");
+        private static final Expression POWER = Expression.of("L = P (k1 + k2 P / P_r)", MODEL);
+        private static final Expression ENERGY = Expression.of("L = sum(E (k1 + k2 P / P_r))", MODEL);
 
         private static Derived coefficient(String label, double value, InverterSpec spec) {
             return Derived.byDefault(
@@ -82,11 +77,9 @@ public sealed interface InverterConversion {
 
         @Override
         public Derived lossW(Derived acPowerW) {
-            return Derived.computed(
+            return POWER.value(
                     "inverter: power of conversion",
-                    acPowerW.value() * lossShare(acPowerW.value()),
                     Unit.WATT,
-                    new Formula("L = P (k1 + k2 P / P_r)", MODEL),
                     acPowerW.as("P"),
                     linear.as("k1"),
                     square.as("k2"),
@@ -96,27 +89,13 @@ public sealed interface InverterConversion {
         @Override
         public Derived dailyLossWh(Demand demand) {
             List<Input> inputs = new ArrayList<>(List.of(linear.as("k1"), square.as("k2"), ratingW.as("P_r")));
-            double loss = 0;
-            int number = 0;
             for (LoadDemand load : demand.loads()) {
                 if (load.load().isAc()) {
-                    number++;
-                    loss += load.dailyEnergyWh().value()
-                            * lossShare(load.runningPowerW().value());
-                    inputs.add(load.dailyEnergyWh().as("E" + number));
-                    inputs.add(load.runningPowerW().as("P" + number));
+                    inputs.add(load.dailyEnergyWh().as("E"));
+                    inputs.add(load.runningPowerW().as("P"));
                 }
             }
-            return Derived.computed(
-                    "inverter: energy of conversion",
-                    loss,
-                    Unit.WATT_HOUR,
-                    new Formula("L = sum of E (k1 + k2 P / P_r) over the AC loads", MODEL),
-                    inputs.toArray(Input[]::new));
-        }
-
-        private double lossShare(double powerW) {
-            return linear.value() + square.value() * powerW / ratingW.value();
+            return ENERGY.value("inverter: energy of conversion", Unit.WATT_HOUR, inputs);
         }
     }
 }

@@ -3,7 +3,7 @@ package wayside.sizing.inverter;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.demand.Demand;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -22,6 +22,9 @@ public record InverterLoss(
     private static final double IDLE_BASE_W = 10;
 
     private static final double IDLE_SHARE_OF_RATING = 0.005;
+    private static final Expression IDLE_POWER = Expression.commonPractice("p0 = a + b P_r");
+    private static final Expression IDLE_ENERGY = Expression.definition("E = p0 h");
+    private static final Expression FROM_THE_BATTERY = Expression.definition("P_dc = P_ac + p0 + L");
 
     /**
      * Loss of the AC loads in the demand, through an inverter of this rating.
@@ -29,13 +32,8 @@ public record InverterLoss(
     public static InverterLoss of(Demand demand, InverterSpec spec, InverterRating rating) {
         Derived idle = idlePower(spec, rating);
         Derived hours = hoursOn(spec);
-        Derived idleEnergy = Derived.computed(
-                "inverter: energy of standing by",
-                idle.value() * hours.value(),
-                Unit.WATT_HOUR,
-                Formula.definition("E = p0 h"),
-                idle.as("p0"),
-                hours.as("h"));
+        Derived idleEnergy = IDLE_ENERGY.value(
+                "inverter: energy of standing by", Unit.WATT_HOUR, idle.as("p0"), hours.as("h"));
         InverterConversion conversion = InverterConversion.of(spec, rating);
         return new InverterLoss(idle, hours, idleEnergy, conversion.dailyLossWh(demand), conversion);
     }
@@ -43,11 +41,9 @@ public record InverterLoss(
     /** Power out of the battery while the inverter delivers so much [W]. */
     public Derived batteryPowerW(Derived acPowerW) {
         Derived loss = conversion.lossW(acPowerW);
-        return Derived.computed(
+        return FROM_THE_BATTERY.value(
                 "inverter: power out of the battery",
-                acPowerW.value() + idlePowerW.value() + loss.value(),
                 Unit.WATT,
-                Formula.definition("P_dc = P_ac + p0 + L"),
                 acPowerW.as("P_ac"),
                 idlePowerW.as("p0"),
                 loss.as("L"));
@@ -61,11 +57,9 @@ public record InverterLoss(
         Derived base = idleCoefficient("inverter: idle power of its electronics", IDLE_BASE_W, Unit.WATT, spec);
         Derived share =
                 idleCoefficient("inverter: idle power as a share of rating", IDLE_SHARE_OF_RATING, Unit.SHARE, spec);
-        return Derived.computed(
+        return IDLE_POWER.value(
                 "inverter: power without load",
-                IDLE_BASE_W + IDLE_SHARE_OF_RATING * rating.continuousW().value(),
                 Unit.WATT,
-                Formula.commonPractice("p0 = a + b P_r"),
                 base.as("a"),
                 share.as("b"),
                 rating.continuousW().as("P_r"));
