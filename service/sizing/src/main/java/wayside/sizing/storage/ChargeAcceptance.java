@@ -65,12 +65,7 @@ public final class ChargeAcceptance {
     }
 
     /** State of charge at which a source of this power begins to be too much [share]. */
-    public static double taperStart(double sourceW, double maximumPowerW, double knee) {
+    private static double taperStart(double sourceW, double maximumPowerW, double knee) {
         return 1 - (1 - knee) * Math.min(1, sourceW / maximumPowerW);
-    }
-
-    /** State of charge at which the current has fallen to the tail and the battery counts as full [share]. */
-    public static double fullAt(double knee, double maximumRate, double tailRate) {
-        return 1 - (1 - knee) * Math.min(1, tailRate / maximumRate);
     }
 }
