@@ -2,7 +2,7 @@ package wayside.sizing.charging;
 
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -21,6 +21,11 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
     private static final double ALTERNATOR_V = 13.5;
     private static final double USABLE_SHARE = 0.5;
     private static final double EFFICIENCY = 0.92;
+    private static final Expression NEEDED = Expression.commonPractice("I_need = E_in / (h V_c)");
+    private static final Expression LIMIT = Expression.commonPractice("I_max = I_alt s V_alt eta / V_c");
+    private static final Expression MOST = Expression.commonPractice("I_most = min(I_max, P_max / V_c)");
+    private static final Expression ENERGY = Expression.definition("E = P_in h");
+    private static final Expression INPUT_CURRENT = Expression.definition("I = P / (eta V_alt)");
 
     /**
      * @param need of the bank
@@ -48,46 +53,37 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
      * @param hoursPerDay driving [h]
      */
     public Derived energyPerDayWh(Derived hoursPerDay) {
-        return Derived.computed(
+        return ENERGY.value(
                 "alternator charger: energy of a day's driving",
-                takenPowerW.value() * hoursPerDay.value(),
                 Unit.WATT_HOUR,
-                Formula.definition("E = P_in h"),
                 takenPowerW.as("P_in"),
                 hoursPerDay.as("h"));
     }
 
     /** What the vehicle's wiring must bring to the charger [A]. */
     public Derived inputCurrentA() {
-        Derived voltage = voltage();
-        Derived efficiency = efficiency();
-        return Derived.computed(
+        return INPUT_CURRENT.value(
                 "alternator charger: current from the alternator",
-                chargerPowerW.value() / (efficiency.value() * voltage.value()),
                 Unit.AMPERE,
-                Formula.definition("I = P / (eta V_alt)"),
                 chargerPowerW.as("P"),
-                efficiency.as("eta"),
-                voltage.as("V_alt"));
+                efficiency().as("eta"),
+                voltage().as("V_alt"));
     }
 
     private static Derived chosen(ChargerNeed need, Derived hoursPerDay, Derived limit) {
-        Derived refill = need.refillWh();
-        double neededA =
-                refill.value() / (hoursPerDay.value() * need.chargingVoltageV().value());
-        double acceptedA = need.acceptedW().value() / need.chargingVoltageV().value();
-        double most = CommonRatings.atMostA(Math.min(limit.value(), acceptedA));
-        return Derived.computed(
-                "alternator charger: rated output",
-                Math.min(CommonRatings.atLeastA(neededA), most),
+        Derived needed = NEEDED.value(
+                "alternator charger: output that refills the bank in the day's driving",
                 Unit.AMPERE,
-                Formula.commonPractice(
-                        "next common rating above E_in / (h V_c), not above what alternator (I_max) and bank (P_max / V_c) allow"),
-                refill.as("E_in"),
+                need.refillWh().as("E_in"),
                 hoursPerDay.as("h"),
-                need.chargingVoltageV().as("V_c"),
+                need.chargingVoltageV().as("V_c"));
+        Derived most = MOST.value(
+                "alternator charger: most that alternator and bank allow",
+                Unit.AMPERE,
                 limit.as("I_max"),
-                need.acceptedW().as("P_max"));
+                need.acceptedW().as("P_max"),
+                need.chargingVoltageV().as("V_c"));
+        return CommonRatings.next("alternator charger: rated output", needed, most);
     }
 
     private static Derived limit(ChargerNeed need, SystemWishes wishes) {
@@ -100,21 +96,13 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
                         Source.commonPractice())
                 .unlessGiven(wishes.alternatorRatingA());
         Derived share = Derived.convention("alternator: share that may charge the bank", USABLE_SHARE, Unit.SHARE, "Hot or at idle it gives far less than its label, and the vehicle needs its part", Source.commonPractice());
-        Derived voltage = voltage();
-        Derived efficiency = efficiency();
-        return Derived.computed(
+        return LIMIT.value(
                 "alternator charger: most that the alternator allows",
-                rating.value()
-                        * share.value()
-                        * voltage.value()
-                        * efficiency.value()
-                        / need.chargingVoltageV().value(),
                 Unit.AMPERE,
-                Formula.commonPractice("I_max = s I_alt V_alt eta / V_c"),
-                share.as("s"),
                 rating.as("I_alt"),
-                voltage.as("V_alt"),
-                efficiency.as("eta"),
+                share.as("s"),
+                voltage().as("V_alt"),
+                efficiency().as("eta"),
                 need.chargingVoltageV().as("V_c"));
     }
 
