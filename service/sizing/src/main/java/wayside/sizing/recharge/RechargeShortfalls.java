@@ -5,8 +5,8 @@ import java.util.List;
 import wayside.sizing.charging.ChargerNeed;
 import wayside.sizing.storage.ChargeWindow;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /** Why a recharge would never end. */
@@ -36,11 +36,12 @@ final class RechargeShortfalls {
     }
 
     private static Shortfall power(Derived sourceW) {
-        Derived some = Derived.computed(
+        Derived some = Derived.convention(
                 "power that a charge needs",
                 1,
                 Unit.WATT,
-                Formula.definition("more than nothing is left for the battery"));
+                "More than nothing must be left for the battery",
+                Source.definition());
         return new Shortfall(
                 "no-power",
                 "Nothing is left for the battery: no source runs, or the loads take all of it.",

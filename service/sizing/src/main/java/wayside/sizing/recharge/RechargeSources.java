@@ -10,14 +10,16 @@ import wayside.sizing.charging.ChargerNeed;
 import wayside.sizing.charging.ChargingSource;
 import wayside.sizing.solar.ArrayModel;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /** What the sources of a built system offer at the battery's terminals. */
 final class RechargeSources {
-    private static final double FULL_SUN_W_PER_M2 = 1000;
-    private static final double REFERENCE_C = 25;
+    private static final Expression CELL =
+            Expression.definition("Tc = Ta + r s G").with("G", 1000, Unit.WATT_PER_SQUARE_METRE);
+    private static final Expression POWER = Expression.definition("P = P_r s f max(0, 1 + gamma (Tc - T_ref)) n")
+            .with("T_ref", 25, Unit.CELSIUS);
 
     private RechargeSources() {}
 
@@ -48,13 +50,7 @@ final class RechargeSources {
                 system.alternatorA(),
                 Unit.AMPERE,
                 system.at("alternatorChargerA"));
-        return Derived.computed(
-                "alternator charger: power at the bank",
-                current.value() * bank.chargingVoltageV().value(),
-                Unit.WATT,
-                Formula.definition("P = I V_c"),
-                current.as("I"),
-                bank.chargingVoltageV().as("V_c"));
+        return bank.powerW("alternator charger: power at the bank", current);
     }
 
     /** Rated power less losses and heat: what reaches the battery in the sun that is asked for. */
@@ -64,25 +60,15 @@ final class RechargeSources {
         Derived rated =
                 Derived.given("rated power of the array", system.arrayW(), Unit.WATT, system.at("solarPowerW"));
         Derived sun = sunShare(brief);
-        double cellC = ambientC.value() + array.riseKPerWm2().value() * sun.value() * FULL_SUN_W_PER_M2;
-        Derived cell = Derived.computed(
-                "cells in that sun",
-                cellC,
+        Derived cell = CELL.value(
+                "array: cell temperature in that sun",
                 Unit.CELSIUS,
-                Formula.definition("Tc = Ta + r s x 1000 W/m2"),
                 ambientC.as("Ta"),
                 array.riseKPerWm2().as("r"),
                 sun.as("s"));
-        double heat = 1 + array.powerCoefficient().value() * (cellC - REFERENCE_C);
-        return Derived.computed(
+        return POWER.value(
                 "array: power at the bank",
-                rated.value()
-                        * sun.value()
-                        * array.lossFactor().value()
-                        * Math.max(0, heat)
-                        * array.controllerEfficiency().value(),
                 Unit.WATT,
-                Formula.definition("P = P_r s f (1 + gamma (Tc - 25)) n"),
                 rated.as("P_r"),
                 sun.as("s"),
                 array.lossFactor().as("f"),
