@@ -9,7 +9,7 @@ import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.solar.StringWindow;
 import wayside.sizing.solar.UntrackedShare;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -18,6 +18,8 @@ final class StringChecker {
     private static final double CONTROLLER_V = 100;
     /** Lead-acid absorption, 14.4 V on a 12 V bus. */
     private static final double CHARGING_SHARE = 1.2;
+    private static final Expression OF_A_STRING = Expression.definition("V_string = n V");
+    private static final Expression CHARGING = Expression.commonPractice("V_b = s V");
 
     private StringChecker() {}
 
@@ -50,13 +52,7 @@ final class StringChecker {
     }
 
     private static Derived times(String label, Derived series, Derived volts) {
-        return Derived.computed(
-                label,
-                series.value() * volts.value(),
-                Unit.VOLT,
-                Formula.definition("V_string = n V"),
-                series.as("n"),
-                volts.as("V"));
+        return OF_A_STRING.value(label, Unit.VOLT, series.as("n"), volts.as("V"));
     }
 
     private static Derived coldest(StringWish wish, List<SolarMonth> months) {
@@ -90,13 +86,13 @@ final class StringChecker {
     }
 
     private static Derived charging(SolarYieldBrief brief) {
-        Derived bus = bus(brief);
-        return Derived.computed(
-                "highest charging voltage",
-                CHARGING_SHARE * bus.value(),
-                Unit.VOLT,
-                Formula.commonPractice("V_b = 1.2 V, 14.4 V on a 12 V bus"),
-                bus.as("V"));
+        Derived share = Derived.convention(
+                "highest charging voltage as a multiple of the nominal one",
+                CHARGING_SHARE,
+                Unit.COUNT,
+                "The absorption of lead-acid, 14.4 V on a 12 V bus",
+                Source.commonPractice());
+        return CHARGING.value("highest charging voltage", Unit.VOLT, share.as("s"), bus(brief).as("V"));
     }
 
     private static Derived series(StringWish wish, StringWindow window) {
