@@ -39,13 +39,13 @@ record BudgetTotals(
 
     EnergyBudget budget() {
         Derived loads = LOADS.value(
-                "all loads: daily energy",
+                demand.whose() + "all loads: daily energy",
                 Unit.WATT_HOUR,
                 demand.dc().dailyEnergyWh().as("E_dc"),
                 demand.ac().dailyEnergyWh().as("E_ac"));
         Derived losses = losses();
         Derived total = TOTAL.value(
-                "energy out of the battery per day",
+                demand.whose() + "energy out of the battery per day",
                 Unit.WATT_HOUR,
                 loads.as("E_loads"),
                 losses.as("E_losses"));
@@ -69,7 +69,7 @@ record BudgetTotals(
     }
 
     private Derived losses() {
-        String label = "losses: daily energy";
+        String label = demand.whose() + "losses: daily energy";
         if (loss.isEmpty()) {
             return STANDBY_ALONE.value(label, Unit.WATT_HOUR, standbyWh.as("E_standby"));
         }
@@ -83,7 +83,10 @@ record BudgetTotals(
 
     private Derived ampereHours(Derived total) {
         return CHARGE.value(
-                "charge out of the battery per day", Unit.AMPERE_HOUR, total.as("E"), busVoltageV.as("V"));
+                demand.whose() + "charge out of the battery per day",
+                Unit.AMPERE_HOUR,
+                total.as("E"),
+                busVoltageV.as("V"));
     }
 
     private Derived lowestVoltage() {
@@ -122,8 +125,8 @@ record BudgetTotals(
         return shares;
     }
 
-    private static Derived share(LoadDemand load, Derived total) {
-        String label = load.load().name() + ": share of the day's energy";
+    private Derived share(LoadDemand load, Derived total) {
+        String label = demand.whose() + load.load().name() + ": share of the day's energy";
         return total.value() > 0
                 ? SHARE.value(label, Unit.SHARE, load.dailyEnergyWh().as("E"), total.as("E_loads"))
                 : SHARE_OF_NOTHING.value(label, Unit.SHARE);

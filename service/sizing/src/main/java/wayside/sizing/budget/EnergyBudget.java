@@ -61,16 +61,17 @@ public record EnergyBudget(
 
     /** The budget as an answer of its own. */
     public static EnergyBudget of(EnergyBrief brief) {
-        return of(brief, BudgetDefaults.ambientC(brief));
+        return of(brief, BudgetDefaults.ambientC(brief), "");
     }
 
     /**
      * The budget as a chapter of a larger answer.
      *
      * @param ambientC air temperature for the fridge's duty [C]
+     * @param stay opens the labels of what differs from stay to stay: {@code stay 2: }
      */
-    public static EnergyBudget of(EnergyBrief brief, Derived ambientC) {
-        Demand demand = Demand.of(brief.loads(), ambientC);
+    public static EnergyBudget of(EnergyBrief brief, Derived ambientC, String stay) {
+        Demand demand = Demand.of(brief.loads(), ambientC, stay);
         Optional<InverterRating> rating = demand.hasAc()
                 ? Optional.of(InverterRating.of(demand.ac(), brief.inverter()))
                 : Optional.empty();

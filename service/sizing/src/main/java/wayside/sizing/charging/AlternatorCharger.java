@@ -50,11 +50,12 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
     /**
      * Into the bank in a day's driving [Wh].
      *
+     * @param stay whose day: {@code stay 2}
      * @param hoursPerDay driving [h]
      */
-    public Derived energyPerDayWh(Derived hoursPerDay) {
+    public Derived energyPerDayWh(String stay, Derived hoursPerDay) {
         return ENERGY.value(
-                "alternator charger: energy of a day's driving",
+                stay + ": energy of the alternator charger each day",
                 Unit.WATT_HOUR,
                 takenPowerW.as("P_in"),
                 hoursPerDay.as("h"));

@@ -2,11 +2,11 @@ package wayside.sizing.charging;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import wayside.sizing.storage.ChargeAcceptance;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
-import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Unit;
 
 /**
@@ -34,6 +34,7 @@ public final class RechargeTime {
     private static final Expression ENERGY =
             Expression.definition("E_i = (max(0, s1 - s0) E / eta + (P_all - P) t) P_i / P_all");
 
+    private final String whose;
     private final ChargerNeed bank;
     private final Derived from;
     private final Derived allW;
@@ -41,11 +42,15 @@ public final class RechargeTime {
     private final Derived end;
 
     private RechargeTime(ChargerNeed bank, List<ChargingSource> sources, Derived loadW, Derived from, Derived to) {
+        this.whose = "recharge by " + names(sources) + ": ";
         this.bank = bank;
         this.from = from;
-        this.allW = together(sources);
-        this.sourceW = LEFT.value(
-                "power for the bank from all sources", Unit.WATT, allW.as("P_all"), loadW.as("P_loads"));
+        this.allW = ALL.value(
+                whose + "power of all sources together",
+                Unit.WATT,
+                sources.stream().map(source -> source.powerW().as("P_i")).toList());
+        this.sourceW =
+                LEFT.value(whose + "power left for the bank", Unit.WATT, allW.as("P_all"), loadW.as("P_loads"));
         this.end = end(bank.data(), to);
     }
 
@@ -68,18 +73,18 @@ public final class RechargeTime {
     /** Hours that it takes [h]. Asks for {@code sourceW} above 0. */
     public Derived hours() {
         Derived steadyW = STEADY.value(
-                "recharge: power until the taper",
+                whose + "power until the taper",
                 Unit.WATT,
                 sourceW.as("P"),
                 bank.acceptedW().as("P_max"));
         Derived taperStart = TAPER_START.value(
-                "recharge: state of charge where the taper begins",
+                whose + "state of charge where the taper begins",
                 Unit.SHARE,
                 bank.data().chargeKnee().as("k"),
                 steadyW.as("P_in"),
                 bank.acceptedW().as("P_max"));
         return HOURS.value(
-                "recharge: hours",
+                whose + "hours",
                 Unit.HOUR,
                 steadyHours(steadyW, taperStart).as("t1"),
                 taperHours(taperStart).as("t2"));
@@ -87,7 +92,7 @@ public final class RechargeTime {
 
     private Derived steadyHours(Derived steadyW, Derived taperStart) {
         return STEADY_HOURS.value(
-                "recharge: hours until the taper",
+                whose + "hours until the taper",
                 Unit.HOUR,
                 taperStart.as("s_k"),
                 end.as("s1"),
@@ -99,7 +104,7 @@ public final class RechargeTime {
 
     private Derived taperHours(Derived taperStart) {
         return TAPER_HOURS.value(
-                "recharge: hours of the taper",
+                whose + "hours of the taper",
                 Unit.HOUR,
                 taperStart.as("s_k"),
                 from.as("s0"),
@@ -113,7 +118,7 @@ public final class RechargeTime {
     /** What plain division would say [h]. Asks for {@code sourceW} above 0. */
     public Derived plainDivisionHours() {
         return PLAIN_HOURS.value(
-                "recharge: energy divided by power",
+                whose + "energy divided by power",
                 Unit.HOUR,
                 end.as("s1"),
                 from.as("s0"),
@@ -169,10 +174,10 @@ public final class RechargeTime {
         return Math.min(sourceW.value(), accepted);
     }
 
-    private static Derived together(List<ChargingSource> sources) {
-        List<Input> inputs = new ArrayList<>();
-        sources.forEach(source -> inputs.add(source.powerW().as("P_i")));
-        return ALL.value("power of all sources together", Unit.WATT, inputs);
+    private static String names(List<ChargingSource> sources) {
+        return sources.isEmpty()
+                ? "nothing"
+                : sources.stream().map(ChargingSource::name).collect(Collectors.joining(", "));
     }
 
     private static Derived end(ChemistryData data, Derived to) {

@@ -41,11 +41,12 @@ public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived t
     /**
      * Into the bank in a day's hours at the hookup [Wh].
      *
+     * @param stay whose day: {@code stay 2}
      * @param hoursPerDay plugged in [h]
      */
-    public Derived energyPerDayWh(Derived hoursPerDay) {
+    public Derived energyPerDayWh(String stay, Derived hoursPerDay) {
         return ENERGY.value(
-                "shore charger: energy of a day's hours at the hookup",
+                stay + ": energy of the shore charger each day",
                 Unit.WATT_HOUR,
                 takenPowerW.as("P_in"),
                 hoursPerDay.as("h"));

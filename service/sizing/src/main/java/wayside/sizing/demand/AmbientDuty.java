@@ -19,7 +19,7 @@ public final class AmbientDuty {
 
     private AmbientDuty() {}
 
-    static Derived at(Load load, Derived ambientC) {
+    static Derived at(Load load, Derived ambientC, String stay) {
         List<DutyPoint> points = load.ambientDuty();
         List<Input> inputs = new ArrayList<>(List.of(ambientC.as("Ta")));
         for (DutyPoint point : points) {
@@ -30,7 +30,7 @@ public final class AmbientDuty {
                     .as("d"));
         }
         return BETWEEN_POINTS.value(
-                load.name() + ": duty cycle", interpolate(points, ambientC.value()), Unit.SHARE, inputs);
+                stay + load.name() + ": duty cycle", interpolate(points, ambientC.value()), Unit.SHARE, inputs);
     }
 
     /**

@@ -13,11 +13,12 @@ import wayside.sizing.trace.Unit;
 /**
  * The load list in figures, at the loads' own plugs.
  *
+ * @param whose opens the labels of what another stay of the same trip has otherwise: {@code stay 2: }; else empty
  * @param loads in the order of the list
  * @param dc all direct-current loads
  * @param ac all loads behind the inverter
  */
-public record Demand(List<LoadDemand> loads, SupplyDemand dc, SupplyDemand ac) {
+public record Demand(String whose, List<LoadDemand> loads, SupplyDemand dc, SupplyDemand ac) {
     private static final Expression ENERGY = Expression.definition("E_all = sum(E)");
     private static final Expression POWER = Expression.definition("P_all = sum(P)");
     private static final Expression SURGE = Expression.commonPractice("S = P + max(Ps)");
@@ -27,28 +28,35 @@ public record Demand(List<LoadDemand> loads, SupplyDemand dc, SupplyDemand ac) {
         loads = List.copyOf(loads);
     }
 
+    /** Where there is one temperature only. */
+    public static Demand of(List<Load> loads, Derived ambientC) {
+        return of(loads, ambientC, "");
+    }
+
     /**
      * @param loads at least one
      * @param ambientC air temperature [C]
+     * @param stay opens the labels of what the temperature decides
      */
-    public static Demand of(List<Load> loads, Derived ambientC) {
+    public static Demand of(List<Load> loads, Derived ambientC, String stay) {
+        String whose = loads.stream().allMatch(load -> load.ambientDuty().isEmpty()) ? "" : stay;
         List<LoadDemand> demands = new ArrayList<>();
         for (Load load : loads) {
-            demands.add(LoadEnergy.of(load, ambientC));
+            demands.add(LoadEnergy.of(load, ambientC, whose));
         }
-        return new Demand(demands, total(demands, Supply.DC), total(demands, Supply.AC));
+        return new Demand(whose, demands, total(whose, demands, Supply.DC), total(whose, demands, Supply.AC));
     }
 
     public boolean hasAc() {
         return loads.stream().anyMatch(demand -> demand.load().isAc());
     }
 
-    private static SupplyDemand total(List<LoadDemand> all, Supply supply) {
+    private static SupplyDemand total(String whose, List<LoadDemand> all, Supply supply) {
         String name = supply.name() + " loads: ";
         List<LoadDemand> demands =
                 all.stream().filter(d -> d.load().isAc() == (supply == Supply.AC)).toList();
-        Derived energy =
-                ENERGY.value(name + "daily energy", Unit.WATT_HOUR, list("E", demands, LoadDemand::dailyEnergyWh));
+        Derived energy = ENERGY.value(
+                whose + name + "daily energy", Unit.WATT_HOUR, list("E", demands, LoadDemand::dailyEnergyWh));
         Derived peak =
                 POWER.value(name + "power, all running", Unit.WATT, list("P", demands, LoadDemand::runningPowerW));
         return new SupplyDemand(energy, peak, surge(name, demands, peak));

@@ -24,11 +24,12 @@ public final class LoadEnergy {
      *
      * @param load from the brief
      * @param ambientC air temperature [C], for a fridge whose duty depends on it
+     * @param stay opens the labels of what the temperature decides
      */
-    public static LoadDemand of(Load load, Derived ambientC) {
+    static LoadDemand of(Load load, Derived ambientC, String stay) {
         Derived one = powerOfOne(load);
         Derived all = powerOfAll(load, one);
-        return new LoadDemand(load, all, energy(load, all, ambientC), extraSurge(load, one));
+        return new LoadDemand(load, all, energy(load, all, duty(load, ambientC, stay), stay), extraSurge(load, one));
     }
 
     private static Derived powerOfOne(Load load) {
@@ -50,18 +51,18 @@ public final class LoadEnergy {
         return OF_ALL.value(load.name() + ": running power of all", Unit.WATT, quantity.as("q"), one.as("P1"));
     }
 
-    private static Derived energy(Load load, Derived power, Derived ambientC) {
+    private static Derived energy(Load load, Derived power, Derived duty, String stay) {
         return DAILY.value(
-                load.name() + ": daily energy",
+                (load.ambientDuty().isEmpty() ? "" : stay) + load.name() + ": daily energy",
                 Unit.WATT_HOUR,
                 power.as("P"),
                 hours(load).as("h"),
-                duty(load, ambientC).as("d"));
+                duty.as("d"));
     }
 
-    private static Derived duty(Load load, Derived ambientC) {
+    private static Derived duty(Load load, Derived ambientC, String stay) {
         if (!load.ambientDuty().isEmpty()) {
-            return AmbientDuty.at(load, ambientC);
+            return AmbientDuty.at(load, ambientC, stay);
         }
         return Derived.byDefault(
                         load.name() + ": duty cycle",

@@ -15,7 +15,7 @@ import wayside.sizing.trace.Unit;
 /** What is lost between battery and socket, on top of the idle power. */
 public sealed interface InverterConversion {
     /** Lost while it delivers so much [W]. */
-    Derived lossW(Derived acPowerW);
+    Derived lossW(String label, Derived acPowerW);
 
     /** Lost over a day by the AC loads, each taken to run alone at its own power [Wh]. */
     Derived dailyLossWh(Demand demand);
@@ -38,14 +38,14 @@ public sealed interface InverterConversion {
         private static final Expression ENERGY = Expression.definition("L = E / eta - E");
 
         @Override
-        public Derived lossW(Derived acPowerW) {
-            return POWER.value("inverter: power of conversion", Unit.WATT, acPowerW.as("P"), efficiency.as("eta"));
+        public Derived lossW(String label, Derived acPowerW) {
+            return POWER.value(label, Unit.WATT, acPowerW.as("P"), efficiency.as("eta"));
         }
 
         @Override
         public Derived dailyLossWh(Demand demand) {
             return ENERGY.value(
-                    "inverter: energy of conversion",
+                    demand.whose() + "inverter: energy of conversion",
                     Unit.WATT_HOUR,
                     demand.ac().dailyEnergyWh().as("E"),
                     efficiency.as("eta"));
@@ -76,9 +76,9 @@ public sealed interface InverterConversion {
         }
 
         @Override
-        public Derived lossW(Derived acPowerW) {
+        public Derived lossW(String label, Derived acPowerW) {
             return POWER.value(
-                    "inverter: power of conversion",
+                    label,
                     Unit.WATT,
                     acPowerW.as("P"),
                     linear.as("k1"),
@@ -95,7 +95,7 @@ public sealed interface InverterConversion {
                     inputs.add(load.runningPowerW().as("P"));
                 }
             }
-            return ENERGY.value("inverter: energy of conversion", Unit.WATT_HOUR, inputs);
+            return ENERGY.value(demand.whose() + "inverter: energy of conversion", Unit.WATT_HOUR, inputs);
         }
     }
 }

@@ -38,11 +38,20 @@ public record InverterLoss(
         return new InverterLoss(idle, hours, idleEnergy, conversion.dailyLossWh(demand), conversion);
     }
 
-    /** Power out of the battery while the inverter delivers so much [W]. */
+    /** Power out of the battery while all AC loads run [W]. */
     public Derived batteryPowerW(Derived acPowerW) {
-        Derived loss = conversion.lossW(acPowerW);
+        return batteryPowerW(acPowerW, "with all AC loads running");
+    }
+
+    /** Power out of the battery while the inverter gives all that it can for long [W]. */
+    public Derived fullBatteryPowerW(InverterRating rating) {
+        return batteryPowerW(rating.continuousW(), "at its rating");
+    }
+
+    private Derived batteryPowerW(Derived acPowerW, String when) {
+        Derived loss = conversion.lossW("inverter: power of conversion " + when, acPowerW);
         return FROM_THE_BATTERY.value(
-                "inverter: power out of the battery",
+                "inverter: power out of the battery " + when,
                 Unit.WATT,
                 acPowerW.as("P_ac"),
                 idlePowerW.as("p0"),

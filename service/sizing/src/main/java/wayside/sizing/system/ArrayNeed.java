@@ -67,13 +67,13 @@ public record ArrayNeed(List<StayBalance> balances) {
         double others = 0;
         StringBuilder text = new StringBuilder("E_sun = E_in");
         if (chargers.alternator().isPresent() && stay.drivingHours().value() > 0) {
-            Derived engine = chargers.alternator().get().energyPerDayWh(stay.drivingHours());
+            Derived engine = chargers.alternator().get().energyPerDayWh(stay.label(), stay.drivingHours());
             inputs.add(engine.as("E_engine"));
             text.append(" - E_engine");
             others += engine.value();
         }
         if (chargers.shore().isPresent() && stay.hookupHours().value() > 0) {
-            Derived hookup = chargers.shore().get().energyPerDayWh(stay.hookupHours());
+            Derived hookup = chargers.shore().get().energyPerDayWh(stay.label(), stay.hookupHours());
             inputs.add(hookup.as("E_hookup"));
             text.append(" - E_hookup");
             others += hookup.value();

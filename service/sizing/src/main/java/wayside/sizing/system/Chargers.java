@@ -59,10 +59,10 @@ public record Chargers(
         return new Chargers(
                 need,
                 alternator,
-                alternator.map(a -> a.energyPerDayWh(driving.orElseThrow())),
+                alternator.map(a -> a.energyPerDayWh(label(site.thirstiestDriving()), driving.orElseThrow())),
                 alternator.map(a -> hoursToFull(need, "alternator", a.chargerPowerW())),
                 shore,
-                shore.map(s -> s.energyPerDayWh(hookedUp.orElseThrow())),
+                shore.map(s -> s.energyPerDayWh(label(site.thirstiestHookedUp()), hookedUp.orElseThrow())),
                 shore.map(s -> hoursToFull(need, "shore", s.chargerPowerW())));
     }
 
@@ -75,6 +75,10 @@ public record Chargers(
                 ? Optional.of(Derived.convention(
                         "hours of the trip", 0, Unit.HOUR, "The trip has none of them", Source.definition()))
                 : ofTheTrip;
+    }
+
+    private static String label(Optional<SiteStay> stay) {
+        return stay.map(SiteStay::label).orElse("trip");
     }
 
     private static Derived hoursToFull(ChargerNeed need, String name, Derived powerW) {

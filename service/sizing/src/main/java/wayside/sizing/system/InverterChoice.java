@@ -40,7 +40,7 @@ public record InverterChoice(
     }
 
     private static InverterChoice of(EnergyBudget budget, BatteryBank bank, InverterRating rating, InverterLoss loss) {
-        Derived input = loss.batteryPowerW(rating.continuousW());
+        Derived input = loss.fullBatteryPowerW(rating);
         Derived current = Derived.computed(
                 "inverter: battery current at its rating",
                 input.value() / bank.lowestVoltageV().value(),

@@ -70,7 +70,7 @@ public record Site(SystemBrief brief, Derived busVoltageV, Derived offsetK, List
             int index = stays.size();
             SolarMonth month = SolarMonth.of(stay, index, wishes.panel());
             EnergyBudget budget = changing || stays.isEmpty()
-                    ? EnergyBudget.of(energy, month.sky().meanC())
+                    ? EnergyBudget.of(energy, month.sky().meanC(), "stay " + (index + 1) + ": ")
                     : stays.get(0).budget();
             Derived bankC = bankC(index, month, offset);
             stays.add(new SiteStay(

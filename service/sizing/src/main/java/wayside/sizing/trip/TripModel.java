@@ -55,7 +55,9 @@ public record TripModel(Trip trip, List<SolarMonth> months, List<EnergyBudget> b
             SolarMonth month = SolarMonth.of(stay, index, system.panel());
             months.add(month);
             budgets.add(
-                    changing || index == 0 ? EnergyBudget.of(energy, month.sky().meanC()) : budgets.get(0));
+                    changing || index == 0
+                            ? EnergyBudget.of(energy, month.sky().meanC(), "stay " + (index + 1) + ": ")
+                            : budgets.get(0));
         }
         return new TripModel(trip, months, budgets, SkyUncertainty.of(sampling, months));
     }
