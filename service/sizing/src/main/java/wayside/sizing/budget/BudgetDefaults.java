@@ -1,6 +1,5 @@
 package wayside.sizing.budget;
 
-import java.util.OptionalDouble;
 import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.demand.HourlyShares;
 import wayside.sizing.trace.Derived;

@@ -5,7 +5,6 @@ import wayside.sizing.brief.InverterSpec;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import wayside.sizing.brief.Supply;
 import wayside.sizing.demand.Demand;
 import wayside.sizing.demand.HourlyShares;
 import wayside.sizing.demand.LoadDemand;

@@ -22,7 +22,6 @@ final class LoadChoices {
     }
 
     private static Assumption choice(Load load, String field, String value, String reason) {
-        return Assumption.choice(
-                load.at(field), load.name() + ": " + field, value, reason, Source.commonPractice());
+        return Assumption.choice(load.at(field), load.name() + ": " + field, value, reason, Source.commonPractice());
     }
 }

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.RunningPower;
-import wayside.sizing.brief.Supply;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Severity;

@@ -32,8 +32,7 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
      * @param hoursPerDay driving [h], above 0
      * @param wishes the charger and the alternator, as far as they are known
      */
-    public static AlternatorCharger of(
-            ChargerNeed need, Derived hoursPerDay, SystemWishes wishes) {
+    public static AlternatorCharger of(ChargerNeed need, Derived hoursPerDay, SystemWishes wishes) {
         Derived limit = limit(need, wishes);
         Derived current = wishes.alternatorChargerA().isPresent()
                 ? Derived.given(
@@ -96,7 +95,12 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
                         "Usual for a van; read it off the alternator's label",
                         Source.commonPractice())
                 .unlessGiven(wishes.alternatorRatingA());
-        Derived share = Derived.convention("alternator: share that may charge the bank", USABLE_SHARE, Unit.SHARE, "Hot or at idle it gives far less than its label, and the vehicle needs its part", Source.commonPractice());
+        Derived share = Derived.convention(
+                "alternator: share that may charge the bank",
+                USABLE_SHARE,
+                Unit.SHARE,
+                "Hot or at idle it gives far less than its label, and the vehicle needs its part",
+                Source.commonPractice());
         return LIMIT.value(
                 "alternator charger: most that the alternator allows",
                 Unit.AMPERE,
@@ -108,10 +112,20 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
     }
 
     private static Derived voltage() {
-        return Derived.convention("alternator: voltage when hot", ALTERNATOR_V, Unit.VOLT, "A 12 V vehicle; hot alternators hold 13.6 V or less", Source.commonPractice());
+        return Derived.convention(
+                "alternator: voltage when hot",
+                ALTERNATOR_V,
+                Unit.VOLT,
+                "A 12 V vehicle; hot alternators hold 13.6 V or less",
+                Source.commonPractice());
     }
 
     private static Derived efficiency() {
-        return Derived.convention("alternator charger: efficiency", EFFICIENCY, Unit.SHARE, "Converters of this kind give 90 to 95 %", Source.commonPractice());
+        return Derived.convention(
+                "alternator charger: efficiency",
+                EFFICIENCY,
+                Unit.SHARE,
+                "Converters of this kind give 90 to 95 %",
+                Source.commonPractice());
     }
 }

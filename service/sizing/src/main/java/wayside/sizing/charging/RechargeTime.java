@@ -27,8 +27,8 @@ public final class RechargeTime {
     private static final Expression TAPER_START = Expression.commonPractice("s_k = 1 - (1 - k) min(1, P_in / P_max)");
     private static final Expression STEADY_HOURS =
             Expression.definition("t1 = max(0, min(s_k, s1) - s0) / (P_in eta / E)");
-    private static final Expression TAPER_HOURS = Expression.commonPractice(
-            "t2 = ln(max(1, (1 - max(s_k, s0)) / (1 - s1))) / (P_max eta / (E (1 - k)))");
+    private static final Expression TAPER_HOURS =
+            Expression.commonPractice("t2 = ln(max(1, (1 - max(s_k, s0)) / (1 - s1))) / (P_max eta / (E (1 - k)))");
     private static final Expression HOURS = Expression.definition("t = t1 + t2");
     private static final Expression PLAIN_HOURS = Expression.definition("t = max(0, s1 - s0) E / P");
     private static final Expression ENERGY =
@@ -49,8 +49,7 @@ public final class RechargeTime {
                 whose + "power of all sources together",
                 Unit.WATT,
                 sources.stream().map(source -> source.powerW().as("P_i")).toList());
-        this.sourceW =
-                LEFT.value(whose + "power left for the bank", Unit.WATT, allW.as("P_all"), loadW.as("P_loads"));
+        this.sourceW = LEFT.value(whose + "power left for the bank", Unit.WATT, allW.as("P_all"), loadW.as("P_loads"));
         this.end = end(bank.data(), to);
     }
 

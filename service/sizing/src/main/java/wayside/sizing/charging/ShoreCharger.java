@@ -29,9 +29,18 @@ public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived t
      */
     public static ShoreCharger of(ChargerNeed need, Derived hoursPerDay, SystemWishes wishes) {
         Derived power = wishes.shoreChargerW().isPresent()
-                ? Derived.given("shore charger: rated output", wishes.shoreChargerW().getAsDouble(), Unit.WATT, wishes.at("shoreChargerW"))
+                ? Derived.given(
+                        "shore charger: rated output",
+                        wishes.shoreChargerW().getAsDouble(),
+                        Unit.WATT,
+                        wishes.at("shoreChargerW"))
                 : chosen(need, hoursPerDay);
-        Derived efficiency = Derived.convention("shore charger: efficiency", EFFICIENCY, Unit.SHARE, "Mains chargers give 80 to 93 % of what they draw", Source.commonPractice());
+        Derived efficiency = Derived.convention(
+                "shore charger: efficiency",
+                EFFICIENCY,
+                Unit.SHARE,
+                "Mains chargers give 80 to 93 % of what they draw",
+                Source.commonPractice());
         Derived mains = FROM_THE_MAINS.value(
                 "shore charger: power from the mains", Unit.WATT, power.as("P"), efficiency.as("eta"));
         Derived taken = need.takenW("shore charger: power that the bank takes", power);
@@ -53,7 +62,12 @@ public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived t
     }
 
     private static Derived chosen(ChargerNeed need, Derived hoursPerDay) {
-        Derived night = Derived.convention("shore charger: hours to fill an empty bank", NIGHT_HOURS, Unit.HOUR, "Full again after a night at a hookup", Source.commonPractice());
+        Derived night = Derived.convention(
+                "shore charger: hours to fill an empty bank",
+                NIGHT_HOURS,
+                Unit.HOUR,
+                "Full again after a night at a hookup",
+                Source.commonPractice());
         Derived needed = NEEDED.value(
                 "shore charger: output that puts back a day at the hookup and an empty bank in a night",
                 Unit.AMPERE,

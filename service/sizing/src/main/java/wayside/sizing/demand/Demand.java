@@ -53,8 +53,9 @@ public record Demand(String whose, List<LoadDemand> loads, SupplyDemand dc, Supp
 
     private static SupplyDemand total(String whose, List<LoadDemand> all, Supply supply) {
         String name = supply.name() + " loads: ";
-        List<LoadDemand> demands =
-                all.stream().filter(d -> d.load().isAc() == (supply == Supply.AC)).toList();
+        List<LoadDemand> demands = all.stream()
+                .filter(d -> d.load().isAc() == (supply == Supply.AC))
+                .toList();
         Derived energy = ENERGY.value(
                 whose + name + "daily energy", Unit.WATT_HOUR, list("E", demands, LoadDemand::dailyEnergyWh));
         Derived peak =

@@ -34,7 +34,8 @@ public final class LoadEnergy {
 
     private static Derived powerOfOne(Load load) {
         if (load.power() instanceof RunningPower.Amps amps) {
-            Derived current = Derived.given(load.name() + ": current", amps.currentA(), Unit.AMPERE, load.at("currentA"));
+            Derived current =
+                    Derived.given(load.name() + ": current", amps.currentA(), Unit.AMPERE, load.at("currentA"));
             Derived voltage = Derived.given(
                     load.name() + ": voltage of that current", amps.voltageV(), Unit.VOLT, load.at("voltageV"));
             return FROM_CURRENT.value(

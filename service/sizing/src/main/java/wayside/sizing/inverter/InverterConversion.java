@@ -3,7 +3,6 @@ package wayside.sizing.inverter;
 import java.util.ArrayList;
 import java.util.List;
 import wayside.sizing.brief.InverterSpec;
-import wayside.sizing.brief.Supply;
 import wayside.sizing.demand.Demand;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.trace.Derived;
@@ -77,13 +76,7 @@ public sealed interface InverterConversion {
 
         @Override
         public Derived lossW(String label, Derived acPowerW) {
-            return POWER.value(
-                    label,
-                    Unit.WATT,
-                    acPowerW.as("P"),
-                    linear.as("k1"),
-                    square.as("k2"),
-                    ratingW.as("P_r"));
+            return POWER.value(label, Unit.WATT, acPowerW.as("P"), linear.as("k1"), square.as("k2"), ratingW.as("P_r"));
         }
 
         @Override

@@ -32,8 +32,8 @@ public record InverterLoss(
     public static InverterLoss of(Demand demand, InverterSpec spec, InverterRating rating) {
         Derived idle = idlePower(spec, rating);
         Derived hours = hoursOn(spec);
-        Derived idleEnergy = IDLE_ENERGY.value(
-                "inverter: energy of standing by", Unit.WATT_HOUR, idle.as("p0"), hours.as("h"));
+        Derived idleEnergy =
+                IDLE_ENERGY.value("inverter: energy of standing by", Unit.WATT_HOUR, idle.as("p0"), hours.as("h"));
         InverterConversion conversion = InverterConversion.of(spec, rating);
         return new InverterLoss(idle, hours, idleEnergy, conversion.dailyLossWh(demand), conversion);
     }

@@ -38,8 +38,8 @@ public record InverterRating(Derived requiredW, Derived continuousW, Derived sur
 
     private static final Expression REQUIRED = Expression.commonPractice("P = P_ac m");
     private static final Expression LEAST = Expression.commonPractice("P_least = max(P, S / f)");
-    private static final Expression STACKED = Expression.commonPractice("P_r = ceil(P_least / P_step) P_step")
-            .with("P_step", STACK_STEP_W, Unit.WATT);
+    private static final Expression STACKED =
+            Expression.commonPractice("P_r = ceil(P_least / P_step) P_step").with("P_step", STACK_STEP_W, Unit.WATT);
     private static final Expression SHORT_TIME = Expression.commonPractice("S = f P");
     private static final NamedOperation NEXT_RATING = NamedOperation.of(
             NamedOperation.Kind.NEXT_SIZE,
@@ -63,10 +63,7 @@ public record InverterRating(Derived requiredW, Derived continuousW, Derived sur
                 "Room for a hot day and for one load more",
                 Source.commonPractice());
         Derived required = REQUIRED.value(
-                "inverter: continuous output needed",
-                Unit.WATT,
-                ac.peakPowerW().as("P_ac"),
-                margin.as("m"));
+                "inverter: continuous output needed", Unit.WATT, ac.peakPowerW().as("P_ac"), margin.as("m"));
         Derived factor = surgeFactor(spec);
         Derived continuous = spec.continuousW().isPresent()
                 ? Derived.given(CONTINUOUS, spec.continuousW().getAsDouble(), Unit.WATT, spec.at("continuousW"))

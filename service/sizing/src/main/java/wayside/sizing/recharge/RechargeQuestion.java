@@ -30,8 +30,8 @@ public record RechargeQuestion(
     }
 
     public static RechargeQuestion of(RechargeBrief brief) {
-        Derived ambient =
-                figure(brief.ambientC(), "air temperature", AMBIENT_C, Unit.CELSIUS, brief.at("ambientC"), "A mild day");
+        Derived ambient = figure(
+                brief.ambientC(), "air temperature", AMBIENT_C, Unit.CELSIUS, brief.at("ambientC"), "A mild day");
         ChargerNeed bank = bank(brief.system());
         List<ChargingSource> sources = RechargeSources.of(brief, bank, ambient);
         return new RechargeQuestion(brief, ambient, bank, sources, time(brief, bank, sources));
@@ -49,7 +49,13 @@ public record RechargeQuestion(
         return RechargeTime.of(
                 bank,
                 sources,
-                figure(brief.loadW(), "loads while charging", 0, Unit.WATT, brief.at("loadW"), "Nothing runs meanwhile"),
+                figure(
+                        brief.loadW(),
+                        "loads while charging",
+                        0,
+                        Unit.WATT,
+                        brief.at("loadW"),
+                        "Nothing runs meanwhile"),
                 figure(
                         brief.fromStateOfCharge(),
                         "state of charge at the start",
@@ -57,7 +63,13 @@ public record RechargeQuestion(
                         Unit.SHARE,
                         brief.at("fromStateOfCharge"),
                         "From empty"),
-                figure(brief.toStateOfCharge(), "state of charge wanted", 1, Unit.SHARE, brief.at("toStateOfCharge"), "Full"));
+                figure(
+                        brief.toStateOfCharge(),
+                        "state of charge wanted",
+                        1,
+                        Unit.SHARE,
+                        brief.at("toStateOfCharge"),
+                        "Full"));
     }
 
     private static Derived figure(

@@ -2,7 +2,6 @@ package wayside.sizing.recharge;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.ChargingKind;
 import wayside.sizing.brief.RechargeBrief;
@@ -46,10 +45,7 @@ final class RechargeSources {
 
     private static Derived alternatorW(BuiltSystem system, ChargerNeed bank) {
         Derived current = Derived.given(
-                "alternator charger: rated output",
-                system.alternatorA(),
-                Unit.AMPERE,
-                system.at("alternatorChargerA"));
+                "alternator charger: rated output", system.alternatorA(), Unit.AMPERE, system.at("alternatorChargerA"));
         return bank.powerW("alternator charger: power at the bank", current);
     }
 
@@ -57,8 +53,7 @@ final class RechargeSources {
     private static Derived solarW(RechargeBrief brief, Derived ambientC) {
         BuiltSystem system = brief.system();
         ArrayModel array = ArrayModel.of(system.panel(), 0);
-        Derived rated =
-                Derived.given("rated power of the array", system.arrayW(), Unit.WATT, system.at("solarPowerW"));
+        Derived rated = Derived.given("rated power of the array", system.arrayW(), Unit.WATT, system.at("solarPowerW"));
         Derived sun = sunShare(brief);
         Derived cell = CELL.value(
                 "array: cell temperature in that sun",

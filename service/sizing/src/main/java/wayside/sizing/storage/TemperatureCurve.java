@@ -31,7 +31,8 @@ final class TemperatureCurve {
         }
         NamedOperation betweenRows = NamedOperation.of(
                 NamedOperation.Kind.INTERPOLATION,
-                "Linear in the temperature T between the rows of " + name + ", column " + column + "; held at both ends",
+                "Linear in the temperature T between the rows of " + name + ", column " + column
+                        + "; held at both ends",
                 table.source());
         return new TemperatureCurve(betweenRows, temperatures, values);
     }

@@ -18,6 +18,7 @@ final class StringChecker {
     private static final double CONTROLLER_V = 100;
     /** Lead-acid absorption, 14.4 V on a 12 V bus. */
     private static final double CHARGING_SHARE = 1.2;
+
     private static final Expression OF_A_STRING = Expression.definition("V_string = n V");
     private static final Expression CHARGING = Expression.commonPractice("V_b = s V");
 
@@ -27,12 +28,8 @@ final class StringChecker {
         ModuleFigures module = ModuleFigures.of(wish.module());
         Derived controller = controller(wish);
         Derived charging = charging(brief);
-        StringWindow window = StringWindow.of(
-                module,
-                coldest(wish, months),
-                RoofExtremes.hottestCellC(months),
-                controller,
-                charging);
+        StringWindow window =
+                StringWindow.of(module, coldest(wish, months), RoofExtremes.hottestCellC(months), controller, charging);
         Derived series = series(wish, window);
         Derived parallel = parallel(wish);
         return new StringCheck(
@@ -92,7 +89,8 @@ final class StringChecker {
                 Unit.COUNT,
                 "The absorption of lead-acid, 14.4 V on a 12 V bus",
                 Source.commonPractice());
-        return CHARGING.value("highest charging voltage", Unit.VOLT, share.as("s"), bus(brief).as("V"));
+        return CHARGING.value(
+                "highest charging voltage", Unit.VOLT, share.as("s"), bus(brief).as("V"));
     }
 
     private static Derived series(StringWish wish, StringWindow window) {

@@ -1,16 +1,16 @@
 package wayside.sizing.yield;
 
 import java.time.Month;
-import wayside.sizing.brief.At;
-import wayside.sizing.brief.Sky;
-import wayside.sizing.brief.Ambient;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.MonthWish;
+import wayside.sizing.brief.Sky;
 import wayside.sizing.brief.SolarYieldBrief;
 import wayside.sizing.solar.ArrayModel;
 import wayside.sizing.solar.Hdkr;

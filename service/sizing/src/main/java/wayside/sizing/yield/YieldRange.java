@@ -51,10 +51,7 @@ record YieldRange(Derived lowWh, Derived highWh) {
                 plane.as("c"));
         return new YieldRange(
                 LOW.value(
-                        at.label() + ": yield, low end of eight in ten",
-                        Unit.WATT_HOUR,
-                        yield.as("y"),
-                        reach.as("r")),
+                        at.label() + ": yield, low end of eight in ten", Unit.WATT_HOUR, yield.as("y"), reach.as("r")),
                 HIGH.value(
                         at.label() + ": yield, high end of eight in ten",
                         Unit.WATT_HOUR,
