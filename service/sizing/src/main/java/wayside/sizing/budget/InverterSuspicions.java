@@ -49,24 +49,24 @@ final class InverterSuspicions {
     }
 
     private Optional<Caution> alone(LoadDemand load) {
-        if (load.powerOfOneW() > continuousW) {
+        if (load.powerOfOneW().value() > continuousW) {
             String field = load.load().power() instanceof RunningPower.Amps ? "currentA" : "powerW";
             return Optional.of(warning(
                     "inverter-too-small",
                     load.load().at(field),
                     "\"%s\" draws %.0f W, and the inverter gives %.0f W: it cannot run it, not even alone.",
                     load.load().name(),
-                    load.powerOfOneW(),
+                    load.powerOfOneW().value(),
                     continuousW));
         }
-        if (load.startOfOneW() > surgeW) {
+        if (load.startOfOneW().value() > surgeW) {
             String field = load.load().surge().orElseThrow() instanceof Surge.Watts ? "surgeW" : "surgeFactor";
             return Optional.of(warning(
                     "inverter-surge-too-small",
                     load.load().at(field),
                     "\"%s\" draws %.0f W when it starts, and the inverter gives %.0f W for a moment: it trips.",
                     load.load().name(),
-                    load.startOfOneW(),
+                    load.startOfOneW().value(),
                     surgeW));
         }
         return Optional.empty();

@@ -45,7 +45,7 @@ final class LoadSuspicions {
     private LoadSuspicions(LoadDemand demand, double busVoltageV) {
         load = demand.load();
         name = load.name().toLowerCase(Locale.ROOT);
-        watts = demand.powerOfOneW();
+        watts = demand.powerOfOneW().value();
         this.busVoltageV = busVoltageV;
     }
 

@@ -7,7 +7,8 @@ import java.util.Optional;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
+import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Shortfall;
 import wayside.sizing.trace.Source;
@@ -28,6 +29,16 @@ public record ArrayChoice(
     private static final double[] COMMON_CONTROLLERS_A = {10, 15, 20, 30, 40, 50, 60, 70, 85, 100};
 
     private static final double ROOF_M2 = 6;
+    private static final Expression AREA = Expression.definition("A = P / p");
+    private static final Expression CONTROLLER = Expression.definition("I = P / V");
+    private static final NamedOperation RATING = NamedOperation.of(
+            NamedOperation.Kind.NEXT_SIZE,
+            "the smallest of 10, 15, 20, 30, 40, 50, 60, 70, 85 and 100 A that is at least I; above, the next multiple of"
+                    + " 100 A: several controllers",
+            Source.commonPractice());
+    private static final Expression WHOLE_STRINGS =
+            Expression.commonPractice("P_array = ceil(P / (P_module n_min) - 1e-9) (P_module n_min)");
+    private static final Expression FULL_ROOF = Expression.definition("P = A p");
 
     public ArrayChoice {
         yieldsWh = List.copyOf(yieldsWh);
@@ -42,20 +53,14 @@ public record ArrayChoice(
 
     private static ArrayChoice of(Site site, BatteryBank bank, ArrayStrings.Limits limits, Derived power) {
         Derived density = TypicalModule.powerPerArea();
-        Derived area = Derived.computed(
-                "area of the array",
-                power.value() / density.value(),
-                Unit.SQUARE_METRE,
-                Formula.definition("A = P / p"),
-                power.as("P"),
-                density.as("p"));
-        Derived controller = Derived.computed(
-                "charge controller: rated output",
-                controllerA(power.value() / bank.bankVoltageV().value()),
+        Derived area = AREA.value("area of the array", Unit.SQUARE_METRE, power.as("P"), density.as("p"));
+        Derived needed = CONTROLLER.value(
+                "charge controller: output needed",
                 Unit.AMPERE,
-                Formula.commonPractice("next common rating above P / V; several controllers above 100 A"),
                 power.as("P"),
                 bank.bankVoltageV().as("V"));
+        Derived controller = RATING.value(
+                "charge controller: rated output", controllerA(needed.value()), Unit.AMPERE, needed.as("I"));
         List<Derived> yields = site.stays().stream()
                 .map(stay -> stay.month().dailyWh(stay.label() + ": energy of the array, mean day", power))
                 .toList();
@@ -66,12 +71,9 @@ public record ArrayChoice(
         Derived needed = need.worst().arrayW();
         Derived each = TypicalModule.powerW();
         Derived series = limits.window().smallestSeriesCount();
-        double stringW = each.value() * series.value();
-        return Derived.computed(
+        return WHOLE_STRINGS.value(
                 "rated power of the array",
-                Math.ceil(needed.value() / stringW - 1e-9) * stringW,
                 Unit.WATT,
-                Formula.commonPractice("P of the worst stay, rounded up to whole strings of n_min modules"),
                 needed.as("P"),
                 each.as("P_module"),
                 series.as("n_min"));
@@ -126,13 +128,7 @@ public record ArrayChoice(
     private static Derived roofful() {
         Derived roof = Derived.convention("free roof of a van", ROOF_M2, Unit.SQUARE_METRE, "Between vents and rails a long van leaves about so much", Source.commonPractice());
         Derived density = TypicalModule.powerPerArea();
-        return Derived.computed(
-                "rated power of a full roof",
-                roof.value() * density.value(),
-                Unit.WATT,
-                Formula.definition("P = A p"),
-                roof.as("A"),
-                density.as("p"));
+        return FULL_ROOF.value("rated power of a full roof", Unit.WATT, roof.as("A"), density.as("p"));
     }
 
     List<Caution> cautions() {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
@@ -22,6 +22,9 @@ public record ArrayNeed(List<StayBalance> balances) {
     private static final double LEAST_YIELD_WH_PER_W = 0.1;
 
     private static final double THROUGH_THE_BANK = 2.0 / 3;
+    private static final Expression ARRAY = Expression.definition("P = E_sun / y");
+    private static final Expression SUN = Expression.commonPractice("E_sun = max(0, E_in - sum(E_other))");
+    private static final Expression INTO = Expression.commonPractice("E_in = E_d (1 + m) (1 - b + b / eta)");
 
     public ArrayNeed {
         balances = List.copyOf(balances);
@@ -50,52 +53,38 @@ public record ArrayNeed(List<StayBalance> balances) {
         Derived need = need(stay, chargers, through);
         Derived yield = stay.month().yieldWhPerW();
         boolean sunless = yield.value() < LEAST_YIELD_WH_PER_W && need.value() > 0;
-        double power = sunless || need.value() == 0 ? 0 : need.value() / yield.value();
-        Derived array = Derived.computed(
-                stay.label() + ": array needed",
-                power,
-                Unit.WATT,
-                Formula.definition(sunless ? "none: a rated watt gives less than 0.1 Wh a day" : "P = E_sun / y"),
-                need.as("E_sun"),
-                yield.as("y"));
+        Derived array = sunless || need.value() == 0
+                ? Derived.convention(
+                        stay.label() + ": array needed",
+                        0,
+                        Unit.WATT,
+                        sunless ? "None helps: a rated watt gives less than 0.1 Wh a day" : "Nothing is left for the sun",
+                        Source.definition())
+                : ARRAY.value(stay.label() + ": array needed", Unit.WATT, need.as("E_sun"), yield.as("y"));
         return new StayBalance(stay, need, array, sunless);
     }
 
     private static Derived need(SiteStay stay, Chargers chargers, Derived through) {
         Derived into = intoTheBank(stay, chargers, through);
         List<Input> inputs = new ArrayList<>(List.of(into.as("E_in")));
-        double others = 0;
-        StringBuilder text = new StringBuilder("E_sun = E_in");
         if (chargers.alternator().isPresent() && stay.drivingHours().value() > 0) {
             Derived engine = chargers.alternator().get().energyPerDayWh(stay.label(), stay.drivingHours());
-            inputs.add(engine.as("E_engine"));
-            text.append(" - E_engine");
-            others += engine.value();
+            inputs.add(engine.as("E_other"));
         }
         if (chargers.shore().isPresent() && stay.hookupHours().value() > 0) {
             Derived hookup = chargers.shore().get().energyPerDayWh(stay.label(), stay.hookupHours());
-            inputs.add(hookup.as("E_hookup"));
-            text.append(" - E_hookup");
-            others += hookup.value();
+            inputs.add(hookup.as("E_other"));
         }
-        return Derived.computed(
-                stay.label() + ": energy that the sun must bring each day",
-                Math.max(0, into.value() - others),
-                Unit.WATT_HOUR,
-                Formula.commonPractice(text.append(", at least 0").toString()),
-                inputs.toArray(Input[]::new));
+        return SUN.value(stay.label() + ": energy that the sun must bring each day", Unit.WATT_HOUR, inputs);
     }
 
     private static Derived intoTheBank(SiteStay stay, Chargers chargers, Derived through) {
         Derived daily = stay.need().dailyWh();
         Derived margin = stay.need().margin();
         Derived roundTrip = chargers.need().data().roundTripEfficiency();
-        double loss = 1 - through.value() + through.value() / roundTrip.value();
-        return Derived.computed(
+        return INTO.value(
                 stay.label() + ": energy to bring in each day",
-                daily.value() * (1 + margin.value()) * loss,
                 Unit.WATT_HOUR,
-                Formula.commonPractice("E_in = E_d (1 + m) (1 - b + b / eta)"),
                 daily.as("E_d"),
                 margin.as("m"),
                 through.as("b"),

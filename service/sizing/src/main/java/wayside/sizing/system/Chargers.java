@@ -11,7 +11,6 @@ import wayside.sizing.charging.RechargeTime;
 import wayside.sizing.charging.ShoreCharger;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -92,7 +91,7 @@ public record Chargers(
     }
 
     private static Derived constant(String label, double value, Unit unit) {
-        return Derived.computed(
-                label, value, unit, new Formula("from empty to full with nothing running", Source.definition()));
+        return Derived.convention(
+                "hours to full: " + label, value, unit, "From empty to full with nothing running", Source.definition());
     }
 }

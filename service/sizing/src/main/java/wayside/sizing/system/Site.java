@@ -18,7 +18,7 @@ import wayside.sizing.storage.BatteryNeed;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -29,6 +29,7 @@ import wayside.sizing.trace.Unit;
  * @param stays in the order of the trip
  */
 public record Site(SystemBrief brief, Derived busVoltageV, Derived offsetK, List<SiteStay> stays) {
+    private static final Expression BANK_C = Expression.definition("T = Tm + dT");
     private static final double AUTONOMY_DAYS = 2;
     private static final double AUTONOMY_DAYS_WITH_HELP = 1;
     private static final double MARGIN = 0.2;
@@ -88,11 +89,9 @@ public record Site(SystemBrief brief, Derived busVoltageV, Derived offsetK, List
 
     private static Derived bankC(int index, SolarMonth month, Derived offset) {
         Derived airC = month.sky().meanC();
-        return Derived.computed(
+        return BANK_C.value(
                 "stay " + (index + 1) + ": mean temperature of the bank",
-                airC.value() + offset.value(),
                 Unit.CELSIUS,
-                Formula.definition("T = Tm + dT"),
                 airC.as("Tm"),
                 offset.as("dT"));
     }
