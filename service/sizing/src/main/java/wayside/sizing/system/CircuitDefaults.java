@@ -23,7 +23,7 @@ record CircuitDefaults(
         RuleSet rules = code.map(RuleSets::of).orElse(RuleSets.DEFAULT);
         return new CircuitDefaults(
                 rules,
-                rules.defaultInsulationC(Optional.empty()),
+                rules.defaultInsulationC("insulation class", Optional.empty()),
                 Derived.convention(
                         "ambient around the cable",
                         AMBIENT_C,
@@ -36,7 +36,7 @@ record CircuitDefaults(
                         Unit.COUNT,
                         "Each pair alone, not tied to others",
                         Source.commonPractice()),
-                rules.defaultDropLimitPercent(Optional.empty()));
+                rules.defaultDropLimitPercent("voltage drop limit", Optional.empty()));
     }
 
     static Assumption choice(SystemWishes wishes, RuleSet rules) {

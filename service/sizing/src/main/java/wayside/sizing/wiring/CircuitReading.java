@@ -6,16 +6,20 @@ import wayside.sizing.brief.CircuitCurrent;
 import wayside.sizing.brief.CircuitFeed;
 import wayside.sizing.brief.CircuitRun;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /** Turns a circuit as the request states it into traced values, each with the path of its field. */
 public final class CircuitReading {
-    /** 10.5 V on a 12 V bus, a lead-acid battery at its end: power takes most current then. Common practice. */
-    private static final double LOWEST_SHARE_OF_NOMINAL = 0.875;
+    private static final Derived LOWEST_SHARE = Derived.convention(
+            "lowest voltage of a circuit, share of the nominal one",
+            0.875,
+            Unit.SHARE,
+            "10.5 V on a 12 V bus, a lead-acid battery nearly empty: power takes most current then",
+            Source.commonPractice());
 
-    private static final Formula AT_LOWEST = Formula.commonPractice("I = P / (0.875 V): the battery nearly empty");
+    private static final Expression AT_LOWEST = Expression.definition("I = P / (k V)");
 
     private final CircuitRun run;
 
@@ -37,7 +41,11 @@ public final class CircuitReading {
                 Derived.given(label("length, one way"), run.lengthM(), Unit.METRE, run.at("lengthM")),
                 voltage,
                 run.continuous(),
-                given(run.voltageDropLimitPercent(), "voltage drop limit", Unit.PERCENT, run.at("voltageDropLimitPercent")),
+                given(
+                        run.voltageDropLimitPercent(),
+                        "voltage drop limit",
+                        Unit.PERCENT,
+                        run.at("voltageDropLimitPercent")),
                 given(run.insulationC(), "insulation class", Unit.CELSIUS, run.at("insulationC")),
                 given(run.ambientC(), "ambient around the cable", Unit.CELSIUS, run.at("ambientC")),
                 bundled(),
@@ -60,13 +68,7 @@ public final class CircuitReading {
     private Derived current(Derived voltage) {
         if (run.current() instanceof CircuitCurrent.Watts watts) {
             Derived power = Derived.given(label("power"), watts.powerW(), Unit.WATT, run.at("powerW"));
-            return Derived.computed(
-                    label("current"),
-                    power.value() / (LOWEST_SHARE_OF_NOMINAL * voltage.value()),
-                    Unit.AMPERE,
-                    AT_LOWEST,
-                    power.as("P"),
-                    voltage.as("V"));
+            return AT_LOWEST.value(label("current"), Unit.AMPERE, power.as("P"), LOWEST_SHARE.as("k"), voltage.as("V"));
         }
         CircuitCurrent.Amps amps = (CircuitCurrent.Amps) run.current();
         return Derived.given(label("current"), amps.currentA(), Unit.AMPERE, run.at("currentA"));

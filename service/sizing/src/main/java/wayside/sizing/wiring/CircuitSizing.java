@@ -20,8 +20,9 @@ public final class CircuitSizing {
      */
     public static SizedCircuit of(CircuitTask task) {
         CircuitDuty duty = DutyReading.of(task);
-        return FuseRatings.findSmallest(
-                        duty.rules().fuseRatingsA(), duty.designCurrentA().value())
+        return duty.rules()
+                .fuseRatings()
+                .findSmallest(duty.label("standard fuse rating"), duty.designCurrentA())
                 .map(rating -> withFuse(duty, rating))
                 .orElseGet(() -> notFeasible(duty, Shortfalls.noRating(duty)));
     }

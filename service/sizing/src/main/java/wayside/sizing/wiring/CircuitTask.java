@@ -37,6 +37,11 @@ public record CircuitTask(
         Optional<RuleSet> rules,
         Feed feed) {
 
+    /** A label of this circuit: {@code fridge: design current}. */
+    String label(String what) {
+        return name + ": " + what;
+    }
+
     /** JSON Pointer of the field that could say something of it, if there is one. */
     Optional<String> field(String name) {
         return at.map(circuit -> circuit.field(name).pointer());

@@ -23,7 +23,6 @@ public sealed interface Feed {
      * @param coldCrankingA of the whole bank, when it is known [A]
      * @param field JSON Pointer of the field that says more of its short circuit, if there is one
      */
-    record Bank(
-            Chemistry chemistry, Derived capacityAh, Optional<Derived> coldCrankingA, Optional<String> field)
+    record Bank(Chemistry chemistry, Derived capacityAh, Optional<Derived> coldCrankingA, Optional<String> field)
             implements Feed {}
 }

@@ -8,8 +8,7 @@ final class Shortfalls {
     private Shortfalls() {}
 
     static CircuitShortfall noRating(CircuitDuty duty) {
-        Derived largest =
-                duty.rules().fuseRatingsA().get(duty.rules().fuseRatingsA().size() - 1);
+        Derived largest = duty.rules().fuseRatings().largestA();
         return new CircuitShortfall(
                 "no-fuse-rating",
                 text(

@@ -18,8 +18,14 @@ final class WarmDrop {
 
     /** A word when the warm drop passes the limit that the rule's own drop keeps. */
     static Optional<Caution> findCaution(CircuitDuty duty, SizedConductor conductor) {
-        Derived copper = CopperTemperature.of(duty, conductor.ampacityA());
-        double percent = warmPercent(duty, conductor, copper);
+        ConductorLabels labels =
+                new ConductorLabels(duty.name(), conductor.size().title());
+        Derived copper = CopperTemperature.of(duty, labels, conductor.ampacityA());
+        Derived resistance =
+                PUBLISHED_RESISTANCE.resistanceOhmPerKm(labels, conductor.size().ratedAs(), copper);
+        double percent = VoltageDrop.of(duty, labels, resistance, conductor.parallelCount())
+                .dropPercent()
+                .value();
         if (percent <= duty.voltageDropLimitPercent().value()) {
             return Optional.empty();
         }
@@ -37,17 +43,5 @@ final class WarmDrop {
                         percent,
                         duty.voltageDropLimitPercent().value()),
                 Source.standard("NFPA 70 National Electrical Code, 2023", "chapter 9 Table 8, warmed")));
-    }
-
-    private static double warmPercent(CircuitDuty duty, SizedConductor conductor, Derived copper) {
-        double ohmPerKm = PUBLISHED_RESISTANCE
-                .resistanceOhmPerKm(conductor.size().ratedAs(), copper)
-                .value();
-        double volts = VoltageDrop.volts(
-                duty.roundTripM().value(),
-                duty.currentA().value(),
-                ohmPerKm,
-                conductor.parallelCount().value());
-        return 100 * volts / duty.voltageV().value();
     }
 }
