@@ -27,10 +27,14 @@ public record ModuleFigures(
      */
     public static ModuleFigures of(SolarModule module) {
         return new ModuleFigures(
-                Derived.given("module: open-circuit voltage", module.openCircuitV(), Unit.VOLT, module.at("openCircuitV")),
+                Derived.given(
+                        "module: open-circuit voltage", module.openCircuitV(), Unit.VOLT, module.at("openCircuitV")),
                 Derived.given("module: working voltage", module.workingV(), Unit.VOLT, module.at("workingV")),
                 Derived.given(
-                        "module: short-circuit current", module.shortCircuitA(), Unit.AMPERE, module.at("shortCircuitA")),
+                        "module: short-circuit current",
+                        module.shortCircuitA(),
+                        Unit.AMPERE,
+                        module.at("shortCircuitA")),
                 Optional.of(module.at("voltagePerK")),
                 module.voltagePerK().isPresent()
                         ? Optional.of(Derived.given(

@@ -30,14 +30,7 @@ public record PanelPosition(Derived tilt, Derived azimuth, Derived shadedShare) 
                         "Flat on the roof, as most vehicles carry them",
                         Source.commonPractice())
                 .unlessGiven(mount.tiltDegrees());
-        Derived azimuth = Derived.byDefault(
-                        "panel azimuth",
-                        latitude < 0 ? 0 : 180,
-                        Unit.DEGREE,
-                        mount.at("azimuthDegrees"),
-                        "Towards the equator: south in the northern hemisphere, north in the southern",
-                        Source.commonPractice())
-                .unlessGiven(mount.azimuthDegrees());
+        Derived azimuth = azimuth(mount, latitude < 0);
         Derived shaded = Derived.byDefault(
                         "loss: shading",
                         SHADED_SHARE,
@@ -47,6 +40,21 @@ public record PanelPosition(Derived tilt, Derived azimuth, Derived shadedShare) 
                         ArrayLosses.SOURCE)
                 .unlessGiven(mount.shadedShare());
         return new PanelPosition(tilt, azimuth, shaded);
+    }
+
+    /** A trip over the equator turns the panel: two defaults, so two labels. */
+    private static Derived azimuth(PanelMount mount, boolean southern) {
+        String label = "panel azimuth";
+        String field = mount.at("azimuthDegrees");
+        return mount.azimuthDegrees().isPresent()
+                ? Derived.given(label, mount.azimuthDegrees().getAsDouble(), Unit.DEGREE, field)
+                : Derived.byDefault(
+                        southern ? label + " south of the equator" : label,
+                        southern ? 0 : 180,
+                        Unit.DEGREE,
+                        field,
+                        "Towards the equator: south in the northern hemisphere, north in the southern",
+                        Source.commonPractice());
     }
 
     public Plane plane() {

@@ -29,7 +29,7 @@ sealed interface ExpressionNode {
         }
     }
 
-    record Number(double value) implements ExpressionNode {
+    record Literal(double value) implements ExpressionNode {
         @Override
         public double value(Frame frame) {
             return value;

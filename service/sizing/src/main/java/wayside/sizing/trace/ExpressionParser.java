@@ -89,7 +89,7 @@ final class ExpressionParser {
             return inside;
         }
         if (Character.isDigit(next)) {
-            return new ExpressionNode.Number(number());
+            return new ExpressionNode.Literal(number());
         }
         if (Character.isLetter(next)) {
             return named(name());
@@ -104,7 +104,7 @@ final class ExpressionParser {
                 return call(function.get());
             }
         }
-        return name.equals("pi") ? new ExpressionNode.Number(Math.PI) : new ExpressionNode.Symbol(slot(name));
+        return name.equals("pi") ? new ExpressionNode.Literal(Math.PI) : new ExpressionNode.Symbol(slot(name));
     }
 
     private ExpressionNode call(ExpressionFunction function) {

@@ -23,6 +23,8 @@ public record NamedOperation(Kind kind, String note, Source source) implements M
         ROOT("root"),
         /** The hours of a month's kinds of day, added up. */
         MONTH_INTEGRAL("month-integral"),
+        /** Where the sun stands, or when it rises and sets, by an almanac. */
+        SOLAR_POSITION("solar-position"),
         /** The trip hour by hour in many random weather runs, or the charge of a bank step by step. */
         SIMULATION("simulation");
 

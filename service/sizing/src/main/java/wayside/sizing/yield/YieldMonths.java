@@ -49,7 +49,7 @@ final class YieldMonths {
         List<YieldMonth> months = new ArrayList<>();
         for (MonthAt open : asked(brief)) {
             MonthAt at = typical(open, TypicalMonth.of(year, open.month()));
-            MonthLight light = ReplayedMonth.of(year, onPlane, array, at.month());
+            MonthLight light = ReplayedMonth.of(year, onPlane, array, at);
             months.add(month(at, SolarMonth.of(at, SkyMonth.of(at), array, light), powerW));
         }
         return months;

@@ -1,8 +1,8 @@
 package wayside.sizing.solar.epw;
 
 import java.util.OptionalDouble;
-import wayside.sizing.brief.At;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Sky;
 import wayside.sizing.solar.Extraterrestrial;
 import wayside.sizing.solar.SolarCalendar;
