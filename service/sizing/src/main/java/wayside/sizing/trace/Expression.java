@@ -87,7 +87,7 @@ public final class Expression implements Method {
             counts[slot]++;
         }
         double[][] lists = lists(inputs, counts);
-        return root.value(new ExpressionNode.Frame(scalars, counts, lists, 0));
+        return root.value(new ExpressionNode.Frame(scalars, counts, lists));
     }
 
     /** None when each symbol has one value, as most expressions do. */

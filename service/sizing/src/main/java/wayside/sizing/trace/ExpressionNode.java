@@ -9,19 +9,37 @@ sealed interface ExpressionNode {
     /** Whether the symbol of this slot may hold a list here: everywhere that it occurs, something runs along it. */
     boolean runsAlong(int slot);
 
-    /**
-     * The values of the symbols.
-     *
-     * @param scalars by slot
-     * @param counts by slot, how many values its symbol has
-     * @param lists by slot; empty when no symbol has a list
-     * @param index of the list entry whose turn it is
-     */
-    record Frame(double[] scalars, int[] counts, double[][] lists, int index) {
+    /** The values of the symbols, and the list entry whose turn it is. */
+    final class Frame {
         static final double[][] NO_LISTS = {};
+
+        private final double[] scalars;
+        private final int[] counts;
+        private final double[][] lists;
+        private final int index;
+
+        /**
+         * @param scalars by slot
+         * @param counts by slot, how many values its symbol has
+         * @param lists by slot; empty when no symbol has a list
+         */
+        Frame(double[] scalars, int[] counts, double[][] lists) {
+            this(scalars, counts, lists, 0);
+        }
+
+        private Frame(double[] scalars, int[] counts, double[][] lists, int index) {
+            this.scalars = scalars;
+            this.counts = counts;
+            this.lists = lists;
+            this.index = index;
+        }
 
         double of(int slot) {
             return lists.length == 0 || counts[slot] == 1 ? scalars[slot] : lists[slot][index];
+        }
+
+        int count(int slot) {
+            return counts[slot];
         }
 
         Frame at(int entry) {
@@ -123,7 +141,7 @@ sealed interface ExpressionNode {
         private int length(Frame frame) {
             int length = 1;
             for (int slot : slots) {
-                int count = frame.counts()[slot];
+                int count = frame.count(slot);
                 if (count != 1 && length != 1 && count != length) {
                     throw new IllegalStateException("Lists of " + length + " and " + count + " run along each other");
                 }
