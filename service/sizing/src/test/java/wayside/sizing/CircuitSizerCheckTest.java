@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import wayside.sizing.brief.At;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.CircuitCurrent;
 import wayside.sizing.brief.CircuitFeed;
@@ -137,7 +137,9 @@ class CircuitSizerCheckTest {
     }
 
     private static CircuitRun run(String name, double currentA, double lengthM, double volts, double limitPercent) {
-        return new CircuitRun(At.ROOT, name,
+        return new CircuitRun(
+                At.ROOT,
+                name,
                 new CircuitCurrent.Amps(currentA),
                 Optional.of(false),
                 lengthM,
@@ -152,7 +154,9 @@ class CircuitSizerCheckTest {
     }
 
     private static CircuitRun with(CircuitRun run, double volts, CircuitFeed feed) {
-        return new CircuitRun(At.ROOT, run.name(),
+        return new CircuitRun(
+                At.ROOT,
+                run.name(),
                 run.current(),
                 run.continuous(),
                 run.lengthM(),

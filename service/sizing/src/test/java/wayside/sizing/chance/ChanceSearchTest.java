@@ -3,17 +3,17 @@ package wayside.sizing.chance;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import wayside.sizing.brief.At;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import wayside.sizing.Briefs;
 import wayside.sizing.EnduranceSimulator;
 import wayside.sizing.SystemSizer;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
+import wayside.sizing.brief.BankPlacement;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.EnduranceBrief;
-import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.PanelMount;
@@ -37,7 +37,9 @@ class ChanceSearchTest {
 
     private static SystemBrief brief(Target target) {
         Stay stay = Stay.of(Place.of(42, 5), 5, 7).under(new Sky.Clearness(0.5)).at(new Ambient(18, 8));
-        return new SystemBrief(At.ROOT, List.of(Load.dc("fridge", 45, 24).withDuty(0.5), Load.dc("light", 10, 4)),
+        return new SystemBrief(
+                At.ROOT,
+                List.of(Load.dc("fridge", 45, 24).withDuty(0.5), Load.dc("light", 10, 4)),
                 Trip.of(stay),
                 SystemWishes.open(At.ROOT.field("system")),
                 target,
@@ -65,18 +67,22 @@ class ChanceSearchTest {
     void endurancePredictsTheSameChanceForTheSystemThatWasFound() {
         Stay stay =
                 Stay.of(Place.of(42, 5), 11, 7).under(new Sky.Clearness(0.4)).driving(0.5);
-        SystemBrief brief = new SystemBrief(At.ROOT, List.of(Load.dc("fridge", 45, 24).withDuty(0.5), Load.dc("light", 10, 4)),
+        SystemBrief brief = new SystemBrief(
+                At.ROOT,
+                List.of(Load.dc("fridge", 45, 24).withDuty(0.5), Load.dc("light", 10, 4)),
                 Trip.of(stay),
                 SystemWishes.open(At.ROOT.field("system")),
                 Target.chance(0.05),
                 LIVES);
         Recommendation found = SystemSizer.size(brief).result();
         SystemFacts facts = SystemFacts.of(found.system());
-        EnduranceBrief asked = new EnduranceBrief(At.ROOT, facts.worn(),
+        EnduranceBrief asked = new EnduranceBrief(
+                At.ROOT,
+                facts.worn(),
                 brief.loads(),
                 brief.trip(),
                 OptionalDouble.empty(),
-                OptionalDouble.empty(),
+                BankPlacement.OPEN,
                 OptionalDouble.empty(),
                 LIVES);
         assertThat(facts.alternatorA()).isPositive();
@@ -101,16 +107,8 @@ class ChanceSearchTest {
         }
 
         BuiltSystem worn() {
-            return new BuiltSystem(
-                    busV,
-                    Chemistry.LFP,
-                    wornWh,
-                    solarW,
-                    PanelMount.OPEN,
-                    alternatorA,
-                    0,
-                    InverterSpec.OPEN,
-                    OptionalDouble.empty());
+            return Briefs.built(
+                    busV, Chemistry.LFP, wornWh, solarW, PanelMount.OPEN, alternatorA, 0, OptionalDouble.empty());
         }
     }
 
@@ -164,16 +162,7 @@ class ChanceSearchTest {
     @Test
     void saysWhenWhatIsGivenIsNotSureEnough() {
         SystemBrief open = brief(Target.chance(0.05));
-        SystemWishes small = new SystemWishes(
-                OptionalDouble.empty(),
-                Optional.empty(),
-                OptionalDouble.of(300),
-                OptionalDouble.of(50),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                InverterSpec.OPEN,
-                OptionalDouble.empty());
+        SystemWishes small = Briefs.owning(300, 50);
         Recommendation recommendation = SystemSizer.size(
                         new SystemBrief(At.ROOT, open.loads(), open.trip(), small, open.target(), LIVES))
                 .result();
@@ -183,7 +172,9 @@ class ChanceSearchTest {
     // Fact of astronomy: at 69.6 N the sun stays below the horizon all December.
     @Test
     void buysNoPanelForThePolarNight() {
-        SystemBrief brief = new SystemBrief(At.ROOT, List.of(Load.dc("fridge", 45, 6)),
+        SystemBrief brief = new SystemBrief(
+                At.ROOT,
+                List.of(Load.dc("fridge", 45, 6)),
                 Trip.of(Stay.of(Place.of(69.6, 18.9), 12, 3).at(new Ambient(5, 4))),
                 SystemWishes.open(At.ROOT.field("system")),
                 Target.chance(0.05),

@@ -1,13 +1,13 @@
 package wayside.sizing.endurance;
 
 import java.util.ArrayList;
-import wayside.sizing.brief.At;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Sky;
@@ -61,11 +61,13 @@ final class ChanceTable {
 
     private List<Cell> ofMonth(RealMonth real) {
         Optional<Sky> said = Optional.of(new Sky.Clearness(real.clearness()));
-        MonthAt at = new MonthAt(At.ROOT, 
+        MonthAt at = new MonthAt(
+                At.ROOT,
                 real.place(),
                 real.month(),
                 given ? said : Optional.empty(),
-                Optional.of(new Ambient(15, 10)), "month");
+                Optional.of(new Ambient(15, 10)),
+                "month");
         SkyMonth sky = SkyMonth.of(at);
         ArrayModel array = ArrayModel.of(PanelMount.FLAT, real.place().latitude());
         StaySky stay = new StaySky(real.place().latitude(), real.month(), nights, sky, array, scatter);

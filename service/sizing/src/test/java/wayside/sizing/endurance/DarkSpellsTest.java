@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
-import wayside.sizing.brief.At;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Sky;
 import wayside.sizing.solar.DailyClearness;
 import wayside.sizing.solar.MonthAt;
@@ -34,11 +34,13 @@ class DarkSpellsTest {
     }
 
     private static double drawnLowest(RealMonth month, int successive) {
-        SkyMonth sky = SkyMonth.of(new MonthAt(At.ROOT, 
+        SkyMonth sky = SkyMonth.of(new MonthAt(
+                At.ROOT,
                 month.place(),
                 month.month(),
                 Optional.of(new Sky.Clearness(month.clearness())),
-                Optional.empty(), "month"));
+                Optional.empty(),
+                "month"));
         DailyClearness days =
                 DailyClearness.scaled(month.clearness(), sky.clearnessSpread().value());
         double sum = 0;

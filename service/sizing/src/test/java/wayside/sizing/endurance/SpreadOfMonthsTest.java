@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
-import wayside.sizing.brief.At;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Sky;
 import wayside.sizing.solar.DailyClearness;
 import wayside.sizing.solar.MonthAt;
@@ -41,11 +41,13 @@ class SpreadOfMonthsTest {
     }
 
     private static double spread(RealMonth month) {
-        return SkyMonth.of(new MonthAt(At.ROOT, 
+        return SkyMonth.of(new MonthAt(
+                        At.ROOT,
                         month.place(),
                         month.month(),
                         Optional.of(new Sky.Clearness(month.clearness())),
-                        Optional.empty(), "month"))
+                        Optional.empty(),
+                        "month"))
                 .clearnessSpread()
                 .value();
     }

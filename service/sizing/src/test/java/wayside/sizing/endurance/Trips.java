@@ -1,10 +1,10 @@
 package wayside.sizing.endurance;
 
 import java.util.Arrays;
-import wayside.sizing.brief.At;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
@@ -23,11 +23,13 @@ final class Trips {
     }
 
     static StaySky sky(double latitude, int month, int nights, double clearness, double uncertainty) {
-        MonthAt at = new MonthAt(At.ROOT, 
+        MonthAt at = new MonthAt(
+                At.ROOT,
                 Place.of(latitude, 0),
                 month,
                 Optional.of(new Sky.Clearness(clearness)),
-                Optional.of(new Ambient(15, 10)), "stay");
+                Optional.of(new Ambient(15, 10)),
+                "stay");
         ArrayModel array = ArrayModel.of(PanelMount.FLAT, latitude);
         return new StaySky(latitude, month, nights, SkyMonth.of(at), array, SkyScatter.of(uncertainty, 0));
     }

@@ -21,7 +21,7 @@ class ArrayDayTest {
             @ForAll @DoubleRange(min = 0, max = 360) double azimuth,
             @ForAll @DoubleRange(min = -30, max = 45) double airC) {
         for (double tiltOrFlat : new double[] {tilt, 0}) {
-            ArrayModel array = ArrayModel.of(PanelMount.of(tiltOrFlat, azimuth, 0.1), "/panel", latitude);
+            ArrayModel array = ArrayModel.of(PanelMount.of(tiltOrFlat, azimuth, 0.1), latitude);
             SolarDay day = SolarDay.of(latitude, dayOfYear, array.position().plane());
             double globalWh = 1000 * clearness * day.extraterrestrialKwhM2();
             double[] yield = new double[2 * HourlySplit.HOURS];
