@@ -30,7 +30,7 @@ public record EnduranceBrief(
     /** A question that leaves open all that may be left open. */
     public static EnduranceBrief of(BuiltSystem system, Trip trip, Load... loads) {
         OptionalDouble open = OptionalDouble.empty();
-        return new EnduranceBrief(At.ROOT, system, List.of(loads), trip, open, BankPlacement.OPEN, open, Sampling.OPEN);
+        return new EnduranceBrief(At.ROOT, system, Load.list(At.ROOT.field("loads"), loads), trip, open, BankPlacement.OPEN, open, Sampling.OPEN);
     }
 
     /** The same question on another trip. */

@@ -28,7 +28,7 @@ public record EnergyBrief(
     public static EnergyBrief of(Load... loads) {
         return new EnergyBrief(
                 At.ROOT,
-                List.of(loads),
+                Load.list(At.ROOT.field("loads"), loads),
                 OptionalDouble.empty(),
                 InverterSpec.OPEN,
                 OptionalDouble.empty(),

@@ -1,5 +1,6 @@
 package wayside.sizing.brief;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -51,6 +52,30 @@ public record Load(
     /** Whether the trip fails if this load goes short. */
     public boolean isEssential() {
         return essential.orElse(true);
+    }
+
+    /** Loads as a list that stands there. */
+    public static List<Load> list(At at, Load... loads) {
+        List<Load> placed = new ArrayList<>();
+        for (Load load : loads) {
+            placed.add(load.standingAt(at.entry(placed.size())));
+        }
+        return placed;
+    }
+
+    private Load standingAt(At place) {
+        return new Load(
+                place,
+                name,
+                supply,
+                quantity,
+                power,
+                hoursPerDay,
+                dutyCycle,
+                windows,
+                surge,
+                essential,
+                ambientDuty);
     }
 
     /** A single essential direct-current load that is on for so many hours a day. */

@@ -17,6 +17,6 @@ public record SystemBrief(
     }
 
     public static SystemBrief of(Trip trip, Load... loads) {
-        return new SystemBrief(At.ROOT, List.of(loads), trip, SystemWishes.open(At.ROOT.field("system")), Target.OPEN, Sampling.OPEN);
+        return new SystemBrief(At.ROOT, Load.list(At.ROOT.field("loads"), loads), trip, SystemWishes.open(At.ROOT.field("system")), Target.OPEN, Sampling.OPEN);
     }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
+import wayside.sizing.brief.At;
+import java.util.OptionalInt;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -36,22 +38,12 @@ class LoadSuspicionsTest {
     }
 
     private static Load amps(String name, Supply supply, double currentA, double voltageV) {
-        return new Load(
-                name,
-                supply,
-                1,
-                new RunningPower.Amps(currentA, voltageV),
-                OptionalDouble.of(1),
-                OptionalDouble.empty(),
-                List.of(),
-                Optional.empty(),
-                true,
-                List.of());
+        return Load.dc(name, 1, 1).suppliedBy(supply).drawing(new RunningPower.Amps(currentA, voltageV));
     }
 
     private static InverterSpec inverter(double continuousW) {
         OptionalDouble open = OptionalDouble.empty();
-        return new InverterSpec(OptionalDouble.of(continuousW), open, open, open, open);
+        return new InverterSpec(At.ROOT.field("inverter"), OptionalDouble.of(continuousW), open, open, open, open);
     }
 
     @Test
@@ -115,15 +107,16 @@ class LoadSuspicionsTest {
     @Test
     void aWindowOfTheWholeDayCountsAsItsHours() {
         Load byWindow = new Load(
+                At.ROOT,
                 "Fridge",
-                Supply.DC,
-                1,
+                Optional.empty(),
+                OptionalInt.empty(),
                 new RunningPower.Watts(45),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 List.of(new Window(0, Window.MINUTES_PER_DAY)),
                 Optional.empty(),
-                true,
+                Optional.empty(),
                 List.of());
         assertThat(cautions(byWindow)).extracting(Caution::code).containsExactly("label-around-the-clock");
     }
@@ -185,15 +178,16 @@ class LoadSuspicionsTest {
         boolean curve = !row.text("ambientDuty").isEmpty();
         double surge = row.number("surgeFactor");
         return new Load(
+                At.ROOT,
                 row.key(),
-                row.text("supply").equals("ac") ? Supply.AC : Supply.DC,
-                (int) row.number("quantity"),
+                Optional.of(row.text("supply").equals("ac") ? Supply.AC : Supply.DC),
+                OptionalInt.of((int) row.number("quantity")),
                 new RunningPower.Watts(row.number("powerW")),
                 OptionalDouble.of(row.number("hoursPerDay")),
                 curve ? OptionalDouble.empty() : row.findNumber("dutyCycle"),
                 List.of(),
                 surge > 1 ? Optional.of(new Surge.Factor(surge)) : Optional.empty(),
-                row.text("essential").equals("true"),
+                Optional.of(row.text("essential").equals("true")),
                 curve ? List.of(new DutyPoint(25, 0.33)) : List.of());
     }
 }

@@ -82,7 +82,7 @@ class ChargersTest {
                 need,
                 Derived.given("driving", hours, Unit.HOUR, "/test"),
                 Briefs.charging(OptionalDouble.of(chargerA), OptionalDouble.empty()));
-        assertThat(charger.energyPerDayWh(Derived.given("driving", hours, Unit.HOUR, "/test"))
+        assertThat(charger.energyPerDayWh("trip", Derived.given("driving", hours, Unit.HOUR, "/test"))
                         .value())
                 .isLessThanOrEqualTo(need.acceptedW().value() * hours + 1e-6);
     }
