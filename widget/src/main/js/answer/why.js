@@ -5,42 +5,47 @@ const BASES = {
   'common-practice': 'Common practice', 'price-book': 'Price book',
 };
 
+const NO_WAY = {figures: {}, steps: [], sources: []};
+
 /** Opens the way to a figure in its place. Built when it is opened; a step it rests on opens inside it. */
-export function why(figureLabel, stepId, steps, reader) {
-  const step = steps.get(stepId);
+export function why(figureLabel, pointer, way, reader) {
+  const stepId = way.figures[pointer];
+  const step = way.steps.get(stepId);
   if (!step) {
     return undefined;
   }
-  return folded('why', 'why', ` ${figureLabel}`, step, steps, reader, stepId);
+  return folded('why', 'why', ` ${figureLabel}`, step, way, reader, stepId);
 }
 
-function folded(className, summary, spoken, step, steps, reader, key) {
+function folded(className, summary, spoken, step, way, reader, key) {
   const body = h('div', {class: 'steps'});
   const fill = () => {
     if (body.childElementCount === 0) {
-      body.append(stepView(step, steps, reader, key));
+      body.append(stepView(step, way, reader, key));
     }
   };
   return h('details', {class: className, 'data-open': `${className}:${key}`, toggle: fill},
     h('summary', {}, summary, h('span', {class: 'unseen'}, spoken)), body);
 }
 
-function stepView(step, steps, reader, path) {
+function stepView(step, way, reader, path) {
+  const uses = [
+    ...(step.inputs ?? []).map((input) => inputView(input, way, reader, path)),
+    ...(step.constants ?? []).map(({symbol, value, unit}) => h('li', {}, `${symbol} = `, reader.exactText(value, unit))),
+  ];
   return h('div', {class: 'step'},
-    h('p', {class: 'steplabel'}, h('b', {}, step.label), step.formula ? h('code', {}, step.formula) : undefined),
-    step.inputs.length > 0 ? h('ul', {class: 'inputs'}, step.inputs.map((input) => inputView(input, steps, reader, path))) : undefined,
+    h('p', {class: 'steplabel'}, h('b', {}, step.label), step.expression ? h('code', {}, step.expression) : undefined),
+    uses.length > 0 ? h('ul', {class: 'inputs'}, uses) : undefined,
     h('p', {class: 'result'}, '= ', reader.exactText(step.value, step.unit)),
-    step.reason ? h('p', {class: 'ground'}, step.reason) : undefined,
-    h('p', {class: 'ground'}, ground(step)));
+    step.note ? h('p', {class: 'ground'}, step.note) : undefined,
+    step.table ? h('p', {class: 'ground'}, `Table ${step.table}, row ${step.row}`) : undefined,
+    h('p', {class: 'ground'}, ground(way.sources[step.source])));
 }
 
-function inputView(input, steps, reader, path) {
-  const from = steps.get(input.from);
-  const text = [`${input.name} = `, reader.exactText(input.value, input.unit)];
-  if (!from) {
-    return h('li', {}, text);
-  }
-  return h('li', {}, folded('deeper', text, '', from, steps, reader, `${path}/${input.from}`));
+function inputView({symbol, step}, way, reader, path) {
+  const from = way.steps.get(step);
+  return h('li', {},
+    folded('deeper', [`${symbol} = `, reader.exactText(from.value, from.unit)], '', from, way, reader, `${path}/${step}`));
 }
 
 /** What stands behind a value: the kind, the title and the clause. */
@@ -50,7 +55,8 @@ export function ground({basis, title, clause}) {
   return clause ? `${named}, ${clause}` : named;
 }
 
-/** The steps of an answer by their ids. */
-export function stepsOf(answer) {
-  return new Map((answer.derivation ?? []).map((step) => [step.id, step]));
+/** The way to the figures of an answer: ids of their steps by where they stand, steps by their ids, sources in order. */
+export function wayOf({derivation}) {
+  const {figures, steps, sources} = derivation ?? NO_WAY;
+  return {figures, steps: new Map(steps.map((step) => [step.id, step])), sources};
 }
