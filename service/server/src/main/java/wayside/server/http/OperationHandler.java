@@ -31,9 +31,9 @@ final class OperationHandler<Q extends Record, A extends Record> implements Hand
     @Override
     public void handle(Context context) throws Exception {
         Accepts.require(context.header("Accept"), Json.TYPE);
-        Query.refuse(context);
         boolean minimal = Preference.isMinimal(context);
-        Figures figures = Figures.explained(minimal ? Explanation.NONE : Explanation.ALL);
+        Figures figures =
+                Figures.explained(Query.explanation(context, minimal ? Explanation.NONE : Explanation.ALL));
         YearForm<?, A> yearForm = operation.yearForm();
         A answer = yearForm != null && FormBody.is(context)
                 ? ofYear(context, yearForm, figures)

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.DerivationView;
+import wayside.server.problem.Problem;
+import wayside.server.problem.ProblemException;
+import wayside.server.problem.ProblemKind;
 import wayside.sizing.trace.Derivation;
 import wayside.sizing.trace.Derived;
 
@@ -51,7 +54,11 @@ public final class Figures {
         return placed.stream().map(Placed::value).toList();
     }
 
-    /** The way to the figures that are asked for; null when none is. */
+    /**
+     * The way to the figures that are asked for; null when none is.
+     *
+     * @throws ProblemException when no figure stands where one is asked for
+     */
     @Nullable
     DerivationView derivation() {
         if (explanation instanceof Explanation.None) {
@@ -60,6 +67,10 @@ public final class Figures {
         List<Placed> asked = placed.stream()
                 .filter(one -> explanation.covers(one.pointer()))
                 .toList();
+        if (asked.isEmpty() && explanation instanceof Explanation.Of one) {
+            throw new ProblemException(Problem.of(
+                    ProblemKind.BAD_REQUEST, "No figure of this answer stands at " + one.at() + ", so none is explained."));
+        }
         Derivation derivation =
                 Derivation.of(asked.stream().map(Placed::value).toList());
         Map<String, String> steps = new LinkedHashMap<>();
