@@ -37,6 +37,7 @@ public final class EnduranceWriter {
         double coldHours = figures.at("coldLockoutHours", result.cycles().coldLockoutHours());
         double coldWh = figures.at("coldLockoutWh", result.cycles().coldLockoutWh());
         InverseView inverse = inverse(result, figures);
+        int compared = (int) figures.at("comparedRuns", result.comparedRuns());
         List<WhatHelpsView> helps = helps(result.whatHelps(), figures);
         int runs = (int) figures.at("runs", result.runs());
         Tail tail = Tail.of(answer, figures);
@@ -58,6 +59,7 @@ public final class EnduranceWriter {
                 coldWh,
                 worst(result.worst(), result.worstText()),
                 inverse,
+                compared,
                 helps,
                 tail.assumptions(),
                 tail.cautions(),
@@ -122,14 +124,19 @@ public final class EnduranceWriter {
         Integer nights = result.nights()
                 .map(value -> (int) Math.round(figures.in("inverse").at("nights", value)))
                 .orElse(null);
-        return new InverseView(accepted, factor, nights, result.nightsAreMore());
+        int runs = (int) figures.in("inverse").at("nightsRuns", result.nightsRuns());
+        return new InverseView(accepted, factor, nights, result.nightsAreMore(), runs);
     }
 
     static List<WhatHelpsView> helps(List<WhatHelps> changes, Figures figures) {
         List<WhatHelpsView> views = new ArrayList<>();
         for (WhatHelps change : changes) {
             Figures here = figures.in("whatHelps").entry(views.size());
-            views.add(new WhatHelpsView(change.code(), change.change(), here.at("chanceOfRunningFlat", change.chanceOfRunningFlat())));
+            views.add(new WhatHelpsView(
+                    change.code(),
+                    change.change(),
+                    here.at("chanceOfRunningFlat", change.chanceOfRunningFlat()),
+                    here.at("chanceWithoutChange", change.chanceWithout())));
         }
         return views;
     }

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * @param loads at least one
  * @param initialStateOfCharge at the first midnight [share]; full if absent
  * @param bankPlacement where the bank stands
- * @param acceptedChance chance of running flat that the customer takes, for the questions turned round [share]
+ * @param acceptedChance chance of running flat that the customer takes, for the questions turned round [share], below 1
  * @param sampling how often the trip is lived, and in what weathers
  */
 public record EnduranceBrief(

@@ -126,6 +126,11 @@ public record Load(
                 ambientDuty);
     }
 
+    /** The same load drawing so many times its power while it runs. */
+    public Load drawing(double factor) {
+        return drawing(power.times(factor));
+    }
+
     public Load times(int newQuantity) {
         return new Load(
                 at,

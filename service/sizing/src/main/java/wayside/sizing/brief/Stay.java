@@ -46,6 +46,10 @@ public record Stay(
                 OptionalDouble.empty());
     }
 
+    public Stay lasting(int newNights) {
+        return new Stay(at, place, month, newNights, sky, ambient, drivingHoursPerDay, hookupHoursPerDay);
+    }
+
     public Stay under(Sky newSky) {
         return new Stay(at, place, month, nights, Optional.of(newSky), ambient, drivingHoursPerDay, hookupHoursPerDay);
     }

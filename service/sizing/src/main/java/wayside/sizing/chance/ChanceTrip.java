@@ -3,10 +3,13 @@ package wayside.sizing.chance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.PanelMount;
+import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.endurance.LedgerDay;
-import wayside.sizing.endurance.Proportion;
+import wayside.sizing.endurance.ConfidenceInterval;
 import wayside.sizing.endurance.RecordedWeather;
 import wayside.sizing.endurance.Simulation;
 import wayside.sizing.endurance.Weather;
@@ -15,7 +18,8 @@ import wayside.sizing.system.Chargers;
 import wayside.sizing.system.Site;
 import wayside.sizing.system.SiteStay;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
+import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
@@ -41,10 +45,17 @@ final class ChanceTrip {
             "Egido & Lorenzo, The sizing of stand-alone PV systems, Solar Energy Materials and Solar Cells 26 (1992)",
             "iso-reliability curve by simulation; days by Bendt and others 1981");
 
+    private static final Expression CONFIRMED = Expression.definition("N = min(n, n_max)");
+    private static final NamedOperation CHANCE = NamedOperation.of(
+            NamedOperation.Kind.SIMULATION,
+            "share of the N runs in which an essential load goes short in some hour, the bank aged to a share a",
+            METHOD);
+
     private final Site site;
     private final TripModel model;
     private final Weather weather;
     private final RecordedWeather searched;
+    private final int searchedRuns;
     private final Derived runs;
     private final Derived age;
 
@@ -52,29 +63,33 @@ final class ChanceTrip {
         this.site = site;
         model = model(site);
         long seed = site.brief().sampling().weatherSeed();
-        weather = model.weather(seed, site.brief().system().panel());
-        runs = runs(site, weather.hours());
-        int affordable = Math.max(FEWEST_SEARCHED, SEARCHED_HOURS / weather.hours());
-        searched = RecordedWeather.of(weather, Math.min((int) runs.value(), Math.min(SEARCH_RUNS, affordable)));
+        Weather drawn = model.weather(seed, site.brief().system().panel());
+        runs = runs(site, drawn.hours());
+        int all = (int) runs.value();
+        searched = RecordedWeather.of(drawn, all);
+        weather = searched.runs() == all ? searched : drawn;
+        int affordable = Math.max(FEWEST_SEARCHED, SEARCHED_HOURS / drawn.hours());
+        searchedRuns = Math.min(searched.runs(), Math.min(SEARCH_RUNS, affordable));
         age = site.chemistry().endOfLifeShare();
     }
 
     private static Derived runs(Site site, int hours) {
         OptionalInt given = site.brief().sampling().runs();
         Derived wanted = Derived.byDefault(
-                        "trips to be lived",
+                        "runs of the trip, wanted",
                         RUNS,
                         Unit.COUNT,
                         site.brief().sampling().at("runs"),
                         "Tells three in a hundred from two",
                         Source.definition())
                 .unlessGiven(given);
-        return Derived.computed(
-                "trips lived",
-                Math.min(wanted.value(), Math.max(FEWEST_SEARCHED, MOST_HOURS / hours)),
+        Derived affordable = Derived.convention(
+                "runs that four million simulated hours allow",
+                Math.max(FEWEST_SEARCHED, MOST_HOURS / hours),
                 Unit.COUNT,
-                Formula.definition("N = smaller of n and what 4 million simulated hours allow"),
-                wanted.as("n"));
+                "An answer comes within a second",
+                Source.definition());
+        return CONFIRMED.value("runs of the trip", Unit.COUNT, wanted.as("n"), affordable.as("n_max"));
     }
 
     private static TripModel model(Site site) {
@@ -86,14 +101,31 @@ final class ChanceTrip {
                 SkyUncertainty.of(site.brief().sampling(), months));
     }
 
-    private List<LedgerDay> days(Chargers chargers, double moreDriving) {
+    /**
+     * All loads drawing so many times their power, through the inverter of the system, which stays as it is.
+     *
+     * @return the trip that takes so much
+     */
+    TripModel drawing(double factor) {
+        SystemWishes wishes = site.brief().system();
+        EnergyBrief energy = new EnergyBrief(
+                wishes.at(),
+                site.brief().loads(),
+                wishes.busVoltageV(),
+                model.budgets().get(0).inverterAsItIs(wishes.inverter()),
+                wishes.standbyW(),
+                OptionalDouble.empty());
+        return model.taking(energy.drawing(factor));
+    }
+
+    private List<LedgerDay> days(TripModel lived, Chargers chargers, double moreDriving) {
         double alternatorW =
                 chargers.alternator().map(a -> a.chargerPowerW().value()).orElse(0.0);
         double shoreW = chargers.shore().map(s -> s.chargerPowerW().value()).orElse(0.0);
-        return model.days(
+        return lived.days(
                 alternatorW,
                 shoreW,
-                stay -> Skies.DRAWN.bankC(model, stay, site.offsetK().value()),
+                stay -> Skies.DRAWN.bankC(lived, stay, site.offsetK().value()),
                 hours -> Math.min(24, hours + moreDriving),
                 hours -> hours);
     }
@@ -129,57 +161,57 @@ final class ChanceTrip {
 
     /** A pair with the chargers that go with such a bank. */
     Scenario scenario(double nominalWh, double solarW) {
-        return scenario(nominalWh, solarW, 0);
+        return scenario(model, chargers(nominalWh), nominalWh, solarW, 0);
     }
 
-    /** The same, driving some hours more each day. */
-    Scenario scenario(double nominalWh, double solarW, double moreDriving) {
-        List<LedgerDay> days = days(chargers(tried(nominalWh)), moreDriving);
+    /** A pair with other chargers, on a trip that takes something else or drives some hours more each day. */
+    Scenario scenario(TripModel lived, Chargers chargers, double nominalWh, double solarW, double moreDriving) {
+        List<LedgerDay> days = days(lived, chargers, moreDriving);
         return new Scenario(days, site.chemistry(), nominalWh, age.value(), solarW, 1);
     }
 
-    private Chargers chargers(Derived nominalWh) {
-        return Chargers.of(site, nominalWh);
-    }
-
-    private static Derived tried(double nominalWh) {
-        return Derived.computed(
-                "rated energy tried", nominalWh, Unit.WATT_HOUR, Formula.definition("by halving the range"));
+    /** Those that go with a bank of a size [Wh]. */
+    Chargers chargers(double nominalWh) {
+        return Chargers.of(
+                site,
+                Derived.convention(
+                        "rated energy tried", nominalWh, Unit.WATT_HOUR, "One of those tried", Source.definition()));
     }
 
     /** Share of the searched lives that run flat. */
     double searchedShare(Scenario scenario) {
-        return (double) Simulation.flatRuns(scenario.ledger(), searched, searched.runs()) / searched.runs();
+        return (double) Simulation.flatRuns(scenario.ledger(), searched, searchedRuns) / searchedRuns;
+    }
+
+    /** Share of all lives that run flat. */
+    double share(Scenario scenario) {
+        return (double) flat(scenario) / (int) runs.value();
+    }
+
+    private int flat(Scenario scenario) {
+        return Simulation.flatRuns(scenario.ledger(), weather, (int) runs.value());
     }
 
     /** The chance in all lives, traced. */
     Endurance.Chance chance(Scenario scenario, String label, Derived nominalWh, Optional<Derived> solarW) {
-        int count = (int) runs.value();
-        Proportion chance = Proportion.of(Simulation.flatRuns(scenario.ledger(), weather, count), count);
-        Input[] grounds = grounds(nominalWh, solarW);
-        String text =
-                "p = n_flat / N: lives of the trip in which an essential load goes short, the bank aged to a share a";
-        String range = "Wilson's range of 95 % for p = n_flat / N";
-        return new Endurance.Chance(
-                Derived.computed(label, chance.value(), Unit.SHARE, new Formula(text, METHOD), grounds),
-                Derived.computed(label + ", low end", chance.low(), Unit.SHARE, new Formula(range, METHOD), grounds),
-                Derived.computed(label + ", high end", chance.high(), Unit.SHARE, new Formula(range, METHOD), grounds));
+        Derived chance = CHANCE.value(label, share(scenario), Unit.SHARE, grounds(nominalWh, solarW));
+        ConfidenceInterval interval = ConfidenceInterval.of(chance, runs);
+        return new Endurance.Chance(chance, interval.low(), interval.high());
     }
 
     private Input[] grounds(Derived nominalWh, Optional<Derived> solarW) {
         List<Input> inputs = new ArrayList<>(List.of(
                 nominalWh.as("E"), age.as("a"), runs.as("N"), site.offsetK().as("dT")));
-        Chargers chargers = chargers(nominalWh);
+        Chargers chargers = Chargers.of(site, nominalWh);
         chargers.alternator()
                 .ifPresent(alternator -> inputs.add(alternator.chargerPowerW().as("P_alternator")));
         chargers.shore().ifPresent(shore -> inputs.add(shore.chargerPowerW().as("P_shore")));
         solarW.ifPresent(power -> inputs.add(power.as("P")));
         for (int i = 0; i < model.months().size(); i++) {
-            String n = Integer.toString(i + 1);
-            inputs.add(model.budgets().get(i).dailyTotalWh().as("E_d" + n));
-            inputs.add(model.months().get(i).yieldWhPerW().as("y" + n));
-            inputs.add(model.months().get(i).sky().clearnessSpread().as("s" + n));
-            inputs.add(model.uncertainty().ofMeans().get(i).as("u" + n));
+            inputs.add(model.budgets().get(i).dailyTotalWh().as("E_d"));
+            inputs.add(model.months().get(i).yieldWhPerW().as("y"));
+            inputs.add(model.months().get(i).sky().clearnessSpread().as("s"));
+            inputs.add(model.uncertainty().ofMeans().get(i).as("u"));
         }
         inputs.add(model.uncertainty().ofSpread().as("v"));
         return inputs.toArray(Input[]::new);

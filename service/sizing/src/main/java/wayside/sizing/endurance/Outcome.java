@@ -26,8 +26,9 @@ public final class Outcome {
         return totals.flatRuns;
     }
 
-    public Proportion chance() {
-        return Proportion.of(totals.flatRuns, totals.runs);
+    /** Share of the runs that run flat. */
+    public double chance() {
+        return (double) totals.flatRuns / totals.runs;
     }
 
     public StateBands bands() {

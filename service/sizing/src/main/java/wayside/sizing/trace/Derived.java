@@ -1,6 +1,5 @@
 package wayside.sizing.trace;
 
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -49,9 +48,5 @@ public sealed interface Derived permits Given, Default, Convention, LookedUp, Co
 
     static LookedUp lookedUp(String label, double value, Unit unit, String table, String row, Source source) {
         return new LookedUp(label, new Quantity(value, unit), table, row, source);
-    }
-
-    static Computed computed(String label, double value, Unit unit, Formula formula, Input... inputs) {
-        return new Computed(label, new Quantity(value, unit), formula, List.of(inputs));
     }
 }

@@ -10,20 +10,20 @@ public final class EnduranceWords {
     private EnduranceWords() {}
 
     static String advice(EnduranceQuestion question, Outcome outcome, List<WhatHelps> changes) {
-        double chance = outcome.chance().value();
+        double chance = outcome.chance();
         String head = String.format(
                 Locale.ROOT,
                 "With %,.0f Wh of battery and %.0f W of panel you run flat on %s.",
                 question.charger().nominalEnergyWh().value(),
                 question.solarW().value(),
                 often(chance));
-        return head + whatHelpsMost(chance, changes);
+        return head + whatHelpsMost(changes);
     }
 
     /** The first of the changes, when it helps at all. */
-    public static String whatHelpsMost(double chance, List<WhatHelps> changes) {
+    public static String whatHelpsMost(List<WhatHelps> changes) {
         return changes.stream()
-                .filter(change -> change.chanceOfRunningFlat().value() < chance)
+                .filter(WhatHelps::helps)
                 .findFirst()
                 .map(change -> String.format(
                         Locale.ROOT,

@@ -3,7 +3,7 @@ package wayside.sizing.trip;
 import java.util.ArrayList;
 import java.util.List;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
@@ -13,6 +13,11 @@ final class LedgerSteps {
     private static final Source METHOD = Source.paper(
             "Egido & Lorenzo, The sizing of stand-alone PV systems, Solar Energy Materials and Solar Cells 26 (1992)",
             "loss of load by simulation; days by Bendt and others 1981, hours as in the solar yield");
+
+    private static final NamedOperation CHANGED = NamedOperation.of(
+            NamedOperation.Kind.SIMULATION,
+            "share of the same runs that run flat with this one change; p0 without it",
+            METHOD);
 
     private final Input[] grounds;
 
@@ -26,13 +31,12 @@ final class LedgerSteps {
                 question.offsetK().as("dT"),
                 question.runs().as("N")));
         for (int i = 0; i < question.model().months().size(); i++) {
-            String n = Integer.toString(i + 1);
             var month = question.model().months().get(i);
-            inputs.add(question.model().budgets().get(i).dailyTotalWh().as("E_d" + n));
-            inputs.add(month.yieldWhPerW().as("y" + n));
-            inputs.add(month.sky().clearness().as("KT" + n));
-            inputs.add(month.sky().clearnessSpread().as("s" + n));
-            inputs.add(question.model().uncertainty().ofMeans().get(i).as("u" + n));
+            inputs.add(question.model().budgets().get(i).dailyTotalWh().as("E_d"));
+            inputs.add(month.yieldWhPerW().as("y"));
+            inputs.add(month.sky().clearness().as("KT"));
+            inputs.add(month.sky().clearnessSpread().as("s"));
+            inputs.add(question.model().uncertainty().ofMeans().get(i).as("u"));
         }
         if (question.skies().drawsDays()) {
             inputs.add(question.model().uncertainty().ofSpread().as("v"));
@@ -42,16 +46,11 @@ final class LedgerSteps {
 
     /** A figure straight out of the ledger. */
     Derived step(String label, double value, Unit unit, String text) {
-        return Derived.computed(label, value, unit, new Formula(text, METHOD), grounds);
+        return NamedOperation.of(NamedOperation.Kind.SIMULATION, text, METHOD).value(label, value, unit, grounds);
     }
 
     /** A share of runs that only differ from the main answer by one change. */
     static Derived share(String label, int flat, int runs, Derived base) {
-        return Derived.computed(
-                label,
-                (double) flat / runs,
-                Unit.SHARE,
-                new Formula("p = n_flat / N in the same weathers, with one change; p0 without it", METHOD),
-                base.as("p0"));
+        return CHANGED.value(label, (double) flat / runs, Unit.SHARE, base.as("p0"));
     }
 }

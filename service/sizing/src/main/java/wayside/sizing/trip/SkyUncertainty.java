@@ -10,7 +10,7 @@ import wayside.sizing.solar.SkyBasis;
 import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -23,8 +23,11 @@ import wayside.sizing.trace.Unit;
  * @param daySpread whose spread that is
  */
 public record SkyUncertainty(List<Derived> ofMeans, Derived ofSpread, DaySpread daySpread) {
-    /** From the middle to the end that one in ten lies beyond, of a normal distribution. */
-    private static final double TENTH = 1.2816;
+    /** q: from the middle to the end that one in ten lies beyond, of a normal distribution. */
+    private static final Expression OF_LATITUDE = Expression.commonPractice(
+                    "s = max(s_table, (H_high - H_low) / (2 q H))")
+            .with("q", 1.2816, Unit.COUNT)
+            .with("s_table", SkyScatter.MEAN_FROM_TABLE, Unit.SHARE);
 
     private static final Source CHECKED = Source.dataset(
             "Daily clearness of typical years, NREL TMY3 2008", "chosen so that predicted chances come true");
@@ -84,13 +87,9 @@ public record SkyUncertainty(List<Derived> ofMeans, Derived ofSpread, DaySpread 
     }
 
     private static Derived ofLatitude(String label, SkyMonth sky) {
-        double range = sky.highKwhM2().value() - sky.lowKwhM2().value();
-        double deviation = range / (2 * TENTH * sky.horizontalKwhM2().value());
-        return Derived.computed(
+        return OF_LATITUDE.value(
                 label,
-                Math.max(SkyScatter.MEAN_FROM_TABLE, deviation),
                 Unit.SHARE,
-                Formula.commonPractice("s = (H_high - H_low) / (2 1.2816 H), at least 0.16"),
                 sky.highKwhM2().as("H_high"),
                 sky.lowKwhM2().as("H_low"),
                 sky.horizontalKwhM2().as("H"));

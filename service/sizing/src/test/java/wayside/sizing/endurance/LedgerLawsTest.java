@@ -116,7 +116,7 @@ class LedgerLawsTest {
                         Outcome outcome = Simulation.simulate(ledger, weather, 777);
                         double[][] bands = outcome.bands().quantiles(0.05, 0.5, 0.95);
                         return List.of(
-                                outcome.chance().value(),
+                                outcome.chance(),
                                 outcome.solarWh(),
                                 outcome.storageLossWh(),
                                 outcome.unmetWh(),
