@@ -48,7 +48,7 @@ class EnduranceTest {
                 .body("stateOfCharge.p95", everyItem(lessThanOrEqualTo(1f)))
                 .body("whatHelps.code", hasItem("more-panel"))
                 .body("worstRun.text", containsString("200 trips"))
-                .body("steps", hasKey("/chanceOfRunningFlat/value"))
+                .body("derivation.figures", hasKey("/chanceOfRunningFlat/value"))
                 .body("assumptions.field", hasItem("/skyUncertainty"));
         double sources = sum(answer, "sources.solarWh", "sources.alternatorWh", "sources.shoreWh");
         double uses = sum(
@@ -117,7 +117,7 @@ class EnduranceTest {
                 .body("ruleOfThumb.chanceOfRunningFlat", notNullValue())
                 .body("whatHelps.code", hasItem("more-battery"))
                 .body("advice", containsString("you run flat on"))
-                .body("steps", hasKey("/chanceOfRunningFlat/value"));
+                .body("derivation.figures", hasKey("/chanceOfRunningFlat/value"));
     }
 
     @Test

@@ -34,7 +34,7 @@ class SolarYieldTest {
                 .body("months[5].yieldWhPerDay", greaterThan(300.0))
                 .body("months[11].yieldWhPerDay", lessThan(90.0))
                 .body("months[0].skyBasis", equalTo("world-climatology"))
-                .body("steps", hasKey("/months/11/yieldRangeWhPerDay/low"))
+                .body("derivation.figures", hasKey("/months/11/yieldRangeWhPerDay/low"))
                 .body("assumptions.field", hasItems("/panel/tiltDegrees", "/solarPowerW", "/months/sky"));
     }
 
