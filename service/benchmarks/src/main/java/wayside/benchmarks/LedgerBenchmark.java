@@ -19,6 +19,7 @@ import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
@@ -67,14 +68,13 @@ public class LedgerBenchmark {
     @Setup
     public void prepare() {
         MonthAt at = new MonthAt(
+                At.ROOT,
                 Place.of(LATITUDE, 7),
                 4,
                 Optional.of(new Sky.Clearness(0.45)),
                 Optional.of(new Ambient(10, 8)),
-                "stay",
-                "/stay",
-                "/place");
-        ArrayModel array = ArrayModel.of(PanelMount.of(tiltDegrees, 180, 0), "/panel", LATITUDE);
+                "stay");
+        ArrayModel array = ArrayModel.of(PanelMount.of(tiltDegrees, 180, 0), LATITUDE);
         weather = new ModelWeather(
                 List.of(new StaySky(LATITUDE, 4, NIGHTS, SkyMonth.of(at), array, SkyScatter.of(0.12, 0.27))), 1);
         double[] none = new double[24];
