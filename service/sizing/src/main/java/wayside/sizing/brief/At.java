@@ -10,7 +10,7 @@ public record At(String pointer) {
     public static final At ROOT = new At("");
 
     /** The other part of a form: a file with a typical year. */
-    public static final At TYPICAL_YEAR = new At("/typicalYear");
+    public static final At TYPICAL_YEAR = ROOT.field("typicalYear");
 
     /** A field of the thing here. */
     public At field(String name) {
