@@ -39,15 +39,7 @@ record ChanceVerdict(SizedSystem system, ByChance found) {
         SystemBrief brief = system.site().brief();
         Target target = brief.target();
         if (target.objective().filter(wanted -> wanted == found.objective()).isEmpty()) {
-            String reason = target.objective().equals(Optional.of(Objective.PRICE))
-                    ? "Prices are yours to give, for a Wh of battery and for a W of panel; without them the lightest pair is"
-                            + " taken"
-                    : "Of the pairs that are sure enough, the lightest one whose panels fit a usual roof";
-            choices.add(choice(
-                    target.at("objective"),
-                    "bank and array chosen by",
-                    found.objective().code(),
-                    reason));
+            choices.add(chosenBy(target));
         }
         choices.add(Assumption.convention(
                 "what the chance is reckoned with",
@@ -59,8 +51,19 @@ record ChanceVerdict(SizedSystem system, ByChance found) {
         return choices;
     }
 
-    private static Assumption choice(String field, String label, String value, String reason) {
-        return Assumption.choice(field, label, value, reason, Source.commonPractice());
+    /** Left open, or by price where a price is missing: giving that one is the way to it. */
+    private Assumption chosenBy(Target target) {
+        boolean byPrice = target.objective().equals(Optional.of(Objective.PRICE));
+        String price = target.bankPricePerWh().isEmpty() ? "bankPricePerWh" : "arrayPricePerW";
+        return Assumption.choice(
+                target.at(byPrice ? price : "objective"),
+                "bank and array chosen by",
+                found.objective().code(),
+                byPrice
+                        ? "Prices are yours to give, for a Wh of battery and for a W of panel; without them the lightest pair is"
+                                + " taken"
+                        : "Of the pairs that are sure enough, the lightest one whose panels fit a usual roof",
+                Source.commonPractice());
     }
 
     /** The fifth in hand is of the other way of sizing. */
