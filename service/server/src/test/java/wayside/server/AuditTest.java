@@ -2,12 +2,18 @@ package wayside.server;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wayside.server.GeneratedRequests.Generated;
@@ -60,11 +66,18 @@ class AuditTest {
         return Files.writeString(folder.resolve(name + ".json"), answer);
     }
 
+    /** The one library that the script needs. */
+    private static String jackson() {
+        return Stream.of(ObjectMapper.class, JsonFactory.class, JsonIgnore.class)
+                .map(type -> type.getProtectionDomain().getCodeSource().getLocation().getPath())
+                .collect(Collectors.joining(File.pathSeparator));
+    }
+
     private static Run audit(List<Path> answers) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-cp",
-                System.getProperty("java.class.path"),
+                jackson(),
                 "../../deploy/Audit.java"));
         answers.forEach(answer -> command.add(answer.toString()));
         Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
