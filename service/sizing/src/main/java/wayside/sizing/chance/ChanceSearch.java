@@ -103,7 +103,7 @@ public final class ChanceSearch {
 
     private Endurance.Chance chance(Derived nominal, Derived arrayW) {
         return trip.chance(
-                trip.scenario(nominal.value(), arrayW.value()), "chance of running flat", nominal, Optional.of(arrayW));
+                trip.scenario(nominal.value(), arrayW.value()), "", nominal, Optional.of(arrayW));
     }
 
     private Derived found(String label, double value, Unit unit) {
@@ -115,7 +115,7 @@ public final class ChanceSearch {
         double solarW = thumb.solarPowerW().map(Derived::value).orElse(0.0);
         return Optional.of(trip.chance(
                         trip.scenario(thumb.nominalEnergyWh().value(), solarW),
-                        "rule of thumb: chance of running flat",
+                        "rule of thumb: ",
                         thumb.nominalEnergyWh(),
                         thumb.solarPowerW())
                 .value());

@@ -193,16 +193,17 @@ final class ChanceTrip {
     }
 
     /** The chance in all lives, traced. */
-    Endurance.Chance chance(Scenario scenario, String label, Derived nominalWh, Optional<Derived> solarW) {
-        Derived chance = CHANCE.value(label, share(scenario), Unit.SHARE, grounds(nominalWh, solarW));
+    Endurance.Chance chance(Scenario scenario, String whose, Derived nominalWh, Optional<Derived> solarW) {
+        Derived chance = CHANCE.value(
+                whose + "chance of running flat", share(scenario), Unit.SHARE, grounds(whose, nominalWh, solarW));
         ConfidenceInterval interval = ConfidenceInterval.of(chance, runs);
         return new Endurance.Chance(chance, interval.low(), interval.high());
     }
 
-    private Input[] grounds(Derived nominalWh, Optional<Derived> solarW) {
+    private Input[] grounds(String whose, Derived nominalWh, Optional<Derived> solarW) {
         List<Input> inputs = new ArrayList<>(List.of(
                 nominalWh.as("E"), age.as("a"), runs.as("N"), site.offsetK().as("dT")));
-        Chargers chargers = Chargers.of(site, nominalWh);
+        Chargers chargers = Chargers.of(site, nominalWh, whose);
         chargers.alternator()
                 .ifPresent(alternator -> inputs.add(alternator.chargerPowerW().as("P_alternator")));
         chargers.shore().ifPresent(shore -> inputs.add(shore.chargerPowerW().as("P_shore")));

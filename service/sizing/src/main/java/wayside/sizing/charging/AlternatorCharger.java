@@ -41,8 +41,8 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
                         Unit.AMPERE,
                         wishes.at("alternatorChargerA"))
                 : chosen(need, hoursPerDay, limit);
-        Derived power = need.powerW("alternator charger: power at the bank", current);
-        Derived taken = need.takenW("alternator charger: power that the bank takes", power);
+        Derived power = need.powerW(need.whose() + "alternator charger: power at the bank", current);
+        Derived taken = need.takenW(need.whose() + "alternator charger: power that the bank takes", power);
         return new AlternatorCharger(current, limit, power, taken);
     }
 
@@ -72,18 +72,18 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
 
     private static Derived chosen(ChargerNeed need, Derived hoursPerDay, Derived limit) {
         Derived needed = NEEDED.value(
-                "alternator charger: output that refills the bank in the day's driving",
+                need.whose() + "alternator charger: output that refills the bank in the day's driving",
                 Unit.AMPERE,
                 need.refillWh().as("E_in"),
                 hoursPerDay.as("h"),
                 need.chargingVoltageV().as("V_c"));
         Derived most = MOST.value(
-                "alternator charger: most that alternator and bank allow",
+                need.whose() + "alternator charger: most that alternator and bank allow",
                 Unit.AMPERE,
                 limit.as("I_max"),
                 need.acceptedW().as("P_max"),
                 need.chargingVoltageV().as("V_c"));
-        return CommonRatings.next("alternator charger: rated output", needed, most);
+        return CommonRatings.next(need.whose() + "alternator charger: rated output", needed, most);
     }
 
     private static Derived limit(ChargerNeed need, SystemWishes wishes) {

@@ -8,6 +8,7 @@ import wayside.sizing.trace.Unit;
 /**
  * The bank that a charger feeds.
  *
+ * @param whose opens the labels of what differs from bank to bank: {@code rule of thumb: }; empty for the answer's own
  * @param data of its chemistry
  * @param nominalEnergyWh rated [Wh]
  * @param bankVoltageV nominal [V]
@@ -16,6 +17,7 @@ import wayside.sizing.trace.Unit;
  * @param dailyWh out of its terminals on a usual day [Wh]
  */
 public record ChargerNeed(
+        String whose,
         ChemistryData data,
         Derived nominalEnergyWh,
         Derived bankVoltageV,
@@ -29,20 +31,25 @@ public record ChargerNeed(
     private static final Expression TAKEN = Expression.definition("P_in = min(P, P_max)");
 
     public static ChargerNeed of(
-            ChemistryData data, Derived nominalEnergyWh, Derived bankVoltageV, Derived busVoltageV, Derived dailyWh) {
+            String whose,
+            ChemistryData data,
+            Derived nominalEnergyWh,
+            Derived bankVoltageV,
+            Derived busVoltageV,
+            Derived dailyWh) {
         Derived charging = CHARGING_VOLTAGE.value(
                 "voltage of the bank while charging",
                 Unit.VOLT,
                 data.cellsInSeries(busVoltageV.value()).as("n"),
                 data.meanChargeCellVoltageV().as("V_cell"));
         Derived accepted = ACCEPTED.value(
-                "power that the bank takes below the knee",
+                whose + "power that the bank takes below the knee",
                 Unit.WATT,
                 nominalEnergyWh.as("E"),
                 data.maximumChargeRate().typical().as("r"),
                 charging.as("V_c"),
                 bankVoltageV.as("V"));
-        return new ChargerNeed(data, nominalEnergyWh, bankVoltageV, charging, accepted, dailyWh);
+        return new ChargerNeed(whose, data, nominalEnergyWh, bankVoltageV, charging, accepted, dailyWh);
     }
 
     /** Energy that a charger must put in each day to replace what was taken [Wh]. */

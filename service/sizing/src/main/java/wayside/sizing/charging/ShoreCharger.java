@@ -43,7 +43,7 @@ public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived t
                 Source.commonPractice());
         Derived mains = FROM_THE_MAINS.value(
                 "shore charger: power from the mains", Unit.WATT, power.as("P"), efficiency.as("eta"));
-        Derived taken = need.takenW("shore charger: power that the bank takes", power);
+        Derived taken = need.takenW(need.whose() + "shore charger: power that the bank takes", power);
         return new ShoreCharger(power, mains, taken);
     }
 
@@ -69,7 +69,7 @@ public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived t
                 "Full again after a night at a hookup",
                 Source.commonPractice());
         Derived needed = NEEDED.value(
-                "shore charger: output that puts back a day at the hookup and an empty bank in a night",
+                need.whose() + "shore charger: output that puts back a day at the hookup and an empty bank in a night",
                 Unit.AMPERE,
                 need.refillWh().as("E_in"),
                 hoursPerDay.as("h"),
@@ -77,11 +77,11 @@ public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived t
                 night.as("n"),
                 need.chargingVoltageV().as("V_c"));
         Derived most = MOST.value(
-                "shore charger: most that the bank takes",
+                need.whose() + "shore charger: most that the bank takes",
                 Unit.AMPERE,
                 need.acceptedW().as("P_max"),
                 need.chargingVoltageV().as("V_c"));
-        Derived current = CommonRatings.next("shore charger: rated output in amperes", needed, most);
-        return need.powerW("shore charger: rated output", current);
+        Derived current = CommonRatings.next(need.whose() + "shore charger: rated output in amperes", needed, most);
+        return need.powerW(need.whose() + "shore charger: rated output", current);
     }
 }

@@ -36,12 +36,26 @@ public record Chargers(
 
     /** Those that go with a bank of a size [Wh]. */
     public static Chargers of(Site site, Derived nominalWh) {
-        return of(site, BankChoice.bank(site, nominalWh));
+        return of(site, nominalWh, "");
+    }
+
+    /**
+     * The same for a bank beside the answer's own.
+     *
+     * @param whose opens their labels
+     */
+    public static Chargers of(Site site, Derived nominalWh, String whose) {
+        return of(site, BankChoice.bank(site, nominalWh), whose);
     }
 
     static Chargers of(Site site, BatteryBank bank) {
+        return of(site, bank, "");
+    }
+
+    private static Chargers of(Site site, BatteryBank bank, String whose) {
         SystemWishes wishes = site.brief().system();
         ChargerNeed need = ChargerNeed.of(
+                whose,
                 bank.data(),
                 bank.nominalEnergyWh(),
                 bank.bankVoltageV(),

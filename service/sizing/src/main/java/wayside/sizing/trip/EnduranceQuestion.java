@@ -97,7 +97,7 @@ public record EnduranceQuestion(
                 Unit.WATT_HOUR,
                 system.at("nominalEnergyWh"));
         Derived daily = model.budgets().get(0).dailyTotalWh();
-        return ChargerNeed.of(data, nominal, BatteryBank.bankVoltage(data, bus), bus, daily);
+        return ChargerNeed.of("", data, nominal, BatteryBank.bankVoltage(data, bus), bus, daily);
     }
 
     private static Derived runs(EnduranceBrief brief) {
