@@ -23,6 +23,7 @@ class ChargersTest {
         ChemistryData data = ChemistryData.of(chemistry);
         Derived bus = Derived.given("bus", 12, Unit.VOLT, "/test");
         return ChargerNeed.of(
+                "",
                 data,
                 Derived.given("energy", nominalWh, Unit.WATT_HOUR, "/test"),
                 BatteryBank.bankVoltage(data, bus),
