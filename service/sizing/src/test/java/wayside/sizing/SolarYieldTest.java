@@ -158,8 +158,8 @@ class SolarYieldTest {
                         "/panel/tiltDegrees",
                         "/panel/shadedShare",
                         "/solarPowerW",
-                        "/months/sky",
-                        "/months/ambient",
+                        "/months/0/sky",
+                        "/months/11/ambient",
                         "/strings/coldestC",
                         "/strings/controllerMaximumVoltageV");
     }

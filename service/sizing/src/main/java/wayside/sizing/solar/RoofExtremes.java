@@ -16,12 +16,6 @@ public final class RoofExtremes {
                     "T_c = max(T_m + D / 2) + G r",
                     ReferenceTables.table(CellTemperature.TABLE).source())
             .with("G", 1000, Unit.WATT_PER_SQUARE_METRE);
-    private static final Derived COLD_SPELL = Derived.convention(
-            "cold spell below the mean morning",
-            10,
-            Unit.KELVIN,
-            "Single mornings fall about this far below the month's mean one; give a record low if you know it",
-            Source.commonPractice());
 
     private RoofExtremes() {}
 
@@ -29,11 +23,19 @@ public final class RoofExtremes {
      * Air on the coldest morning of all months: {@code T = min(T_m - D / 2) - s}. Common practice, no source.
      *
      * @param months not empty
+     * @param field JSON Pointer of the field that states it instead
      * @return [C]
      */
-    public static Derived coldestC(List<SolarMonth> months) {
+    public static Derived coldestC(List<SolarMonth> months, String field) {
         List<Input> inputs = air(months);
-        inputs.add(COLD_SPELL.as("s"));
+        inputs.add(Derived.byDefault(
+                        "cold spell below the mean morning",
+                        10,
+                        Unit.KELVIN,
+                        field,
+                        "Single mornings fall about this far below the month's mean one; give a record low if you know it",
+                        Source.commonPractice())
+                .as("s"));
         return COLDEST.value("air on the coldest morning", Unit.CELSIUS, inputs);
     }
 

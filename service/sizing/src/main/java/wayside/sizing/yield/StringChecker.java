@@ -56,7 +56,7 @@ final class StringChecker {
         String field = wish.at("coldestC");
         return wish.coldestC().isPresent()
                 ? Derived.given("air on the coldest morning", wish.coldestC().getAsDouble(), Unit.CELSIUS, field)
-                : RoofExtremes.coldestC(months);
+                : RoofExtremes.coldestC(months, field);
     }
 
     private static Derived controller(StringWish wish) {
