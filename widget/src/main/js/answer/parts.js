@@ -15,7 +15,6 @@ import {figureList} from './figures.js';
 import {orderOnPaper} from './order.js';
 import {systemGroups} from './systemfigures.js';
 import {tripGroup} from './trip.js';
-import {wayOf} from './why.js';
 
 /**
  * The body of the answer in reading order: figures, pictures, wires, cautions, what was assumed.
@@ -25,15 +24,15 @@ import {wayOf} from './why.js';
  */
 export function answerParts(answers, sheet, reader) {
   const {recommendation} = answers;
-  const way = wayOf(recommendation);
+  const {explain} = recommendation;
   return [
     shortfallList(recommendation.shortfalls.slice(1)),
     frost(recommendation.battery, reader),
     orderOnPaper(sheet.asked, recommendation.energyBudget, reader),
     h('div', {class: 'groups'},
-      systemGroups(recommendation, reader).map(({title, lines}) => group(title, lines, way, reader)),
+      systemGroups(recommendation, reader).map(({title, lines}) => group(title, lines, explain, reader)),
       fillGroup(answers.recharge, sheet, reader),
-      group('Your day', budgetLines(recommendation.energyBudget, '/energyBudget'), way, reader),
+      group('Your day', budgetLines(recommendation.energyBudget, '/energyBudget'), explain, reader),
       answers.endurance ? drawn(tripGroup(answers.endurance, reader), sheet.isOld('endurance')) : undefined),
     h('div', {class: 'pictures'}, pictures(answers, sheet, reader)),
     circuitTable(recommendation.circuits, reader),
@@ -44,8 +43,8 @@ export function answerParts(answers, sheet, reader) {
   ].flat();
 }
 
-function group(title, lines, way, reader) {
-  return h('section', {class: 'group'}, h('h3', {}, title), figureList(lines, way, reader));
+function group(title, lines, explain, reader) {
+  return h('section', {class: 'group'}, h('h3', {}, title), figureList(lines, explain, reader));
 }
 
 /** Said before any figure: a frozen lithium cell is ruined by charging it, and nothing shows. */
@@ -104,5 +103,5 @@ function fillGroup(recharge, sheet, reader) {
   const lines = recharge.feasible
     ? [at('Full from empty', 'hours', 'slower as it fills'), at('Plain division says', 'plainDivisionHours', 'energy by power')]
     : recharge.shortfalls.map(({text}) => ({label: text, shown: ' '}));
-  return drawn(group('Filling up, everything at once', lines, wayOf(recharge), reader), sheet.isOld('recharge'));
+  return drawn(group('Filling up, everything at once', lines, recharge.explain, reader), sheet.isOld('recharge'));
 }

@@ -5,26 +5,35 @@ const BASES = {
   'common-practice': 'Common practice', 'price-book': 'Price book',
 };
 
-const NO_WAY = {figures: {}, steps: [], sources: []};
-
-/** Opens the way to a figure in its place. Built when it is opened; a step it rests on opens inside it. */
-export function why(figureLabel, pointer, way, reader) {
-  const stepId = way.figures[pointer];
-  const step = way.steps.get(stepId);
-  if (!step) {
-    return undefined;
-  }
-  return folded('why', 'why', ` ${figureLabel}`, step, way, reader, stepId);
+/**
+ * Opens the way to a figure in its place. The service is asked for it when it is opened; a step it rests on opens inside it.
+ *
+ * @param explain pointer of a figure => promise of an answer that holds the way to it, or of what kept it away
+ */
+export function why(figureLabel, pointer, explain, reader) {
+  const body = h('div', {class: 'steps', 'aria-live': 'polite'});
+  const fill = async ({target}) => {
+    if (!target.open || body.childElementCount > 0) {
+      return;
+    }
+    body.append(h('p', {class: 'ground'}, 'Working it out ...'));
+    const {answer} = await explain(pointer);
+    const way = answer && wayOf(answer);
+    const stepId = way?.figures[pointer];
+    body.replaceChildren(stepId ? stepView(way.steps.get(stepId), way, reader, pointer)
+      : h('p', {class: 'ground'}, 'The reason did not come. ', h('button', {type: 'button', class: 'plain', click: again}, 'Ask again')));
+    body.dispatchEvent(new Event('filled', {bubbles: true}));
+  };
+  const again = () => {
+    body.replaceChildren();
+    fill({target: fold});
+  };
+  const fold = folded('why', 'why', ` ${figureLabel}`, body, fill, pointer);
+  return fold;
 }
 
-function folded(className, summary, spoken, step, way, reader, key) {
-  const body = h('div', {class: 'steps'});
-  const fill = () => {
-    if (body.childElementCount === 0) {
-      body.append(stepView(step, way, reader, key));
-    }
-  };
-  return h('details', {class: className, 'data-open': `${className}:${key}`, toggle: fill},
+function folded(className, summary, spoken, body, toggle, key) {
+  return h('details', {class: className, 'data-open': `${className}:${key}`, toggle},
     h('summary', {}, summary, h('span', {class: 'unseen'}, spoken)), body);
 }
 
@@ -44,8 +53,14 @@ function stepView(step, way, reader, path) {
 
 function inputView({symbol, step}, way, reader, path) {
   const from = way.steps.get(step);
-  return h('li', {},
-    folded('deeper', [`${symbol} = `, reader.exactText(from.value, from.unit)], '', from, way, reader, `${path}/${step}`));
+  const key = `${path} ${step}`;
+  const body = h('div', {class: 'steps'});
+  const fill = () => {
+    if (body.childElementCount === 0) {
+      body.append(stepView(from, way, reader, key));
+    }
+  };
+  return h('li', {}, folded('deeper', [`${symbol} = `, reader.exactText(from.value, from.unit)], '', body, fill, key));
 }
 
 /** What stands behind a value: the kind, the title and the clause. */
@@ -55,8 +70,7 @@ export function ground({basis, title, clause}) {
   return clause ? `${named}, ${clause}` : named;
 }
 
-/** The way to the figures of an answer: ids of their steps by where they stand, steps by their ids, sources in order. */
-export function wayOf({derivation}) {
-  const {figures, steps, sources} = derivation ?? NO_WAY;
+/** The way to figures: ids of their steps by where they stand, steps by their ids, sources in order. */
+function wayOf({derivation: {figures, steps, sources}}) {
   return {figures, steps: new Map(steps.map((step) => [step.id, step])), sources};
 }
