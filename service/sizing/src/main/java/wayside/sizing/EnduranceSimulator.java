@@ -1,8 +1,8 @@
 package wayside.sizing;
 
 import wayside.sizing.brief.EnduranceBrief;
-import wayside.sizing.endurance.Outcome;
-import wayside.sizing.endurance.RecordedWeather;
+import wayside.sizing.ledger.Outcome;
+import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.solar.epw.TypicalYear;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trip.Endurance;

@@ -65,7 +65,7 @@ class ArchitectureTest {
             .layer("budget")
             .definedBy("..budget..")
             .layer("ledger")
-            .definedBy("..endurance..")
+            .definedBy("..ledger..")
             .whereLayer("doors")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("recommendation")
@@ -95,11 +95,11 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule theLedgerKnowsOnlySubjects = classes()
             .that()
-            .resideInAPackage("..endurance..")
+            .resideInAPackage("..ledger..")
             .should()
             .onlyDependOnClassesThat(resideInAnyPackage(BELOW_THE_SUBJECTS)
                     .or(resideInAnyPackage(SUBJECTS))
-                    .or(resideInAnyPackage("wayside.sizing.endurance")));
+                    .or(resideInAnyPackage("wayside.sizing.ledger")));
 
     @ArchTest
     static final ArchRule noChapterKnowsADoor =

@@ -13,7 +13,7 @@ import wayside.server.api.InverseView;
 import wayside.server.api.StateOfChargeView;
 import wayside.server.api.WhatHelpsView;
 import wayside.server.api.WorstRunView;
-import wayside.sizing.endurance.WorstRun;
+import wayside.sizing.ledger.WorstRun;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trip.Endurance;
 import wayside.sizing.trip.WhatHelps;

@@ -3,9 +3,9 @@ package wayside.sizing.trip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import wayside.sizing.endurance.Outcome;
-import wayside.sizing.endurance.RecordedWeather;
-import wayside.sizing.endurance.WorstRun;
+import wayside.sizing.ledger.Outcome;
+import wayside.sizing.ledger.RecordedWeather;
+import wayside.sizing.ledger.WorstRun;
 import wayside.sizing.trace.Derived;
 
 /**

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import wayside.sizing.endurance.Outcome;
+import wayside.sizing.ledger.Outcome;
 import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.trace.Caution;

@@ -14,8 +14,8 @@ import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Supply;
 import wayside.sizing.demand.LoadDemand;
-import wayside.sizing.endurance.RecordedWeather;
-import wayside.sizing.endurance.Simulation;
+import wayside.sizing.ledger.RecordedWeather;
+import wayside.sizing.ledger.Simulation;
 import wayside.sizing.trace.Derived;
 
 /** Tries one change after another in the same weathers, and ranks them. */

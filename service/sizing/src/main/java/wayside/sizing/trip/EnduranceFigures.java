@@ -1,9 +1,9 @@
 package wayside.sizing.trip;
 
-import wayside.sizing.endurance.Outcome;
-import wayside.sizing.endurance.ConfidenceInterval;
-import wayside.sizing.endurance.RecordedWeather;
-import wayside.sizing.endurance.Simulation;
+import wayside.sizing.ledger.Outcome;
+import wayside.sizing.ledger.ConfidenceInterval;
+import wayside.sizing.ledger.RecordedWeather;
+import wayside.sizing.ledger.Simulation;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.NamedOperation;

@@ -2,8 +2,8 @@ package wayside.sizing.trip;
 
 import java.util.List;
 import java.util.Locale;
-import wayside.sizing.endurance.Outcome;
-import wayside.sizing.endurance.WorstRun;
+import wayside.sizing.ledger.Outcome;
+import wayside.sizing.ledger.WorstRun;
 
 /** The answer in plain words. */
 public final class EnduranceWords {

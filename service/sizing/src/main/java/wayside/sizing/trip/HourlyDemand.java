@@ -6,7 +6,7 @@ import wayside.sizing.brief.Supply;
 import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.demand.HourlyShares;
 import wayside.sizing.demand.LoadDemand;
-import wayside.sizing.endurance.HourlyUses;
+import wayside.sizing.ledger.HourlyUses;
 
 /** A day's budget by the hour, what must not stop apart from what may. It adds up to the budget's own day. */
 record HourlyDemand(HourlyUses essential, HourlyUses other) {

@@ -1,6 +1,6 @@
 package wayside.sizing.trip;
 
-import wayside.sizing.endurance.LedgerDay;
+import wayside.sizing.ledger.LedgerDay;
 
 /** Which hours of a day something takes that a request only gives a number of hours for. */
 final class HoursOfDay {

@@ -1,9 +1,9 @@
 package wayside.sizing.trip;
 
 import java.util.List;
-import wayside.sizing.endurance.Ledger;
-import wayside.sizing.endurance.LedgerBank;
-import wayside.sizing.endurance.LedgerDay;
+import wayside.sizing.ledger.Ledger;
+import wayside.sizing.ledger.LedgerBank;
+import wayside.sizing.ledger.LedgerDay;
 import wayside.sizing.storage.ChemistryData;
 
 /**

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import wayside.sizing.brief.DaySpread;
 import wayside.sizing.brief.Sampling;
-import wayside.sizing.endurance.SkyScatter;
+import wayside.sizing.ledger.SkyScatter;
 import wayside.sizing.solar.SkyBasis;
 import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.solar.SolarMonth;
