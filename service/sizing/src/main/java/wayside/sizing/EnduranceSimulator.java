@@ -5,11 +5,11 @@ import wayside.sizing.ledger.Outcome;
 import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.solar.epw.TypicalYear;
 import wayside.sizing.trace.Answer;
-import wayside.sizing.trip.Endurance;
-import wayside.sizing.trip.EnduranceCautions;
-import wayside.sizing.trip.EnduranceChoices;
-import wayside.sizing.trip.EnduranceQuestion;
-import wayside.sizing.trip.Skies;
+import wayside.sizing.endurance.Endurance;
+import wayside.sizing.endurance.EnduranceCautions;
+import wayside.sizing.endurance.EnduranceChoices;
+import wayside.sizing.endurance.EnduranceQuestion;
+import wayside.sizing.journey.Skies;
 
 /** Lives a trip hour by hour in many possible weathers, and says how often it runs flat. */
 public final class EnduranceSimulator {

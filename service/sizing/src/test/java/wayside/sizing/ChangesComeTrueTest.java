@@ -35,8 +35,8 @@ import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.solar.epw.EpwReader;
 import wayside.sizing.solar.epw.SyntheticYear;
 import wayside.sizing.solar.epw.TypicalYear;
-import wayside.sizing.trip.Endurance;
-import wayside.sizing.trip.WhatHelps;
+import wayside.sizing.endurance.Endurance;
+import wayside.sizing.endurance.WhatHelps;
 
 /**
  * Each change that is told, made and asked for again in the same runs, has the chance that was told, to the last run. The trips

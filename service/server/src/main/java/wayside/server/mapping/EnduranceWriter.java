@@ -15,8 +15,8 @@ import wayside.server.api.WhatHelpsView;
 import wayside.server.api.WorstRunView;
 import wayside.sizing.ledger.WorstRun;
 import wayside.sizing.trace.Answer;
-import wayside.sizing.trip.Endurance;
-import wayside.sizing.trip.WhatHelps;
+import wayside.sizing.endurance.Endurance;
+import wayside.sizing.endurance.WhatHelps;
 
 /** The answer of an endurance. */
 public final class EnduranceWriter {

@@ -6,8 +6,8 @@ import java.util.Optional;
 import wayside.sizing.brief.Objective;
 import wayside.sizing.system.SizePair;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trip.Endurance;
-import wayside.sizing.trip.WhatHelps;
+import wayside.sizing.endurance.Endurance;
+import wayside.sizing.endurance.WhatHelps;
 
 /**
  * What sizing by chance found.

@@ -8,9 +8,9 @@ import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
-import wayside.sizing.trip.Scenario;
-import wayside.sizing.trip.TripModel;
-import wayside.sizing.trip.WhatHelps;
+import wayside.sizing.ledger.Scenario;
+import wayside.sizing.journey.TripModel;
+import wayside.sizing.endurance.WhatHelps;
 
 /** Tries one change after another to the system that was found, whose chargers and inverter stay as they are, and ranks them. */
 final class ChanceChanges {

@@ -15,9 +15,9 @@ import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
-import wayside.sizing.trip.Endurance;
-import wayside.sizing.trip.EnduranceWords;
-import wayside.sizing.trip.WhatHelps;
+import wayside.sizing.endurance.Endurance;
+import wayside.sizing.endurance.EnduranceWords;
+import wayside.sizing.endurance.WhatHelps;
 
 /** Sizes bank and array so that the trip runs flat no more often than the customer accepts. */
 public final class ChanceSearch {

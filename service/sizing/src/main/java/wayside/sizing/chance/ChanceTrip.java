@@ -23,11 +23,11 @@ import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
-import wayside.sizing.trip.Endurance;
-import wayside.sizing.trip.Scenario;
-import wayside.sizing.trip.Skies;
-import wayside.sizing.trip.SkyUncertainty;
-import wayside.sizing.trip.TripModel;
+import wayside.sizing.endurance.Endurance;
+import wayside.sizing.ledger.Scenario;
+import wayside.sizing.journey.Skies;
+import wayside.sizing.journey.SkyUncertainty;
+import wayside.sizing.journey.TripModel;
 
 /**
  * A trip on which banks and arrays are tried, all in the same weathers. The bank counts as worn out: what is sized today must

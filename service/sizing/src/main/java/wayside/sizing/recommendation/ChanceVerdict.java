@@ -13,7 +13,7 @@ import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Shortfall;
 import wayside.sizing.trace.Source;
-import wayside.sizing.trip.EnduranceChoices;
+import wayside.sizing.endurance.EnduranceChoices;
 
 /** A system judged by its chance of running flat: what that changes in its shortfalls, choices and cautions. */
 record ChanceVerdict(SizedSystem system, ByChance found) {

@@ -12,6 +12,7 @@ import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.journey.StayHours;
 import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.storage.BankPlace;
 import wayside.sizing.storage.BatteryNeed;

@@ -1,4 +1,4 @@
-package wayside.sizing.trip;
+package wayside.sizing.endurance;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,6 +15,7 @@ import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Supply;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.ledger.RecordedWeather;
+import wayside.sizing.ledger.Scenario;
 import wayside.sizing.ledger.Simulation;
 import wayside.sizing.trace.Derived;
 

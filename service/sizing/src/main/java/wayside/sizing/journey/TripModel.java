@@ -1,4 +1,4 @@
-package wayside.sizing.trip;
+package wayside.sizing.journey;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +35,7 @@ public record TripModel(Trip trip, List<SolarMonth> months, List<EnergyBudget> b
     }
 
     /** What a trip and its loads leave open is filled in. */
-    static TripModel of(Trip trip, EnergyBrief energy, PanelMount panel, Sampling sampling) {
+    public static TripModel of(Trip trip, EnergyBrief energy, PanelMount panel, Sampling sampling) {
         List<SolarMonth> months = new ArrayList<>();
         for (Stay stay : trip.stays()) {
             months.add(SolarMonth.of(stay, months.size(), panel));

@@ -1,4 +1,4 @@
-package wayside.sizing.trip;
+package wayside.sizing.endurance;
 
 import java.util.ArrayList;
 import java.util.List;

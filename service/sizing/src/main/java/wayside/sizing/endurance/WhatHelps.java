@@ -1,4 +1,4 @@
-package wayside.sizing.trip;
+package wayside.sizing.endurance;
 
 import java.util.List;
 import wayside.sizing.trace.Derived;

@@ -1,4 +1,4 @@
-package wayside.sizing.trip;
+package wayside.sizing.journey;
 
 import java.util.function.Predicate;
 import wayside.sizing.brief.Load;

@@ -1,4 +1,4 @@
-package wayside.sizing.trip;
+package wayside.sizing.endurance;
 
 import java.util.Arrays;
 import java.util.OptionalDouble;
@@ -8,8 +8,11 @@ import wayside.sizing.brief.EnduranceBrief;
 import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.charging.ChargerNeed;
+import wayside.sizing.journey.Skies;
+import wayside.sizing.journey.TripModel;
 import wayside.sizing.ledger.Outcome;
 import wayside.sizing.ledger.RecordedWeather;
+import wayside.sizing.ledger.Scenario;
 import wayside.sizing.ledger.Simulation;
 import wayside.sizing.ledger.Weather;
 import wayside.sizing.storage.BankPlace;

@@ -1,4 +1,4 @@
-package wayside.sizing.trip;
+package wayside.sizing.journey;
 
 import java.util.ArrayList;
 import java.util.List;

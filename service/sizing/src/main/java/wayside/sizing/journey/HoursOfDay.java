@@ -1,4 +1,4 @@
-package wayside.sizing.trip;
+package wayside.sizing.journey;
 
 import wayside.sizing.ledger.LedgerDay;
 

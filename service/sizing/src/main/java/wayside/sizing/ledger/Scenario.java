@@ -1,9 +1,6 @@
-package wayside.sizing.trip;
+package wayside.sizing.ledger;
 
 import java.util.List;
-import wayside.sizing.ledger.Ledger;
-import wayside.sizing.ledger.LedgerBank;
-import wayside.sizing.ledger.LedgerDay;
 import wayside.sizing.storage.ChemistryData;
 
 /**
@@ -26,11 +23,11 @@ public record Scenario(
         return new Ledger(days, new LedgerBank(data, nominalWh, ageShare, ratio), solarW, startShare);
     }
 
-    Scenario withSolar(double newSolarW) {
+    public Scenario withSolar(double newSolarW) {
         return new Scenario(days, data, nominalWh, ageShare, newSolarW, startShare);
     }
 
-    Scenario withBank(double newNominalWh) {
+    public Scenario withBank(double newNominalWh) {
         return new Scenario(days, data, newNominalWh, ageShare, solarW, startShare);
     }
 }

@@ -1,4 +1,4 @@
-package wayside.sizing.system;
+package wayside.sizing.journey;
 
 import java.util.OptionalDouble;
 import wayside.sizing.brief.Stay;
@@ -7,15 +7,15 @@ import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /** Hours of a stay's day in which the engine runs or the vehicle is plugged in. */
-final class StayHours {
+public final class StayHours {
     private StayHours() {}
 
-    static Derived driving(Stay stay, int index) {
+    public static Derived driving(Stay stay, int index) {
         String field = stay.at("drivingHoursPerDay");
         return hours(index, "driving hours per day", stay.drivingHoursPerDay(), field, "No driving was given");
     }
 
-    static Derived hookup(Stay stay, int index) {
+    public static Derived hookup(Stay stay, int index) {
         String field = stay.at("hookupHoursPerDay");
         return hours(index, "hours per day at a hookup", stay.hookupHoursPerDay(), field, "No hookup was given");
     }

@@ -1,10 +1,11 @@
-package wayside.sizing.trip;
+package wayside.sizing.endurance;
 
 import java.util.Arrays;
 import java.util.Optional;
 import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.ledger.RecordedWeather;
+import wayside.sizing.ledger.Scenario;
 import wayside.sizing.ledger.Simulation;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Source;

@@ -1,4 +1,4 @@
-package wayside.sizing.trip;
+package wayside.sizing.endurance;
 
 import wayside.sizing.ledger.Outcome;
 import wayside.sizing.ledger.ConfidenceInterval;
