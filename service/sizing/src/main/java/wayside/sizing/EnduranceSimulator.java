@@ -9,7 +9,7 @@ import wayside.sizing.endurance.Endurance;
 import wayside.sizing.endurance.EnduranceCautions;
 import wayside.sizing.endurance.EnduranceChoices;
 import wayside.sizing.endurance.EnduranceQuestion;
-import wayside.sizing.journey.Skies;
+import wayside.sizing.journey.WeatherSource;
 
 /** Lives a trip hour by hour in many possible weathers, and says how often it runs flat. */
 public final class EnduranceSimulator {
@@ -20,7 +20,7 @@ public final class EnduranceSimulator {
 
     /** How the system lasts, in weather drawn from what its months are like. */
     public static Answer<Endurance> simulate(EnduranceBrief brief) {
-        return answer(EnduranceQuestion.of(brief, Skies.DRAWN));
+        return answer(EnduranceQuestion.of(brief, WeatherSource.DRAWN));
     }
 
     /**
@@ -28,7 +28,7 @@ public final class EnduranceSimulator {
      * its months' means.
      */
     public static Answer<Endurance> simulate(EnduranceBrief brief, TypicalYear year) {
-        return answer(EnduranceQuestion.of(Skies.at(year, brief), Skies.of(year, brief.sampling())));
+        return answer(EnduranceQuestion.of(WeatherSource.at(year, brief), WeatherSource.of(year, brief.sampling())));
     }
 
     private static Answer<Endurance> answer(EnduranceQuestion question) {

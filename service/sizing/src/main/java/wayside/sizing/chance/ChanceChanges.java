@@ -9,7 +9,7 @@ import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 import wayside.sizing.ledger.Scenario;
-import wayside.sizing.journey.TripModel;
+import wayside.sizing.journey.Journey;
 import wayside.sizing.endurance.WhatHelps;
 
 /** Tries one change after another to the system that was found, whose chargers and inverter stay as they are, and ranks them. */
@@ -52,7 +52,7 @@ final class ChanceChanges {
     }
 
     private void collect() {
-        TripModel model = trip.model();
+        Journey model = trip.model();
         add("more-panel", "100 W more panel", scenario(model, bankWh, solarW + MORE_PANEL_W, 0));
         add("more-battery", "half as much battery again", scenario(model, bankWh * MORE_BANK, solarW, 0));
         add("less-load", "a fifth less of everything that runs", scenario(trip.drawing(LESS_LOAD), bankWh, solarW, 0));
@@ -62,7 +62,7 @@ final class ChanceChanges {
         }
     }
 
-    private Scenario scenario(TripModel model, double nominalWh, double arrayW, double moreDriving) {
+    private Scenario scenario(Journey model, double nominalWh, double arrayW, double moreDriving) {
         return trip.scenario(model, chargers, nominalWh, arrayW, moreDriving);
     }
 

@@ -25,9 +25,9 @@ import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 import wayside.sizing.endurance.Endurance;
 import wayside.sizing.ledger.Scenario;
-import wayside.sizing.journey.Skies;
+import wayside.sizing.journey.WeatherSource;
 import wayside.sizing.journey.SkyUncertainty;
-import wayside.sizing.journey.TripModel;
+import wayside.sizing.journey.Journey;
 
 /**
  * A trip on which banks and arrays are tried, all in the same weathers. The bank counts as worn out: what is sized today must
@@ -52,7 +52,7 @@ final class ChanceTrip {
             METHOD);
 
     private final Site site;
-    private final TripModel model;
+    private final Journey model;
     private final Weather weather;
     private final RecordedWeather searched;
     private final int searchedRuns;
@@ -92,9 +92,9 @@ final class ChanceTrip {
         return CONFIRMED.value("runs of the trip", Unit.COUNT, wanted.as("n"), affordable.as("n_max"));
     }
 
-    private static TripModel model(Site site) {
+    private static Journey model(Site site) {
         List<SolarMonth> months = site.stays().stream().map(SiteStay::month).toList();
-        return new TripModel(
+        return new Journey(
                 site.brief().trip(),
                 months,
                 site.stays().stream().map(SiteStay::budget).toList(),
@@ -106,7 +106,7 @@ final class ChanceTrip {
      *
      * @return the trip that takes so much
      */
-    TripModel drawing(double factor) {
+    Journey drawing(double factor) {
         SystemWishes wishes = site.brief().system();
         EnergyBrief energy = new EnergyBrief(
                 wishes.at(),
@@ -118,14 +118,14 @@ final class ChanceTrip {
         return model.taking(energy.drawing(factor));
     }
 
-    private List<LedgerDay> days(TripModel lived, Chargers chargers, double moreDriving) {
+    private List<LedgerDay> days(Journey lived, Chargers chargers, double moreDriving) {
         double alternatorW =
                 chargers.alternator().map(a -> a.chargerPowerW().value()).orElse(0.0);
         double shoreW = chargers.shore().map(s -> s.chargerPowerW().value()).orElse(0.0);
         return lived.days(
                 alternatorW,
                 shoreW,
-                stay -> Skies.DRAWN.bankC(lived, stay, site.offsetK().value()),
+                stay -> WeatherSource.DRAWN.bankC(lived, stay, site.offsetK().value()),
                 hours -> Math.min(24, hours + moreDriving),
                 hours -> hours);
     }
@@ -134,7 +134,7 @@ final class ChanceTrip {
         return site;
     }
 
-    TripModel model() {
+    Journey model() {
         return model;
     }
 
@@ -149,7 +149,7 @@ final class ChanceTrip {
 
     /** All that the trip takes out of the bus [Wh]. */
     double wholeTripWh() {
-        return model.days(0, 0, stay -> Skies.DRAWN.bankC(model, stay, 0), hours -> hours, hours -> hours).stream()
+        return model.days(0, 0, stay -> WeatherSource.DRAWN.bankC(model, stay, 0), hours -> hours, hours -> hours).stream()
                 .mapToDouble(day -> day.nights()
                         * (day.essential().loadsWh()
                                 + day.essential().inverterWh()
@@ -165,7 +165,7 @@ final class ChanceTrip {
     }
 
     /** A pair with other chargers, on a trip that takes something else or drives some hours more each day. */
-    Scenario scenario(TripModel lived, Chargers chargers, double nominalWh, double solarW, double moreDriving) {
+    Scenario scenario(Journey lived, Chargers chargers, double nominalWh, double solarW, double moreDriving) {
         List<LedgerDay> days = days(lived, chargers, moreDriving);
         return new Scenario(days, site.chemistry(), nominalWh, age.value(), solarW, 1);
     }

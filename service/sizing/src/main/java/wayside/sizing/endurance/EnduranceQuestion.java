@@ -8,8 +8,8 @@ import wayside.sizing.brief.EnduranceBrief;
 import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.charging.ChargerNeed;
-import wayside.sizing.journey.Skies;
-import wayside.sizing.journey.TripModel;
+import wayside.sizing.journey.WeatherSource;
+import wayside.sizing.journey.Journey;
 import wayside.sizing.ledger.Outcome;
 import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Scenario;
@@ -31,21 +31,21 @@ import wayside.sizing.trace.Unit;
  */
 public record EnduranceQuestion(
         EnduranceBrief brief,
-        TripModel model,
+        Journey model,
         ChemistryData data,
         ChargerNeed charger,
         Derived solarW,
         Derived start,
         Derived offsetK,
         Derived runs,
-        Skies skies,
+        WeatherSource skies,
         Weather weather) {
     private static final int RUNS = 2000;
 
-    public static EnduranceQuestion of(EnduranceBrief brief, Skies skies) {
+    public static EnduranceQuestion of(EnduranceBrief brief, WeatherSource skies) {
         BuiltSystem system = brief.system();
-        TripModel model =
-                TripModel.of(brief.trip(), energy(brief, system.inverter()), system.panel(), brief.sampling());
+        Journey model =
+                Journey.of(brief.trip(), energy(brief, system.inverter()), system.panel(), brief.sampling());
         return new EnduranceQuestion(
                 brief,
                 model,
@@ -90,7 +90,7 @@ public record EnduranceQuestion(
                 brief, model.budgets().get(0).inverterAsItIs(brief.system().inverter()));
     }
 
-    private static ChargerNeed charger(BuiltSystem system, TripModel model) {
+    private static ChargerNeed charger(BuiltSystem system, Journey model) {
         ChemistryData data = ChemistryData.of(system.chemistry());
         Derived bus = Derived.given(
                 "nominal bus voltage", system.busVoltageV(), Unit.VOLT, system.at("busVoltageV"));
@@ -156,7 +156,7 @@ public record EnduranceQuestion(
         return scenario(model, offsetK.value() + moreK, 0, 0);
     }
 
-    private Scenario scenario(TripModel trip, double warmerK, double moreDriving, double moreHookup) {
+    private Scenario scenario(Journey trip, double warmerK, double moreDriving, double moreHookup) {
         double alternatorW =
                 brief.system().alternatorA() * charger.chargingVoltageV().value();
         return new Scenario(

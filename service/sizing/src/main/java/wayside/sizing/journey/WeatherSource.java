@@ -18,11 +18,11 @@ import wayside.sizing.solar.epw.TypicalMonth;
 import wayside.sizing.solar.epw.TypicalYear;
 
 /** Makes the weather of a trip on a panel. */
-public interface Skies {
+public interface WeatherSource {
     /** Days drawn from what each month is like. */
-    Skies DRAWN = (model, panel, seed) -> model.weather(seed, panel);
+    WeatherSource DRAWN = (model, panel, seed) -> model.weather(seed, panel);
 
-    Weather over(TripModel model, PanelMount panel, long seed);
+    Weather over(Journey model, PanelMount panel, long seed);
 
     /**
      * Temperature of a bank at a stay.
@@ -30,7 +30,7 @@ public interface Skies {
      * @param offsetK how much warmer than the air it stands [K]
      * @return [C] by kind of day and hour
      */
-    default double[][] bankC(TripModel model, int stay, double offsetK) {
+    default double[][] bankC(Journey model, int stay, double offsetK) {
         return new double[][] {model.airC(stay, offsetK)};
     }
 
@@ -40,9 +40,9 @@ public interface Skies {
     }
 
     /** The hours of a typical year. */
-    record Replayed(TypicalYear year) implements Skies {
+    record Replayed(TypicalYear year) implements WeatherSource {
         @Override
-        public Weather over(TripModel model, PanelMount panel, long seed) {
+        public Weather over(Journey model, PanelMount panel, long seed) {
             List<ReplayedWeather.Visit> visits =
                     model.trip().stays().stream().map(Replayed::visit).toList();
             ArrayModel array = ArrayModel.of(
@@ -53,7 +53,7 @@ public interface Skies {
 
         /** The file's own hours, moved to the stay's mean where the request gives another than the file. */
         @Override
-        public double[][] bankC(TripModel model, int stay, double offsetK) {
+        public double[][] bankC(Journey model, int stay, double offsetK) {
             Stay asked = model.trip().stays().get(stay);
             double meanC = model.months().get(stay).sky().meanC().value();
             double shiftK =
@@ -78,7 +78,7 @@ public interface Skies {
     }
 
     /** Those of a typical year, as the request wants it read. */
-    static Skies of(TypicalYear year, Sampling sampling) {
+    static WeatherSource of(TypicalYear year, Sampling sampling) {
         return switch (sampling.yearReading().orElse(YearReading.HOURS)) {
             case HOURS -> new Replayed(year);
             case MEANS -> DRAWN;

@@ -28,24 +28,24 @@ import wayside.sizing.solar.SolarMonth;
  * @param budgets what a day of each stay takes
  * @param uncertainty of the stays' skies
  */
-public record TripModel(Trip trip, List<SolarMonth> months, List<EnergyBudget> budgets, SkyUncertainty uncertainty) {
-    public TripModel {
+public record Journey(Trip trip, List<SolarMonth> months, List<EnergyBudget> budgets, SkyUncertainty uncertainty) {
+    public Journey {
         months = List.copyOf(months);
         budgets = List.copyOf(budgets);
     }
 
     /** What a trip and its loads leave open is filled in. */
-    public static TripModel of(Trip trip, EnergyBrief energy, PanelMount panel, Sampling sampling) {
+    public static Journey of(Trip trip, EnergyBrief energy, PanelMount panel, Sampling sampling) {
         List<SolarMonth> months = new ArrayList<>();
         for (Stay stay : trip.stays()) {
             months.add(SolarMonth.of(stay, months.size(), panel));
         }
-        return new TripModel(trip, months, budgets(energy, months), SkyUncertainty.of(sampling, months));
+        return new Journey(trip, months, budgets(energy, months), SkyUncertainty.of(sampling, months));
     }
 
     /** The same trip under the same skies with other loads, or another use of the inverter. */
-    public TripModel taking(EnergyBrief energy) {
-        return new TripModel(trip, months, budgets(energy, months), uncertainty);
+    public Journey taking(EnergyBrief energy) {
+        return new Journey(trip, months, budgets(energy, months), uncertainty);
     }
 
     private static List<EnergyBudget> budgets(EnergyBrief energy, List<SolarMonth> months) {
