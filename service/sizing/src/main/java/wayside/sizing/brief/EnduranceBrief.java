@@ -33,6 +33,17 @@ public record EnduranceBrief(
         return new EnduranceBrief(At.ROOT, system, Load.list(At.ROOT.field("loads"), loads), trip, open, BankPlacement.OPEN, open, Sampling.OPEN);
     }
 
+    /** What a day of it takes. */
+    public EnergyBrief energy() {
+        return new EnergyBrief(
+                system.at(),
+                loads,
+                OptionalDouble.of(system.busVoltageV()),
+                system.inverter(),
+                system.standbyW(),
+                OptionalDouble.empty());
+    }
+
     /** The same question on another trip. */
     public EnduranceBrief on(Trip newTrip) {
         return new EnduranceBrief(

@@ -1,6 +1,7 @@
 package wayside.sizing.brief;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The whole question: what to run, where and when, with what wishes, how surely.
@@ -14,6 +15,12 @@ public record SystemBrief(
         implements Placed {
     public SystemBrief {
         loads = List.copyOf(loads);
+    }
+
+    /** What a day of it takes. */
+    public EnergyBrief energy() {
+        return new EnergyBrief(
+                system.at(), loads, system.busVoltageV(), system.inverter(), system.standbyW(), OptionalDouble.empty());
     }
 
     public static SystemBrief of(Trip trip, Load... loads) {

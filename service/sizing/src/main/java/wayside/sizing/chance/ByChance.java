@@ -13,10 +13,10 @@ import wayside.sizing.endurance.WhatHelps;
  * What sizing by chance found.
  *
  * @param accepted chance that was asked for
- * @param chance of the system that is recommended, confirmed in all lives of the trip
- * @param runs how often the trip was lived
+ * @param chance of the system that is recommended, confirmed in all runs of the trip
+ * @param runs how often the trip was simulated
  * @param seed of the weather
- * @param curve pairs that are just sure enough, by rising array
+ * @param curve pairs that run flat just rarely enough, by rising array
  * @param objective what the pair was chosen by
  * @param pair that was chosen
  * @param ruleOfThumbChance what the rule of thumb would risk

@@ -52,18 +52,20 @@ final class ChanceChanges {
     }
 
     private void collect() {
-        Journey model = trip.model();
-        add("more-panel", "100 W more panel", scenario(model, bankWh, solarW + MORE_PANEL_W, 0));
-        add("more-battery", "half as much battery again", scenario(model, bankWh * MORE_BANK, solarW, 0));
-        add("less-load", "a fifth less of everything that runs", scenario(trip.drawing(LESS_LOAD), bankWh, solarW, 0));
-        boolean anHour = model.trip().stays().stream().anyMatch(stay -> stay.drivingHours() + 1 <= 24);
+        Journey asked = trip.journey();
+        add("more-panel", "100 W more panel", scenario(asked, bankWh, solarW + MORE_PANEL_W));
+        add("more-battery", "half as much battery again", scenario(asked, bankWh * MORE_BANK, solarW));
+        Journey lighter = asked.taking(asked.energyThroughTheInverter().drawing(LESS_LOAD));
+        add("less-load", "a fifth less of everything that runs", scenario(lighter, bankWh, solarW));
+        boolean anHour =
+                asked.stays().stream().anyMatch(stay -> stay.drivingHours().value() + 1 <= Unit.HOURS_PER_DAY);
         if (chargers.alternator().isPresent() && anHour) {
-            add("more-driving", "an hour's drive more each day", scenario(model, bankWh, solarW, 1));
+            add("more-driving", "an hour's drive more each day", scenario(asked.travelling(1, 0), bankWh, solarW));
         }
     }
 
-    private Scenario scenario(Journey model, double nominalWh, double arrayW, double moreDriving) {
-        return trip.scenario(model, chargers, nominalWh, arrayW, moreDriving);
+    private Scenario scenario(Journey changed, double nominalWh, double arrayW) {
+        return trip.scenario(changed, chargers, nominalWh, arrayW);
     }
 
     private void add(String code, String change, Scenario scenario) {

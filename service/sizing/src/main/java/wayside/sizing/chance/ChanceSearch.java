@@ -4,11 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import wayside.sizing.brief.Objective;
-import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Target;
 import wayside.sizing.system.RuleOfThumb;
-import wayside.sizing.system.Site;
 import wayside.sizing.system.SizePair;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Derived;
@@ -49,8 +47,8 @@ public final class ChanceSearch {
      * @param plain the system by days of autonomy, the rule of thumb beside it
      * @return the surest that was tried when none is sure enough, with what the brief gives
      */
-    public static ByChance find(SystemBrief brief, SizedSystem plain, double accepted) {
-        return new ChanceSearch(new ChanceTrip(Site.of(brief)), plain, accepted).find();
+    public static ByChance find(SizedSystem plain, double accepted) {
+        return new ChanceSearch(new ChanceTrip(plain.site()), plain, accepted).find();
     }
 
     private ByChance find() {
@@ -75,7 +73,7 @@ public final class ChanceSearch {
         };
     }
 
-    /** The pair was found in some of the lives; if it is not sure enough in all of them, the bank grows until it is. */
+    /** The pair was found in some of the runs; if it runs flat too often in all of them, the bank grows until it is. */
     private ByChance confirmed(List<CurvePoint> curve, Objective objective, CurvePoint best) {
         double bankWh = best.nominalEnergyWh();
         Derived arrayW = found("rated power of the array", best.solarPowerW(), Unit.WATT);

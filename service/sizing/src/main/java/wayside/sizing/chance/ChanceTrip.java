@@ -3,20 +3,14 @@ package wayside.sizing.chance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import wayside.sizing.brief.EnergyBrief;
-import wayside.sizing.brief.PanelMount;
-import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.ledger.LedgerDay;
 import wayside.sizing.ledger.ConfidenceInterval;
 import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Simulation;
 import wayside.sizing.ledger.Weather;
-import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.system.Chargers;
 import wayside.sizing.system.Site;
-import wayside.sizing.system.SiteStay;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.NamedOperation;
@@ -25,9 +19,8 @@ import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 import wayside.sizing.endurance.Endurance;
 import wayside.sizing.ledger.Scenario;
-import wayside.sizing.journey.WeatherSource;
-import wayside.sizing.journey.SkyUncertainty;
 import wayside.sizing.journey.Journey;
+import wayside.sizing.journey.JourneyStay;
 
 /**
  * A trip on which banks and arrays are tried, all in the same weathers. The bank counts as worn out: what is sized today must
@@ -52,7 +45,7 @@ final class ChanceTrip {
             METHOD);
 
     private final Site site;
-    private final Journey model;
+    private final Journey journey;
     private final Weather weather;
     private final RecordedWeather searched;
     private final int searchedRuns;
@@ -61,9 +54,8 @@ final class ChanceTrip {
 
     ChanceTrip(Site site) {
         this.site = site;
-        model = model(site);
-        long seed = site.brief().sampling().weatherSeed();
-        Weather drawn = model.weather(seed, site.brief().system().panel());
+        journey = site.journey();
+        Weather drawn = journey.weather();
         runs = runs(site, drawn.hours());
         int all = (int) runs.value();
         searched = RecordedWeather.of(drawn, all);
@@ -92,50 +84,12 @@ final class ChanceTrip {
         return CONFIRMED.value("runs of the trip", Unit.COUNT, wanted.as("n"), affordable.as("n_max"));
     }
 
-    private static Journey model(Site site) {
-        List<SolarMonth> months = site.stays().stream().map(SiteStay::month).toList();
-        return new Journey(
-                site.brief().trip(),
-                months,
-                site.stays().stream().map(SiteStay::budget).toList(),
-                SkyUncertainty.of(site.brief().sampling(), months));
-    }
-
-    /**
-     * All loads drawing so many times their power, through the inverter of the system, which stays as it is.
-     *
-     * @return the trip that takes so much
-     */
-    Journey drawing(double factor) {
-        SystemWishes wishes = site.brief().system();
-        EnergyBrief energy = new EnergyBrief(
-                wishes.at(),
-                site.brief().loads(),
-                wishes.busVoltageV(),
-                model.budgets().get(0).inverterAsItIs(wishes.inverter()),
-                wishes.standbyW(),
-                OptionalDouble.empty());
-        return model.taking(energy.drawing(factor));
-    }
-
-    private List<LedgerDay> days(Journey lived, Chargers chargers, double moreDriving) {
-        double alternatorW =
-                chargers.alternator().map(a -> a.chargerPowerW().value()).orElse(0.0);
-        double shoreW = chargers.shore().map(s -> s.chargerPowerW().value()).orElse(0.0);
-        return lived.days(
-                alternatorW,
-                shoreW,
-                stay -> WeatherSource.DRAWN.bankC(lived, stay, site.offsetK().value()),
-                hours -> Math.min(24, hours + moreDriving),
-                hours -> hours);
-    }
-
     Site site() {
         return site;
     }
 
-    Journey model() {
-        return model;
+    Journey journey() {
+        return journey;
     }
 
     Derived runs() {
@@ -144,29 +98,21 @@ final class ChanceTrip {
 
     /** Whether no stay has any sun. */
     boolean isDark() {
-        return model.months().stream().allMatch(month -> month.yieldWhPerW().value() == 0);
-    }
-
-    /** All that the trip takes out of the bus [Wh]. */
-    double wholeTripWh() {
-        return model.days(0, 0, stay -> WeatherSource.DRAWN.bankC(model, stay, 0), hours -> hours, hours -> hours).stream()
-                .mapToDouble(day -> day.nights()
-                        * (day.essential().loadsWh()
-                                + day.essential().inverterWh()
-                                + day.essential().standbyWh()
-                                + day.other().loadsWh()
-                                + day.other().inverterWh()))
-                .sum();
+        return journey.stays().stream()
+                .allMatch(stay -> stay.month().yieldWhPerW().value() == 0);
     }
 
     /** A pair with the chargers that go with such a bank. */
     Scenario scenario(double nominalWh, double solarW) {
-        return scenario(model, chargers(nominalWh), nominalWh, solarW, 0);
+        return scenario(journey, chargers(nominalWh), nominalWh, solarW);
     }
 
-    /** A pair with other chargers, on a trip that takes something else or drives some hours more each day. */
-    Scenario scenario(Journey lived, Chargers chargers, double nominalWh, double solarW, double moreDriving) {
-        List<LedgerDay> days = days(lived, chargers, moreDriving);
+    /** A pair with other chargers, or on a changed trip. */
+    Scenario scenario(Journey changed, Chargers chargers, double nominalWh, double solarW) {
+        double alternatorW =
+                chargers.alternator().map(a -> a.chargerPowerW().value()).orElse(0.0);
+        double shoreW = chargers.shore().map(s -> s.chargerPowerW().value()).orElse(0.0);
+        List<LedgerDay> days = changed.days(alternatorW, shoreW);
         return new Scenario(days, site.chemistry(), nominalWh, age.value(), solarW, 1);
     }
 
@@ -178,12 +124,12 @@ final class ChanceTrip {
                         "rated energy tried", nominalWh, Unit.WATT_HOUR, "One of those tried", Source.definition()));
     }
 
-    /** Share of the searched lives that run flat. */
+    /** Share of the searched runs that run flat. */
     double searchedShare(Scenario scenario) {
         return (double) Simulation.flatRuns(scenario.ledger(), searched, searchedRuns) / searchedRuns;
     }
 
-    /** Share of all lives that run flat. */
+    /** Share of all runs that run flat. */
     double share(Scenario scenario) {
         return (double) flat(scenario) / (int) runs.value();
     }
@@ -192,7 +138,7 @@ final class ChanceTrip {
         return Simulation.flatRuns(scenario.ledger(), weather, (int) runs.value());
     }
 
-    /** The chance in all lives, traced. */
+    /** The chance in all runs, traced. */
     Endurance.Chance chance(Scenario scenario, String whose, Derived nominalWh, Optional<Derived> solarW) {
         Derived chance = CHANCE.value(
                 whose + "chance of running flat", share(scenario), Unit.SHARE, grounds(whose, nominalWh, solarW));
@@ -202,19 +148,19 @@ final class ChanceTrip {
 
     private Input[] grounds(String whose, Derived nominalWh, Optional<Derived> solarW) {
         List<Input> inputs = new ArrayList<>(List.of(
-                nominalWh.as("E"), age.as("a"), runs.as("N"), site.offsetK().as("dT")));
+                nominalWh.as("E"), age.as("a"), runs.as("N"), journey.offsetK().as("dT")));
         Chargers chargers = Chargers.of(site, nominalWh, whose);
         chargers.alternator()
                 .ifPresent(alternator -> inputs.add(alternator.chargerPowerW().as("P_alternator")));
         chargers.shore().ifPresent(shore -> inputs.add(shore.chargerPowerW().as("P_shore")));
         solarW.ifPresent(power -> inputs.add(power.as("P")));
-        for (int i = 0; i < model.months().size(); i++) {
-            inputs.add(model.budgets().get(i).dailyTotalWh().as("E_d"));
-            inputs.add(model.months().get(i).yieldWhPerW().as("y"));
-            inputs.add(model.months().get(i).sky().clearnessSpread().as("s"));
-            inputs.add(model.uncertainty().ofMeans().get(i).as("u"));
+        for (JourneyStay stay : journey.stays()) {
+            inputs.add(stay.budget().dailyTotalWh().as("E_d"));
+            inputs.add(stay.month().yieldWhPerW().as("y"));
+            inputs.add(stay.month().sky().clearnessSpread().as("s"));
+            inputs.add(journey.uncertainty().ofMeans().get(stay.index()).as("u"));
         }
-        inputs.add(model.uncertainty().ofSpread().as("v"));
+        inputs.add(journey.uncertainty().ofSpread().as("v"));
         return inputs.toArray(Input[]::new);
     }
 }

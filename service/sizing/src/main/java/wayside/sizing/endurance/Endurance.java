@@ -9,10 +9,10 @@ import wayside.sizing.ledger.WorstRun;
 import wayside.sizing.trace.Derived;
 
 /**
- * How a system lasts on a trip. Energies are means over all lives of the trip, for the whole of it.
+ * How a system lasts on a trip. Energies are means over all runs, for the whole trip.
  *
- * @param chance of running flat, with the range it lies in with 95 % confidence
- * @param runs how often the trip was lived
+ * @param of running flat, with its 95 % confidence interval
+ * @param runs how often the trip was simulated
  * @param seed of the weather
  * @param sources where the energy comes from
  * @param uses where it goes
@@ -20,7 +20,7 @@ import wayside.sizing.trace.Derived;
  * @param cycles what the bank goes through
  * @param bands state of charge by hour
  * @param floorShare state of charge below which a warm bank gives no more
- * @param worst the life that ended worst
+ * @param worst the run that ended worst
  * @param worstText the same in plain words
  * @param advice the answer in a sentence or two
  * @param acceptedChance of the questions turned round
@@ -93,7 +93,7 @@ public record Endurance(
     /** A chance and its range. */
     public record Chance(Derived value, Derived low, Derived high) {}
 
-    /** What sun, engine and hookup gave, and what of the sun nobody took [Wh]. */
+    /** What sun, engine and hookup gave, and surplus energy of the sun [Wh]. */
     public record Sources(Derived solarWh, Derived alternatorWh, Derived shoreWh, Derived surplusWh) {}
 
     /** Loads, losses, what the bank gained, and what the sum misses [Wh]. */
@@ -108,7 +108,7 @@ public record Endurance(
     /** Essential energy and hours short, other energy shed. */
     public record Shortage(Derived unmetWh, Derived unmetHours, Derived shedWh) {}
 
-    /** Full cycles, the deepest discharge of any life, the usual one, and what the cold kept out. */
+    /** Full cycles, the deepest discharge of any run, the usual one, and what the cold kept out. */
     public record Cycles(
             Derived equivalentFull,
             Derived deepestShare,
@@ -141,7 +141,7 @@ public record Endurance(
         return figures;
     }
 
-    /** State of charge by hour: what 5, 50 and 95 % of the lives do not exceed. */
+    /** State of charge by hour: what 5, 50 and 95 % of the runs do not exceed. */
     public static final class Bands {
         private final int[] hours;
         private final double[][] quantiles;

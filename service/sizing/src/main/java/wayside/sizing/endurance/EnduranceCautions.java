@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import wayside.sizing.ledger.Outcome;
 import wayside.sizing.solar.SkyMonth;
-import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Source;
@@ -39,8 +38,8 @@ public final class EnduranceCautions {
                 "A chance is said of many such trips, not of yours. Parking in the shade, snow on the panel or a load that"
                         + " isn't on the list changes it more than the weather does.",
                 Source.commonPractice()));
-        cautions.addAll(SkyMonth.cautions(question.model().months().stream().map(SolarMonth::sky)));
-        cautions.addAll(question.model().budgets().get(0).cautions());
+        cautions.addAll(SkyMonth.cautions(question.journey().stays().stream().map(stay -> stay.month().sky())));
+        cautions.addAll(question.journey().stays().get(0).budget().cautions());
         return List.copyOf(new LinkedHashSet<>(cautions));
     }
 }

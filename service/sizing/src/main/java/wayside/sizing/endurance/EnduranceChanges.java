@@ -18,8 +18,9 @@ import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Scenario;
 import wayside.sizing.ledger.Simulation;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Unit;
 
-/** Tries one change after another in the same weathers, and ranks them. */
+/** Tries one change after another in the same runs, and ranks them. */
 final class EnduranceChanges {
     private static final double MORE_PANEL_W = 100;
     private static final double MORE_BANK = 1.5;
@@ -56,7 +57,7 @@ final class EnduranceChanges {
         add("more-panel", "100 W more panel", plain.withSolar(solarW + MORE_PANEL_W), weather);
         add("more-battery", "half as much battery again", plain.withBank(plain.nominalWh() * MORE_BANK), weather);
         boolean flat =
-                question.model().months().get(0).array().position().tilt().value() == 0;
+                question.journey().stays().get(0).month().array().position().tilt().value() == 0;
         if (solarW > 0 && flat) {
             PanelMount panel = question.brief().system().panel();
             PanelMount tilted =
@@ -66,47 +67,41 @@ final class EnduranceChanges {
                     "tilt-panel",
                     "the panel tilted by 30 degrees towards the equator",
                     plain,
-                    RecordedWeather.of(
-                            question.skies()
-                                    .over(
-                                            question.model(),
-                                            tilted,
-                                            question.brief().sampling().weatherSeed()),
-                            weather.runs()));
+                    RecordedWeather.of(question.journey().weather(tilted), weather.runs()));
         }
     }
 
     /** A lithium bank that frost keeps from being charged may stand in the cabin. */
     private void warmth() {
-        if (question.coldestBankC() < question.data().lowestChargeC().value()) {
+        if (question.journey().coldestHourC() < question.data().lowestChargeC().value()) {
             add(
                     "warmer-battery",
                     "the battery in a heated cabin, 15 K warmer",
-                    question.warmerScenario(CABIN_K),
+                    question.scenario(question.journey().warmer(CABIN_K)),
                     weather);
         }
     }
 
     private void loads() {
-        EnergyBrief energy = question.energy();
+        EnergyBrief energy = question.journey().energyThroughTheInverter();
         int largest = largest();
         Load load = energy.loads().get(largest);
         add(
                 "less-load",
                 load.name() + " with a fifth less",
-                question.taking(energy.with(largest, load.drawing(LESS_LOAD))),
+                taking(energy.with(largest, load.drawing(LESS_LOAD))),
                 weather);
         inverterHours(energy)
                 .ifPresent(hours -> add(
                         "inverter-off",
                         String.format(
                                 Locale.ROOT, "the inverter on for %.1f hours a day only, while it is used", hours),
-                        question.taking(energy.through(energy.inverter().onFor(hours))),
+                        taking(energy.through(energy.inverter().onFor(hours))),
                         weather));
     }
 
     private int largest() {
-        List<LoadDemand> demands = question.model().budgets().get(0).demand().loads();
+        List<LoadDemand> demands = question.journey().stays().get(0).budget().demand().loads();
         int largest = 0;
         for (int i = 1; i < demands.size(); i++) {
             if (demands.get(i).dailyEnergyWh().value()
@@ -124,22 +119,30 @@ final class EnduranceChanges {
                 .mapToDouble(Load::hoursOn)
                 .sum();
         double told = Math.ceil(10 * used - 1e-9) / 10;
-        double on = energy.inverter().hoursPerDay().orElse(24);
+        double on = energy.inverter().hoursPerDay().orElse(Unit.HOURS_PER_DAY);
         return used > 0 && told < 0.75 * on ? Optional.of(told) : Optional.empty();
     }
 
     private void travel() {
         BuiltSystem system = question.brief().system();
         if (system.alternatorA() > 0 && hasAnHourMore(Stay::drivingHours)) {
-            add("more-driving", "an hour's drive more each day", question.travelling(1, 0), weather);
+            add("more-driving", "an hour's drive more each day", travelling(1, 0), weather);
         }
         if (system.shoreW() > 0 && hasAnHourMore(Stay::hookupHours)) {
-            add("more-hookup", "an hour more at a hookup each day", question.travelling(0, 1), weather);
+            add("more-hookup", "an hour more at a hookup each day", travelling(0, 1), weather);
         }
     }
 
+    private Scenario taking(EnergyBrief energy) {
+        return question.scenario(question.journey().taking(energy));
+    }
+
+    private Scenario travelling(double moreDriving, double moreHookup) {
+        return question.scenario(question.journey().travelling(moreDriving, moreHookup));
+    }
+
     private boolean hasAnHourMore(ToDoubleFunction<Stay> hours) {
-        return question.brief().trip().stays().stream().mapToDouble(hours).anyMatch(each -> each + 1 <= 24);
+        return question.brief().trip().stays().stream().mapToDouble(hours).anyMatch(each -> each + 1 <= Unit.HOURS_PER_DAY);
     }
 
     private void add(String code, String change, Scenario scenario, RecordedWeather sun) {

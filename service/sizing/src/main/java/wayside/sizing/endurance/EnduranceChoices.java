@@ -6,7 +6,6 @@ import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
-import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Source;
 
@@ -20,10 +19,10 @@ public final class EnduranceChoices {
 
     public static List<Assumption> of(EnduranceQuestion question) {
         List<Assumption> choices =
-                new ArrayList<>(question.model().budgets().get(0).choices());
-        question.model().months().stream().map(SolarMonth::choices).forEach(choices::addAll);
+                new ArrayList<>(question.journey().stays().get(0).budget().choices());
+        choices.addAll(question.journey().choices());
         choices.addAll(ofTravel(question.brief().trip(), question.brief().loads()));
-        if (question.skies().drawsDays()) {
+        if (question.journey().source().drawsDays()) {
             choices.addAll(ofDays(question.brief().sampling()));
         } else if (question.brief().sampling().yearReading().isEmpty()) {
             choices.add(choice(

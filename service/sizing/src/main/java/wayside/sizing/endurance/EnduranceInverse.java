@@ -3,7 +3,7 @@ package wayside.sizing.endurance;
 import java.util.Arrays;
 import java.util.Optional;
 import wayside.sizing.brief.EnergyBrief;
-import wayside.sizing.brief.Trip;
+import wayside.sizing.journey.Journey;
 import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Scenario;
 import wayside.sizing.ledger.Simulation;
@@ -48,12 +48,12 @@ final class EnduranceInverse {
 
     /** What all loads may be multiplied by, through the inverter as it is; 16 at most. */
     Derived loadFactor() {
-        EnergyBrief energy = question.energy();
+        EnergyBrief energy = question.journey().energyThroughTheInverter();
         double low = 0;
         double high = MOST_LOAD;
         for (int i = 0; i < HALVINGS; i++) {
             double middle = i == 0 ? 1 : (low + high) / 2;
-            if (carried(question.taking(energy.drawing(middle)))) {
+            if (carried(question.scenario(question.journey().taking(energy.drawing(middle))))) {
                 low = middle;
             } else {
                 high = middle;
@@ -84,7 +84,7 @@ final class EnduranceInverse {
     }
 
     private int runsOfNights() {
-        return Math.min(weather.runs(), Math.max(FEWEST_RUNS, NIGHTS_HOURS / (24 * mostNights())));
+        return Math.min(weather.runs(), Math.max(FEWEST_RUNS, NIGHTS_HOURS / (Unit.HOURS_PER_DAY * mostNights())));
     }
 
     private int mostNights() {
@@ -124,9 +124,8 @@ final class EnduranceInverse {
 
     /** Full nights before each run goes flat on a trip of so many, sorted. */
     private int[] firstFlatNights(int nights, int runs) {
-        Trip trip = question.brief().trip().lasting(nights);
-        EnduranceQuestion asked = EnduranceQuestion.of(question.brief().on(trip), question.skies());
-        int[] hours = Simulation.firstFlatHours(asked.scenario().ledger(), asked.weather(), runs);
-        return Arrays.stream(hours).map(hour -> hour / 24).toArray();
+        Journey asked = question.journey().lasting(nights);
+        int[] hours = Simulation.firstFlatHours(question.scenario(asked).ledger(), asked.weather(), runs);
+        return Arrays.stream(hours).map(hour -> hour / Unit.HOURS_PER_DAY).toArray();
     }
 }

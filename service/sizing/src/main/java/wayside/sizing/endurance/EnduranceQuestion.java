@@ -1,12 +1,8 @@
 package wayside.sizing.endurance;
 
-import java.util.Arrays;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.EnduranceBrief;
-import wayside.sizing.brief.EnergyBrief;
-import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.charging.ChargerNeed;
 import wayside.sizing.journey.WeatherSource;
 import wayside.sizing.journey.Journey;
@@ -15,7 +11,6 @@ import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Scenario;
 import wayside.sizing.ledger.Simulation;
 import wayside.sizing.ledger.Weather;
-import wayside.sizing.storage.BankPlace;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Derived;
@@ -26,31 +21,28 @@ import wayside.sizing.trace.Unit;
  * The question in figures.
  *
  * @param charger what the bank takes and at which voltage
- * @param skies that make the weather of any such trip on any panel
+ * @param journey the trip made ready
  * @param weather of this trip on this panel
  */
 public record EnduranceQuestion(
         EnduranceBrief brief,
-        Journey model,
+        Journey journey,
         ChemistryData data,
         ChargerNeed charger,
         Derived solarW,
         Derived start,
-        Derived offsetK,
         Derived runs,
-        WeatherSource skies,
         Weather weather) {
     private static final int RUNS = 2000;
 
-    public static EnduranceQuestion of(EnduranceBrief brief, WeatherSource skies) {
+    public static EnduranceQuestion of(EnduranceBrief brief, WeatherSource source) {
         BuiltSystem system = brief.system();
-        Journey model =
-                Journey.of(brief.trip(), energy(brief, system.inverter()), system.panel(), brief.sampling());
+        Journey journey = Journey.of(brief, source);
         return new EnduranceQuestion(
                 brief,
-                model,
+                journey,
                 ChemistryData.of(system.chemistry()),
-                charger(system, model),
+                charger(system, journey),
                 Derived.byDefault(
                                 "array: rated power",
                                 0,
@@ -67,39 +59,19 @@ public record EnduranceQuestion(
                                 "You leave with a full battery",
                                 Source.commonPractice())
                         .unlessGiven(brief.initialStateOfCharge()),
-                BankPlace.offsetK(brief.bankPlacement()),
                 runs(brief),
-                skies,
-                skies.over(model, system.panel(), brief.sampling().weatherSeed()));
+                journey.weather());
     }
 
-    private static EnergyBrief energy(EnduranceBrief brief, InverterSpec inverter) {
-        BuiltSystem system = brief.system();
-        return new EnergyBrief(
-                system.at(),
-                brief.loads(),
-                OptionalDouble.of(system.busVoltageV()),
-                inverter,
-                system.standbyW(),
-                OptionalDouble.empty());
-    }
-
-    /** What a day takes, the inverter being the one that stands in the vehicle: it does not change with the loads. */
-    EnergyBrief energy() {
-        return energy(
-                brief, model.budgets().get(0).inverterAsItIs(brief.system().inverter()));
-    }
-
-    private static ChargerNeed charger(BuiltSystem system, Journey model) {
+    private static ChargerNeed charger(BuiltSystem system, Journey journey) {
         ChemistryData data = ChemistryData.of(system.chemistry());
-        Derived bus = Derived.given(
-                "nominal bus voltage", system.busVoltageV(), Unit.VOLT, system.at("busVoltageV"));
+        Derived bus = journey.busVoltageV();
         Derived nominal = Derived.given(
                 "rated energy of the bank",
                 system.nominalEnergyWh(),
                 Unit.WATT_HOUR,
                 system.at("nominalEnergyWh"));
-        Derived daily = model.budgets().get(0).dailyTotalWh();
+        Derived daily = journey.stays().get(0).budget().dailyTotalWh();
         return ChargerNeed.of("", data, nominal, BatteryBank.bankVoltage(data, bus), bus, daily);
     }
 
@@ -120,52 +92,22 @@ public record EnduranceQuestion(
         return RecordedWeather.of(weather, (int) runs.value());
     }
 
-    /** The trip, lived. */
+    /** The trip, simulated. */
     public Outcome outcome(RecordedWeather compared) {
         int all = (int) runs.value();
         return Simulation.simulate(scenario().ledger(), compared.runs() == all ? compared : weather, all);
     }
 
     Scenario scenario() {
-        return travelling(0, 0);
+        return scenario(journey);
     }
 
-    /** The same system on the same trip, whose day takes something else. */
-    Scenario taking(EnergyBrief energy) {
-        return scenario(model.taking(energy), offsetK.value(), 0, 0);
-    }
-
-    /** Some more hours of driving and at a hookup each day. */
-    Scenario travelling(double moreDriving, double moreHookup) {
-        return scenario(model, offsetK.value(), moreDriving, moreHookup);
-    }
-
-    /** The coldest hour that the bank may meet [C]. */
-    double coldestBankC() {
-        double coldest = Double.POSITIVE_INFINITY;
-        for (int stay = 0; stay < model.months().size(); stay++) {
-            for (double[] day : skies.bankC(model, stay, offsetK.value())) {
-                coldest = Math.min(coldest, Arrays.stream(day).min().orElseThrow());
-            }
-        }
-        return coldest;
-    }
-
-    /** The bank standing so much warmer still [K]. */
-    Scenario warmerScenario(double moreK) {
-        return scenario(model, offsetK.value() + moreK, 0, 0);
-    }
-
-    private Scenario scenario(Journey trip, double warmerK, double moreDriving, double moreHookup) {
+    /** The same system on a changed trip. */
+    Scenario scenario(Journey changed) {
         double alternatorW =
                 brief.system().alternatorA() * charger.chargingVoltageV().value();
         return new Scenario(
-                trip.days(
-                        alternatorW,
-                        brief.system().shoreW(),
-                        stay -> skies.bankC(trip, stay, warmerK),
-                        hours -> Math.min(24, hours + moreDriving),
-                        hours -> Math.min(24, hours + moreHookup)),
+                changed.days(alternatorW, brief.system().shoreW()),
                 data,
                 charger.nominalEnergyWh().value(),
                 1,

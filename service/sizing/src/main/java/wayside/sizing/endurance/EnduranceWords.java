@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import wayside.sizing.ledger.Outcome;
 import wayside.sizing.ledger.WorstRun;
+import wayside.sizing.trace.Unit;
 
 /** The answer in plain words. */
 public final class EnduranceWords {
@@ -67,8 +68,8 @@ public final class EnduranceWords {
                         "The worst of %d trips ran flat on day %d at %02d:00 and went short for %d hours in all, %.0f Wh"
                                 + " of what matters.",
                         outcome.runs(),
-                        worst.firstFlatHour() / 24 + 1,
-                        worst.firstFlatHour() % 24,
+                        worst.firstFlatHour() / Unit.HOURS_PER_DAY + 1,
+                        worst.firstFlatHour() % Unit.HOURS_PER_DAY,
                         worst.flatHours(),
                         worst.unmetWh())
                 + sun;

@@ -2,6 +2,8 @@ package wayside.sizing.endurance;
 
 import java.util.ArrayList;
 import java.util.List;
+import wayside.sizing.journey.JourneyStay;
+import wayside.sizing.journey.SkyUncertainty;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Input;
@@ -28,18 +30,18 @@ final class LedgerSteps {
                 question.charger().acceptedW().as("P_max"),
                 question.solarW().as("P"),
                 question.start().as("s0"),
-                question.offsetK().as("dT"),
+                question.journey().offsetK().as("dT"),
                 question.runs().as("N")));
-        for (int i = 0; i < question.model().months().size(); i++) {
-            var month = question.model().months().get(i);
-            inputs.add(question.model().budgets().get(i).dailyTotalWh().as("E_d"));
-            inputs.add(month.yieldWhPerW().as("y"));
-            inputs.add(month.sky().clearness().as("KT"));
-            inputs.add(month.sky().clearnessSpread().as("s"));
-            inputs.add(question.model().uncertainty().ofMeans().get(i).as("u"));
+        SkyUncertainty uncertainty = question.journey().uncertainty();
+        for (JourneyStay stay : question.journey().stays()) {
+            inputs.add(stay.budget().dailyTotalWh().as("E_d"));
+            inputs.add(stay.month().yieldWhPerW().as("y"));
+            inputs.add(stay.month().sky().clearness().as("KT"));
+            inputs.add(stay.month().sky().clearnessSpread().as("s"));
+            inputs.add(uncertainty.ofMeans().get(stay.index()).as("u"));
         }
-        if (question.skies().drawsDays()) {
-            inputs.add(question.model().uncertainty().ofSpread().as("v"));
+        if (question.journey().source().drawsDays()) {
+            inputs.add(uncertainty.ofSpread().as("v"));
         }
         grounds = inputs.toArray(Input[]::new);
     }

@@ -9,13 +9,22 @@ import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.ledger.HourlyUses;
 
 /** A day's budget by the hour, what must not stop apart from what may. It adds up to the budget's own day. */
-record HourlyDemand(HourlyUses essential, HourlyUses other) {
+public record HourlyDemand(HourlyUses essential, HourlyUses other) {
     static HourlyDemand of(EnergyBudget budget) {
         boolean inverterMatters = budget.demand().loads().stream()
                 .anyMatch(d -> d.load().isAc() && d.load().isEssential());
         return new HourlyDemand(
                 uses(budget, Load::isEssential, inverterMatters, true),
                 uses(budget, load -> !load.isEssential(), !inverterMatters, false));
+    }
+
+    /** All that the day takes out of the bus [Wh]. */
+    double dailyWh() {
+        return essential.loadsWh()
+                + essential.inverterWh()
+                + essential.standbyWh()
+                + other.loadsWh()
+                + other.inverterWh();
     }
 
     /** Conversion loss follows the AC loads; standing by is spread evenly. */

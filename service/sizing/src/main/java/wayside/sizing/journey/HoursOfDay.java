@@ -1,6 +1,6 @@
 package wayside.sizing.journey;
 
-import wayside.sizing.ledger.LedgerDay;
+import wayside.sizing.trace.Unit;
 
 /** Which hours of a day something takes that a request only gives a number of hours for. */
 final class HoursOfDay {
@@ -19,10 +19,10 @@ final class HoursOfDay {
      * @return mean power of each hour [W]
      */
     static double[] power(double powerW, int from, double hours) {
-        double[] result = new double[LedgerDay.HOURS];
+        double[] result = new double[Unit.HOURS_PER_DAY];
         double left = hours;
-        for (int i = 0; i < LedgerDay.HOURS; i++) {
-            result[(from + i) % LedgerDay.HOURS] = powerW * Math.max(0, Math.min(1, left));
+        for (int i = 0; i < Unit.HOURS_PER_DAY; i++) {
+            result[(from + i) % Unit.HOURS_PER_DAY] = powerW * Math.max(0, Math.min(1, left));
             left--;
         }
         return result;

@@ -11,7 +11,9 @@ import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.brief.YearReading;
+import wayside.sizing.ledger.ModelWeather;
 import wayside.sizing.ledger.ReplayedWeather;
+import wayside.sizing.ledger.StaySky;
 import wayside.sizing.ledger.Weather;
 import wayside.sizing.solar.ArrayModel;
 import wayside.sizing.solar.epw.TypicalMonth;
@@ -20,9 +22,9 @@ import wayside.sizing.solar.epw.TypicalYear;
 /** Makes the weather of a trip on a panel. */
 public interface WeatherSource {
     /** Days drawn from what each month is like. */
-    WeatherSource DRAWN = (model, panel, seed) -> model.weather(seed, panel);
+    WeatherSource DRAWN = new Drawn();
 
-    Weather over(Journey model, PanelMount panel, long seed);
+    Weather over(Journey journey, PanelMount panel);
 
     /**
      * Temperature of a bank at a stay.
@@ -30,39 +32,60 @@ public interface WeatherSource {
      * @param offsetK how much warmer than the air it stands [K]
      * @return [C] by kind of day and hour
      */
-    default double[][] bankC(Journey model, int stay, double offsetK) {
-        return new double[][] {model.airC(stay, offsetK)};
-    }
+    double[][] bankC(JourneyStay stay, double offsetK);
 
     /** Whether days are drawn, so that it matters how much they differ. */
-    default boolean drawsDays() {
-        return true;
+    boolean drawsDays();
+
+    /** Days that are drawn one after another, the same on any panel; those of a stay are equally warm. */
+    record Drawn() implements WeatherSource {
+        @Override
+        public Weather over(Journey journey, PanelMount panel) {
+            List<StaySky> skies = new ArrayList<>();
+            for (JourneyStay stay : journey.stays()) {
+                double latitude = stay.stay().place().latitude();
+                skies.add(new StaySky(
+                        latitude,
+                        stay.stay().month(),
+                        stay.stay().nights(),
+                        stay.month().sky(),
+                        ArrayModel.of(panel, latitude),
+                        journey.uncertainty().scatter(stay.index())));
+            }
+            return new ModelWeather(skies, journey.sampling().weatherSeed());
+        }
+
+        @Override
+        public double[][] bankC(JourneyStay stay, double offsetK) {
+            return new double[][] {warmed(stay.month().sky().airC(), offsetK)};
+        }
+
+        @Override
+        public boolean drawsDays() {
+            return true;
+        }
     }
 
     /** The hours of a typical year. */
     record Replayed(TypicalYear year) implements WeatherSource {
         @Override
-        public Weather over(Journey model, PanelMount panel, long seed) {
+        public Weather over(Journey journey, PanelMount panel) {
             List<ReplayedWeather.Visit> visits =
-                    model.trip().stays().stream().map(Replayed::visit).toList();
-            ArrayModel array = ArrayModel.of(
-                    panel, year.place().latitude());
-            double scatter = model.uncertainty().ofMeans().get(0).value();
-            return new ReplayedWeather(year, array, visits, scatter, seed);
+                    journey.stays().stream().map(stay -> visit(stay.stay())).toList();
+            ArrayModel array = ArrayModel.of(panel, year.place().latitude());
+            double scatter = journey.uncertainty().ofMeans().get(0).value();
+            return new ReplayedWeather(
+                    year, array, visits, scatter, journey.sampling().weatherSeed());
         }
 
         /** The file's own hours, moved to the stay's mean where the request gives another than the file. */
         @Override
-        public double[][] bankC(Journey model, int stay, double offsetK) {
-            Stay asked = model.trip().stays().get(stay);
-            double meanC = model.months().get(stay).sky().meanC().value();
-            double shiftK =
-                    offsetK + meanC - TypicalMonth.of(year, asked.month()).meanC();
-            double[][] bankC = visit(asked).airC(year);
+        public double[][] bankC(JourneyStay stay, double offsetK) {
+            double meanC = stay.month().sky().meanC().value();
+            double shiftK = offsetK + meanC - TypicalMonth.of(year, stay.stay().month()).meanC();
+            double[][] bankC = visit(stay.stay()).airC(year);
             for (double[] day : bankC) {
-                for (int hour = 0; hour < day.length; hour++) {
-                    day[hour] += shiftK;
-                }
+                warmed(day, shiftK);
             }
             return bankC;
         }
@@ -102,5 +125,12 @@ public interface WeatherSource {
                     stay.hookupHoursPerDay()));
         }
         return brief.on(new Trip(brief.trip().at(), stays));
+    }
+
+    private static double[] warmed(double[] byHourC, double moreK) {
+        for (int hour = 0; hour < byHourC.length; hour++) {
+            byHourC[hour] += moreK;
+        }
+        return byHourC;
     }
 }

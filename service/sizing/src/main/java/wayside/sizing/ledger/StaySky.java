@@ -1,11 +1,9 @@
 package wayside.sizing.ledger;
 
-import wayside.sizing.solar.AirTemperature;
 import wayside.sizing.solar.ArrayDay;
 import wayside.sizing.solar.ArrayModel;
 import wayside.sizing.solar.DailyClearness;
 import wayside.sizing.solar.Extraterrestrial;
-import wayside.sizing.solar.HourlySplit;
 import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.solar.SolarCalendar;
 import wayside.sizing.solar.SolarDay;
@@ -37,16 +35,7 @@ public final class StaySky {
         monthlyWhM2 = 1000 * sky.extraterrestrialKwhM2().value();
         SolarDay path = SolarDay.of(
                 latitude, representativeDay(latitude, month), array.position().plane());
-        day = new ArrayDay(path, array, airC(sky));
-    }
-
-    private static double[] airC(SkyMonth sky) {
-        double[] airC = new double[HourlySplit.HOURS];
-        for (int hour = 0; hour < airC.length; hour++) {
-            airC[hour] =
-                    AirTemperature.hourC(sky.meanC().value(), sky.dailySwingK().value(), hour);
-        }
-        return airC;
+        day = new ArrayDay(path, array, sky.airC());
     }
 
     private static int representativeDay(double latitude, int month) {

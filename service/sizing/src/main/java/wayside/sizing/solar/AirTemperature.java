@@ -26,4 +26,19 @@ public final class AirTemperature {
     public static double hourC(double meanC, double dailySwingK, int hour) {
         return meanC + dailySwingK * WAVE[hour];
     }
+
+    /**
+     * All hours of a day.
+     *
+     * @param meanC mean of the day [C]
+     * @param dailySwingK between lowest and highest [K]
+     * @return mean of each hour [C]
+     */
+    public static double[] dayC(double meanC, double dailySwingK) {
+        double[] airC = new double[WAVE.length];
+        for (int hour = 0; hour < airC.length; hour++) {
+            airC[hour] = hourC(meanC, dailySwingK, hour);
+        }
+        return airC;
+    }
 }

@@ -61,7 +61,7 @@ public record ArrayChoice(
                 bank.bankVoltageV().as("V"));
         Derived controller = RATING.value(
                 "charge controller: rated output", controllerA(needed.value()), Unit.AMPERE, needed.as("I"));
-        List<Derived> yields = site.stays().stream()
+        List<Derived> yields = site.journey().stays().stream()
                 .map(stay -> stay.month().dailyWh(stay.label() + ": energy of the array, mean day", power))
                 .toList();
         return new ArrayChoice(power, area, controller, ArrayStrings.of(limits, power), yields);

@@ -3,6 +3,7 @@ package wayside.sizing.system;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
@@ -33,7 +34,7 @@ public record ArrayNeed(List<StayBalance> balances) {
     static ArrayNeed of(Site site, Chargers chargers) {
         Derived through = throughTheBank();
         List<StayBalance> balances = new ArrayList<>();
-        site.stays().forEach(stay -> balances.add(balance(stay, chargers, through)));
+        site.journey().stays().forEach(stay -> balances.add(balance(stay, chargers, site.margin(), through)));
         return new ArrayNeed(balances);
     }
 
@@ -49,8 +50,8 @@ public record ArrayNeed(List<StayBalance> balances) {
                 .orElseThrow();
     }
 
-    private static StayBalance balance(SiteStay stay, Chargers chargers, Derived through) {
-        Derived need = need(stay, chargers, through);
+    private static StayBalance balance(JourneyStay stay, Chargers chargers, Derived margin, Derived through) {
+        Derived need = need(stay, chargers, margin, through);
         Derived yield = stay.month().yieldWhPerW();
         boolean sunless = yield.value() < LEAST_YIELD_WH_PER_W && need.value() > 0;
         Derived array = sunless || need.value() == 0
@@ -64,8 +65,8 @@ public record ArrayNeed(List<StayBalance> balances) {
         return new StayBalance(stay, need, array, sunless);
     }
 
-    private static Derived need(SiteStay stay, Chargers chargers, Derived through) {
-        Derived into = intoTheBank(stay, chargers, through);
+    private static Derived need(JourneyStay stay, Chargers chargers, Derived margin, Derived through) {
+        Derived into = intoTheBank(stay, chargers, margin, through);
         List<Input> inputs = new ArrayList<>(List.of(into.as("E_in")));
         if (chargers.alternator().isPresent() && stay.drivingHours().value() > 0) {
             Derived engine = chargers.alternator().get().energyPerDayWh(stay.label(), stay.drivingHours());
@@ -78,9 +79,8 @@ public record ArrayNeed(List<StayBalance> balances) {
         return SUN.value(stay.label() + ": energy that the sun must bring each day", Unit.WATT_HOUR, inputs);
     }
 
-    private static Derived intoTheBank(SiteStay stay, Chargers chargers, Derived through) {
-        Derived daily = stay.need().dailyWh();
-        Derived margin = stay.need().margin();
+    private static Derived intoTheBank(JourneyStay stay, Chargers chargers, Derived margin, Derived through) {
+        Derived daily = stay.budget().dailyTotalWh();
         Derived roundTrip = chargers.need().data().roundTripEfficiency();
         return INTO.value(
                 stay.label() + ": energy to bring in each day",

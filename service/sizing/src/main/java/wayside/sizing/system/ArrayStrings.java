@@ -2,6 +2,7 @@ package wayside.sizing.system;
 
 import wayside.sizing.solar.ModuleFigures;
 import wayside.sizing.solar.StringWindow;
+import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
@@ -123,7 +124,7 @@ public record ArrayStrings(
     }
 
     private static Derived coldestC(Site site) {
-        SiteStay stay = site.coldest();
+        JourneyStay stay = site.journey().coldest();
         Derived snap = Derived.convention(
                 "how much colder than usual a morning may be",
                 COLD_SNAP_K,
@@ -139,7 +140,7 @@ public record ArrayStrings(
     }
 
     private static Derived hottestCellC(Site site) {
-        SiteStay stay = site.hottest();
+        JourneyStay stay = site.journey().hottest();
         Derived rise = stay.month().array().riseKPerWm2();
         return HOTTEST.value(
                 "cells in full sun on the hottest afternoon",

@@ -43,8 +43,7 @@ public record BankChoice(BatteryBank bank, Derived neededWh, List<BatteryBank> b
 
     /** Each stay asks for a bank at its own temperature and with its own day; the largest wins. */
     private static BatteryNeed hardest(Site site, ChemistryData data) {
-        return site.stays().stream()
-                .map(SiteStay::need)
+        return site.needs().stream()
                 .max(Comparator.comparingDouble(
                         need -> BatterySizing.nominalEnergyWh(data, need).value()))
                 .orElseThrow();

@@ -3,6 +3,7 @@ package wayside.sizing.system;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
@@ -26,12 +27,12 @@ public record CatchUp(Derived overWh, Optional<Derived> days) {
             Expression.commonPractice("E_over = E_sun + sum(E_other) - E_d (1 - b + b / eta)");
 
     /** @param sunWh of the array on the stay's mean day [Wh] */
-    static CatchUp of(SiteStay stay, BatteryBank bank, Chargers chargers, Derived sunWh) {
+    static CatchUp of(JourneyStay stay, BatteryBank bank, Chargers chargers, Derived sunWh) {
         Derived over = over(stay, chargers, sunWh);
         return new CatchUp(over, over.value() > 0 ? Optional.of(days(stay, bank, over)) : Optional.empty());
     }
 
-    private static Derived days(SiteStay stay, BatteryBank bank, Derived over) {
+    private static Derived days(JourneyStay stay, BatteryBank bank, Derived over) {
         Derived efficiency = bank.data().chargeEfficiency();
         return DAYS.value(
                 stay.label() + ": days to fill an empty bank again",
@@ -41,8 +42,8 @@ public record CatchUp(Derived overWh, Optional<Derived> days) {
                 over.as("E_over"));
     }
 
-    private static Derived over(SiteStay stay, Chargers chargers, Derived sunWh) {
-        Derived daily = stay.need().dailyWh();
+    private static Derived over(JourneyStay stay, Chargers chargers, Derived sunWh) {
+        Derived daily = stay.budget().dailyTotalWh();
         Derived through = ArrayNeed.throughTheBank();
         Derived roundTrip = chargers.need().data().roundTripEfficiency();
         List<Input> inputs =
@@ -54,7 +55,7 @@ public record CatchUp(Derived overWh, Optional<Derived> days) {
     }
 
     /** What engine and hookup bring on a day [Wh]. */
-    private static List<Derived> others(SiteStay stay, Chargers chargers) {
+    private static List<Derived> others(JourneyStay stay, Chargers chargers) {
         List<Derived> others = new ArrayList<>();
         if (stay.drivingHours().value() > 0) {
             chargers.alternator().ifPresent(engine -> others.add(engine.energyPerDayWh(stay.label(), stay.drivingHours())));

@@ -9,6 +9,7 @@ import wayside.sizing.charging.ChargerNeed;
 import wayside.sizing.charging.ChargingSource;
 import wayside.sizing.charging.RechargeTime;
 import wayside.sizing.charging.ShoreCharger;
+import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Source;
@@ -19,10 +20,10 @@ import wayside.sizing.trace.Unit;
  *
  * @param need of the bank
  * @param alternator when the trip drives or a charger was given
- * @param alternatorWh on a day of the thirstiest stay that drives [Wh]
+ * @param alternatorWh on a day of the driving stay with the highest demand [Wh]
  * @param alternatorHoursToFull from empty [h]
  * @param shore when the trip plugs in or a charger was given
- * @param shoreWh on a day of the thirstiest stay that plugs in [Wh]
+ * @param shoreWh on a day of the stay at a hookup with the highest demand [Wh]
  * @param shoreHoursToFull from empty [h]
  */
 public record Chargers(
@@ -60,22 +61,22 @@ public record Chargers(
                 bank.nominalEnergyWh(),
                 bank.bankVoltageV(),
                 bank.busVoltageV(),
-                site.thirstiest().budget().dailyTotalWh());
+                site.journey().highestDemand().budget().dailyTotalWh());
         Optional<Derived> driving =
-                hours(site.thirstiestDriving().map(SiteStay::drivingHours), wishes.alternatorChargerA());
+                hours(site.journey().highestDemandDriving().map(JourneyStay::drivingHours), wishes.alternatorChargerA());
         Optional<AlternatorCharger> alternator = driving.map(hours -> AlternatorCharger.of(
                 need, hours, wishes));
         Optional<Derived> hookedUp =
-                hours(site.thirstiestHookedUp().map(SiteStay::hookupHours), wishes.shoreChargerW());
+                hours(site.journey().highestDemandHookedUp().map(JourneyStay::hookupHours), wishes.shoreChargerW());
         Optional<ShoreCharger> shore =
                 hookedUp.map(hours -> ShoreCharger.of(need, hours, wishes));
         return new Chargers(
                 need,
                 alternator,
-                alternator.map(a -> a.energyPerDayWh(label(site.thirstiestDriving()), driving.orElseThrow())),
+                alternator.map(a -> a.energyPerDayWh(label(site.journey().highestDemandDriving()), driving.orElseThrow())),
                 alternator.map(a -> hoursToFull(need, "alternator", a.chargerPowerW())),
                 shore,
-                shore.map(s -> s.energyPerDayWh(label(site.thirstiestHookedUp()), hookedUp.orElseThrow())),
+                shore.map(s -> s.energyPerDayWh(label(site.journey().highestDemandHookedUp()), hookedUp.orElseThrow())),
                 shore.map(s -> hoursToFull(need, "shore", s.chargerPowerW())));
     }
 
@@ -90,8 +91,8 @@ public record Chargers(
                 : ofTheTrip;
     }
 
-    private static String label(Optional<SiteStay> stay) {
-        return stay.map(SiteStay::label).orElse("trip");
+    private static String label(Optional<JourneyStay> stay) {
+        return stay.map(JourneyStay::label).orElse("trip");
     }
 
     private static Derived hoursToFull(ChargerNeed need, String name, Derived powerW) {

@@ -47,7 +47,7 @@ final class MainCircuits {
         this.bank = bank;
         this.lengths = site.brief().system().circuitLengthsM();
         this.defaults = CircuitDefaults.of(site.brief().system().rules());
-        this.loadsA = loads(site.thirstiest().budget(), bank);
+        this.loadsA = loads(site.journey().highestDemand().budget(), bank);
         this.inverter = inverter;
         this.array = array;
         this.chargers = chargers;

@@ -25,7 +25,7 @@ public record RuleOfThumb(Derived nominalEnergyWh, Optional<Derived> solarPowerW
     private static final Expression ARRAY = Expression.commonPractice("P = E_d f / H");
 
     static RuleOfThumb of(Site site) {
-        Derived daily = site.thirstiest().budget().dailyTotalWh();
+        Derived daily = site.journey().highestDemand().budget().dailyTotalWh();
         Derived days = assumed("rule of thumb: days", DAYS, Unit.DAY, "Two days is what most people reckon with");
         ChemistryData data = site.chemistry();
         Derived nominal = BANK.value(
@@ -38,7 +38,7 @@ public record RuleOfThumb(Derived nominalEnergyWh, Optional<Derived> solarPowerW
     }
 
     private static Optional<Derived> solar(Site site, Derived daily) {
-        Derived sun = site.stays().stream()
+        Derived sun = site.journey().stays().stream()
                 .map(stay -> stay.month().horizontalKwhM2())
                 .min(Comparator.comparingDouble(Derived::value))
                 .orElseThrow();

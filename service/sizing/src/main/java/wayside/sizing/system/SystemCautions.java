@@ -62,7 +62,7 @@ final class SystemCautions {
         all.addAll(cautions);
         system.array().ifPresent(array -> all.addAll(array.cautions()));
         all.addAll(
-                SkyMonth.cautions(site.stays().stream().map(stay -> stay.month().sky())));
+                SkyMonth.cautions(site.journey().stays().stream().map(stay -> stay.month().sky())));
         for (SizedCircuit circuit : system.circuits()) {
             all.addAll(circuit.cautions());
         }
@@ -70,7 +70,7 @@ final class SystemCautions {
     }
 
     private void coldCharging(ChemistryData data) {
-        double coldest = site.coldest().coldestBankC();
+        double coldest = site.journey().coldest().coldestBankC();
         boolean frost = coldest < data.lowestChargeC().value();
         String text = frost
                 ? "On mornings of this trip the battery falls to about %.0f C. A lithium battery charged below 0 C (32 F) is damaged for"
@@ -103,7 +103,7 @@ final class SystemCautions {
     }
 
     private void coldLeadAcid(ChemistryData data) {
-        double coldest = site.coldest().coldestBankC();
+        double coldest = site.journey().coldest().coldestBankC();
         if (coldest < data.lowestChargeC().value() || coldest < COLD_END_OF_TABLE_C) {
             add(
                     "lead-acid-frost",
