@@ -36,6 +36,7 @@ import wayside.sizing.solar.ArrayModel;
 import wayside.sizing.solar.MonthAt;
 import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.storage.ChemistryData;
+import wayside.sizing.trace.Unit;
 
 /**
  * Simulated hours per second on one core, weather and all, beside the calls that no such simulation can do without. The system
@@ -50,7 +51,7 @@ import wayside.sizing.storage.ChemistryData;
 public class LedgerBenchmark {
     private static final int RUNS = 200;
     private static final int NIGHTS = 14;
-    private static final int HOURS = RUNS * NIGHTS * 24;
+    private static final int HOURS = RUNS * NIGHTS * Unit.HOURS_PER_DAY;
     private static final int SUNNY_HOURS = 14;
     /** Of the nights of a life, those before which the charge meets the taper within an hour: 0.77, counted. */
     private static final int TAPERS = 11;
@@ -77,9 +78,9 @@ public class LedgerBenchmark {
         ArrayModel array = ArrayModel.of(PanelMount.of(tiltDegrees, 180, 0), LATITUDE);
         weather = new ModelWeather(
                 List.of(new StaySky(LATITUDE, 4, NIGHTS, SkyMonth.of(at), array, SkyScatter.of(0.12, 0.27))), 1);
-        double[] none = new double[24];
+        double[] none = new double[Unit.HOURS_PER_DAY];
         LedgerDay day =
-                new LedgerDay(NIGHTS, HourlyUses.steady(25), HourlyUses.steady(5), none, none, new double[1][24]);
+                new LedgerDay(NIGHTS, HourlyUses.steady(25), HourlyUses.steady(5), none, none, new double[1][Unit.HOURS_PER_DAY]);
         ledger = new Ledger(List.of(day), new LedgerBank(ChemistryData.of(Chemistry.LFP), 1280, 1, 1.06), 300, 1);
     }
 
@@ -139,7 +140,7 @@ public class LedgerBenchmark {
             double sum = Math.sin(y) + Math.cos(y) + Math.acos(-0.4 * y) + Math.sin(2 * y);
             sum += Math.exp(-y) + Math.expm1(y) + Math.log1p(y) + Math.exp(-2 * y);
             sum += date % 7 == 0 ? Math.sqrt(-Math.log(0.05 * y)) : 0;
-            for (int hour = 0; hour < LedgerDay.HOURS; hour++) {
+            for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
                 sum += Math.cos(0.2618 * hour - y) + Math.cos(0.2618 * hour + y);
                 if (hour >= 5 && hour < 5 + SUNNY_HOURS) {
                     sum += Math.exp(-y / hour) + Math.sqrt(y + hour) + Math.sqrt(2 * y + hour);

@@ -14,7 +14,7 @@ final class BudgetDefaults {
 
     private static final double AMBIENT_C = 25;
     private static final Expression DAY_AND_NIGHT =
-            Expression.definition("E = P h").with("h", HourlyShares.HOURS, Unit.HOUR);
+            Expression.definition("E = P h").with("h", Unit.HOURS_PER_DAY, Unit.HOUR);
 
     private BudgetDefaults() {}
 

@@ -133,11 +133,11 @@ record BudgetTotals(
 
     /** Standby and idle are spread evenly; conversion loss follows the AC loads. */
     private List<Double> hourly() {
-        double even = (standbyWh.value() + loss.map(l -> l.idleWh().value()).orElse(0.0)) / HourlyShares.HOURS;
+        double even = (standbyWh.value() + loss.map(l -> l.idleWh().value()).orElse(0.0)) / Unit.HOURS_PER_DAY;
         double acEnergy = demand.ac().dailyEnergyWh().value();
         double conversion = loss.map(l -> l.conversionWh().value()).orElse(0.0);
         double acFactor = acEnergy > 0 ? 1 + conversion / acEnergy : 1;
-        double[] watts = new double[HourlyShares.HOURS];
+        double[] watts = new double[Unit.HOURS_PER_DAY];
         Arrays.fill(watts, even);
         for (LoadDemand load : demand.loads()) {
             double[] shares = HourlyShares.of(load.load());

@@ -10,6 +10,7 @@ import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
 
 /**
  * Figures of a load that are possible but smell of the trade's usual mix-ups. Common practice, no source. This is the only home
@@ -92,7 +93,7 @@ final class LoadSuspicions {
             return load.hoursOn() > LONG_FOR_COLD_HOURS
                     && !NEVER_RESTS.matcher(name).find();
         }
-        return load.hoursOn() >= 24
+        return load.hoursOn() >= Unit.HOURS_PER_DAY
                 && (CYCLING.matcher(name).find() || load.surge().isPresent());
     }
 

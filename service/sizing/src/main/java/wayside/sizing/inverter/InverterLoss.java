@@ -91,7 +91,7 @@ public record InverterLoss(
         }
         return Derived.byDefault(
                 "inverter: hours switched on",
-                24,
+                Unit.HOURS_PER_DAY,
                 Unit.HOUR,
                 spec.at("hoursPerDay"),
                 "People leave it on; say how long it is on if it is switched off in between",

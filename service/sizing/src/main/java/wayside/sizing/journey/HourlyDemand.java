@@ -7,6 +7,7 @@ import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.demand.HourlyShares;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.ledger.HourlyUses;
+import wayside.sizing.trace.Unit;
 
 /** A day's budget by the hour, what must not stop apart from what may. It adds up to the budget's own day. */
 public record HourlyDemand(HourlyUses essential, HourlyUses other) {
@@ -29,9 +30,9 @@ public record HourlyDemand(HourlyUses essential, HourlyUses other) {
 
     /** Conversion loss follows the AC loads; standing by is spread evenly. */
     private static HourlyUses uses(EnergyBudget budget, Predicate<Load> mine, boolean idle, boolean standby) {
-        double[] loads = new double[HourlyShares.HOURS];
-        double[] inverter = new double[HourlyShares.HOURS];
-        double[] own = new double[HourlyShares.HOURS];
+        double[] loads = new double[Unit.HOURS_PER_DAY];
+        double[] inverter = new double[Unit.HOURS_PER_DAY];
+        double[] own = new double[Unit.HOURS_PER_DAY];
         double conversion = conversionShare(budget);
         for (LoadDemand demand : budget.demand().loads()) {
             if (mine.test(demand.load())) {

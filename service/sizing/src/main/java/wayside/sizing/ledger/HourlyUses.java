@@ -1,11 +1,10 @@
 package wayside.sizing.ledger;
 
 import java.util.Arrays;
+import wayside.sizing.trace.Unit;
 
 /** Where power that leaves the bus goes, by local hour of a day. */
 public final class HourlyUses {
-    private static final int HOURS = LedgerDay.HOURS;
-
     final double[] loadsW;
     final double[] inverterW;
     final double[] standbyW;
@@ -25,9 +24,9 @@ public final class HourlyUses {
 
     /** A steady draw of loads alone [W]. */
     public static HourlyUses steady(double loadW) {
-        double[] loads = new double[HOURS];
+        double[] loads = new double[Unit.HOURS_PER_DAY];
         Arrays.fill(loads, loadW);
-        return new HourlyUses(loads, new double[HOURS], new double[HOURS]);
+        return new HourlyUses(loads, new double[Unit.HOURS_PER_DAY], new double[Unit.HOURS_PER_DAY]);
     }
 
     /** The loads of a day [Wh]. */
@@ -44,8 +43,8 @@ public final class HourlyUses {
     }
 
     double[] sumW() {
-        double[] sum = new double[HOURS];
-        for (int hour = 0; hour < HOURS; hour++) {
+        double[] sum = new double[Unit.HOURS_PER_DAY];
+        for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
             sum[hour] = loadsW[hour] + inverterW[hour] + standbyW[hour];
         }
         return sum;

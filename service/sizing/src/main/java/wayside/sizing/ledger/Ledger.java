@@ -2,6 +2,7 @@ package wayside.sizing.ledger;
 
 import java.util.Arrays;
 import java.util.List;
+import wayside.sizing.trace.Unit;
 
 /** One system on one trip: what every hour of every stay brings, before the weather. Safe to share between threads. */
 public final class Ledger {
@@ -45,7 +46,7 @@ public final class Ledger {
             LedgerDay day = stay[0].day;
             for (int night = 0; night < day.nights(); night++) {
                 LedgerStay kind = stay[kindOfDay[date]];
-                tally.live(kind, 0, LedgerDay.HOURS, date * LedgerDay.HOURS, yieldWhPerW, storeWh);
+                tally.live(kind, 0, Unit.HOURS_PER_DAY, date * Unit.HOURS_PER_DAY, yieldWhPerW, storeWh);
                 date++;
                 if (untilFlat && tally.isFlat()) {
                     return true;

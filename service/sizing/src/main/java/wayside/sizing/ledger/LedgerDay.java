@@ -1,12 +1,10 @@
 package wayside.sizing.ledger;
 
 import java.util.Arrays;
+import wayside.sizing.trace.Unit;
 
 /** All of a stay's day that no weather and no size of bank or array changes, by local hour. */
 public final class LedgerDay {
-    /** Hours of a day. */
-    public static final int HOURS = 24;
-
     private final int nights;
     final HourlyUses essential;
     final HourlyUses other;

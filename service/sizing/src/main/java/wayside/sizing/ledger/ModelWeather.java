@@ -2,14 +2,13 @@ package wayside.sizing.ledger;
 
 import java.util.List;
 import wayside.sizing.solar.DailyClearness;
+import wayside.sizing.trace.Unit;
 
 /**
  * Weather drawn day by day from what a month is like: clearness by Bendt's distribution in Herzog's form, successive days alike
  * as {@link DayChain} makes them, and one factor each on mean and spread for the whole run.
  */
 public final class ModelWeather implements Weather {
-    private static final int HOURS_A_DAY = 24;
-
     private final List<StaySky> stays;
     private final long seed;
     private final int hours;
@@ -17,7 +16,7 @@ public final class ModelWeather implements Weather {
     public ModelWeather(List<StaySky> stays, long seed) {
         this.stays = List.copyOf(stays);
         this.seed = seed;
-        hours = HOURS_A_DAY * stays.stream().mapToInt(StaySky::nights).sum();
+        hours = Unit.HOURS_PER_DAY * stays.stream().mapToInt(StaySky::nights).sum();
     }
 
     @Override
@@ -36,7 +35,7 @@ public final class ModelWeather implements Weather {
             DailyClearness days = stay.days(year, change);
             for (int night = 0; night < stay.nights(); night++) {
                 stay.fillDay(days.quantile(chain.next()), yieldWhPerW, at);
-                at += HOURS_A_DAY;
+                at += Unit.HOURS_PER_DAY;
             }
         }
     }

@@ -9,14 +9,13 @@ import wayside.sizing.solar.SolarCalendar;
 import wayside.sizing.solar.epw.EpwReader;
 import wayside.sizing.solar.epw.TypicalYear;
 import wayside.sizing.solar.epw.YearOnPlane;
+import wayside.sizing.trace.Unit;
 
 /**
  * The hours of a typical year lived again. A stay begins on a day of its month that the run draws and goes on through the file;
  * one factor on the light of a whole run stands for years that are not typical.
  */
 public final class ReplayedWeather implements Weather {
-    private static final int HOURS_A_DAY = 24;
-
     private final double[] yearWhPerW = new double[EpwReader.HOURS];
     private final List<Visit> visits;
     private final double scatter;
@@ -31,11 +30,11 @@ public final class ReplayedWeather implements Weather {
          * @return [C] by day and hour
          */
         public double[][] airC(TypicalYear year) {
-            int first = HOURS_A_DAY * (SolarCalendar.dayOfYear(month, 1) - 1);
-            double[][] airC = new double[SolarCalendar.daysIn(month) + nights - 1][HOURS_A_DAY];
+            int first = Unit.HOURS_PER_DAY * (SolarCalendar.dayOfYear(month, 1) - 1);
+            double[][] airC = new double[SolarCalendar.daysIn(month) + nights - 1][Unit.HOURS_PER_DAY];
             for (int day = 0; day < airC.length; day++) {
-                for (int hour = 0; hour < HOURS_A_DAY; hour++) {
-                    airC[day][hour] = year.airC((first + day * HOURS_A_DAY + hour) % EpwReader.HOURS);
+                for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
+                    airC[day][hour] = year.airC((first + day * Unit.HOURS_PER_DAY + hour) % EpwReader.HOURS);
                 }
             }
             return airC;
@@ -51,7 +50,7 @@ public final class ReplayedWeather implements Weather {
         this.visits = List.copyOf(visits);
         this.seed = seed;
         this.scatter = scatter;
-        hours = HOURS_A_DAY * visits.stream().mapToInt(Visit::nights).sum();
+        hours = Unit.HOURS_PER_DAY * visits.stream().mapToInt(Visit::nights).sum();
         YearOnPlane light = YearOnPlane.of(
                 year, array.position().plane(), Hdkr.MODEL, array.albedo().value());
         double left = array.lossFactor().value() * array.controllerEfficiency().value();
@@ -74,8 +73,8 @@ public final class ReplayedWeather implements Weather {
         double factor = SkyScatter.factor(scatter, random.nextNormal());
         int at = 0;
         for (Visit visit : visits) {
-            int from = HOURS_A_DAY * (SolarCalendar.dayOfYear(visit.month(), 1) - 1 + firstDay(visit, random));
-            for (int hour = 0; hour < HOURS_A_DAY * visit.nights(); hour++) {
+            int from = Unit.HOURS_PER_DAY * (SolarCalendar.dayOfYear(visit.month(), 1) - 1 + firstDay(visit, random));
+            for (int hour = 0; hour < Unit.HOURS_PER_DAY * visit.nights(); hour++) {
                 yieldWhPerW[at++] = factor * yearWhPerW[(from + hour) % yearWhPerW.length];
             }
         }

@@ -1,5 +1,7 @@
 package wayside.sizing.ledger;
 
+import wayside.sizing.trace.Unit;
+
 /** Something that makes the sun of a trip, run by run. */
 public interface Weather {
     /** Hours of the trip, from its first midnight. */
@@ -23,6 +25,6 @@ public interface Weather {
 
     /** Days of the trip. */
     default int days() {
-        return hours() / LedgerDay.HOURS;
+        return hours() / Unit.HOURS_PER_DAY;
     }
 }

@@ -1,13 +1,15 @@
 package wayside.sizing.solar;
 
+import wayside.sizing.trace.Unit;
+
 /** The air's temperature through a day. */
 public final class AirTemperature {
     private static final double WARMEST_HOUR = 15;
-    private static final double[] WAVE = new double[HourlySplit.HOURS];
+    private static final double[] WAVE = new double[Unit.HOURS_PER_DAY];
 
     static {
         for (int hour = 0; hour < WAVE.length; hour++) {
-            WAVE[hour] = Math.cos(2 * Math.PI * (hour + 0.5 - WARMEST_HOUR) / HourlySplit.HOURS) / 2;
+            WAVE[hour] = Math.cos(2 * Math.PI * (hour + 0.5 - WARMEST_HOUR) / Unit.HOURS_PER_DAY) / 2;
         }
     }
 

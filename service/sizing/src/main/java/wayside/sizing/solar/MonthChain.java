@@ -5,6 +5,7 @@ import java.util.List;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
 
 /**
  * A month's mean day on a plane, from the month's clearness alone: seven days of the clearness distribution, equally likely, on
@@ -125,7 +126,7 @@ final class MonthChain {
     private void addDay(SolarDay day, double clearness) {
         double globalWh = 1000 * clearness * day.extraterrestrialKwhM2();
         double diffuseWh = globalWh * Erbs.daily(clearness, day.sunsetHourAngle());
-        for (int hour = 0; hour < HourlySplit.HOURS; hour++) {
+        for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
             double global = globalWh * day.globalShare(hour);
             if (global > 0) {
                 addHour(day, hour, global, diffuseWh * day.diffuseShare(hour));

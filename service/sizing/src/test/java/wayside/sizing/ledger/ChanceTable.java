@@ -16,6 +16,7 @@ import wayside.sizing.solar.MonthAt;
 import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.storage.ChemistryData;
+import wayside.sizing.trace.Unit;
 
 /**
  * Predicted chance against what happens. Each start day of each month of 60 real typical years is a trip from a full bank, for
@@ -92,11 +93,11 @@ final class ChanceTable {
         double nominal = bankDays
                 * dailyWh
                 / (data.usableShare().value() * data.dischargeEfficiency().value());
-        double[] none = new double[LedgerDay.HOURS];
-        double[] mild = new double[LedgerDay.HOURS];
+        double[] none = new double[Unit.HOURS_PER_DAY];
+        double[] mild = new double[Unit.HOURS_PER_DAY];
         Arrays.fill(mild, 25);
         LedgerDay day = new LedgerDay(
-                nights, HourlyUses.steady(dailyWh / LedgerDay.HOURS), HourlyUses.steady(0), none, none, new double[][] {
+                nights, HourlyUses.steady(dailyWh / Unit.HOURS_PER_DAY), HourlyUses.steady(0), none, none, new double[][] {
                     mild
                 });
         return new Ledger(List.of(day), new LedgerBank(data, nominal, 1, 1), PANEL_W, 1);
@@ -116,9 +117,9 @@ final class ChanceTable {
     private List<double[]> lived(StaySky stay, RealMonth real) {
         List<double[]> yields = new ArrayList<>();
         for (int start = 0; start + nights <= real.days().size(); start++) {
-            double[] yield = new double[nights * LedgerDay.HOURS];
+            double[] yield = new double[nights * Unit.HOURS_PER_DAY];
             for (int night = 0; night < nights; night++) {
-                stay.fillDay(real.days().get(start + night), yield, night * LedgerDay.HOURS);
+                stay.fillDay(real.days().get(start + night), yield, night * Unit.HOURS_PER_DAY);
             }
             yields.add(yield);
         }
@@ -129,7 +130,7 @@ final class ChanceTable {
         Tally tally = new Tally(ledger.bank);
         long flat = yields.stream()
                 .filter(yield -> ledger.run(
-                        yield, new int[yield.length / LedgerDay.HOURS], true, tally, new double[yield.length]))
+                        yield, new int[yield.length / Unit.HOURS_PER_DAY], true, tally, new double[yield.length]))
                 .count();
         return (double) flat / yields.size();
     }

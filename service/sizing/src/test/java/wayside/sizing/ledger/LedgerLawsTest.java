@@ -11,6 +11,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import wayside.sizing.brief.Chemistry;
+import wayside.sizing.trace.Unit;
 
 class LedgerLawsTest {
     private static final int NIGHTS = 6;
@@ -32,9 +33,9 @@ class LedgerLawsTest {
         Tally tally = new Tally(bank);
         tally.begin(start * bank.energyWh);
         for (int hour = 0; hour < sun.length; hour++) {
-            int local = hour % LedgerDay.HOURS;
+            int local = hour % Unit.HOURS_PER_DAY;
             tally.live(stay, local, local + 1, hour - local, sun, store);
-            tally.book(day, 1.0 / LedgerDay.HOURS);
+            tally.book(day, 1.0 / Unit.HOURS_PER_DAY);
             double throughput = tally.servedWh + tally.withdrawnWh + tally.solarWh + tally.shoreWh + 1;
             assertThat(tally.imbalanceWh()).isCloseTo(0, within(1e-9 * throughput));
             assertThat(store[hour] / bank.energyWh).isBetween(-1e-12, 1 + 1e-12);
@@ -86,7 +87,7 @@ class LedgerLawsTest {
         LedgerBank bank = Trips.bank(chemistry, 1000);
         Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 5, 0, 100, bankC)), bank, 500, start);
         Tally tally = new Tally(bank);
-        ledger.run(sun(0.6), new int[NIGHTS], false, tally, new double[NIGHTS * LedgerDay.HOURS]);
+        ledger.run(sun(0.6), new int[NIGHTS], false, tally, new double[NIGHTS * Unit.HOURS_PER_DAY]);
         if (!bank.mayCharge(bankC)) {
             assertThat(tally.endWh).isLessThanOrEqualTo(start * bank.energyWh);
         }

@@ -9,9 +9,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.storage.ChargeAcceptance;
+import wayside.sizing.trace.Unit;
 
 class LedgerTest {
-    private static final double[] DARK = new double[10 * LedgerDay.HOURS];
+    private static final double[] DARK = new double[10 * Unit.HOURS_PER_DAY];
     private static final double[] STORE_WH = new double[DARK.length];
 
     // Common practice, no source: an LFP pack of 1,000 Wh offers nine tenths; 0.98 of what leaves the cells reaches the

@@ -13,6 +13,7 @@ import wayside.sizing.solar.ArrayModel;
 import wayside.sizing.solar.MonthAt;
 import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.storage.ChemistryData;
+import wayside.sizing.trace.Unit;
 
 /** Trips for tests. */
 final class Trips {
@@ -39,7 +40,7 @@ final class Trips {
     }
 
     static double[] always(double value) {
-        double[] values = new double[LedgerDay.HOURS];
+        double[] values = new double[Unit.HOURS_PER_DAY];
         Arrays.fill(values, value);
         return values;
     }

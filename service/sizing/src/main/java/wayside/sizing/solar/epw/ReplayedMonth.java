@@ -10,10 +10,10 @@ import wayside.sizing.solar.Plane;
 import wayside.sizing.solar.SolarCalendar;
 import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
 
 /** What a month of a typical year makes of its light on a panel, hour by hour as the file has it. */
 public final class ReplayedMonth {
-    private static final int HOURS_A_DAY = 24;
     private static final String DAYS = "The hours of the month in the typical year";
     private static final MonthLight.Method METHOD = new MonthLight.Method(
             NamedOperation.of(
@@ -43,8 +43,8 @@ public final class ReplayedMonth {
      * @param at the month, at the year's place
      */
     public static MonthLight of(TypicalYear year, YearOnPlane onPlane, ArrayModel array, MonthAt at) {
-        int first = HOURS_A_DAY * (SolarCalendar.dayOfYear(at.month(), 1) - 1);
-        int hours = HOURS_A_DAY * SolarCalendar.daysIn(at.month());
+        int first = Unit.HOURS_PER_DAY * (SolarCalendar.dayOfYear(at.month(), 1) - 1);
+        int hours = Unit.HOURS_PER_DAY * SolarCalendar.daysIn(at.month());
         double horizontal = 0;
         double plane = 0;
         double entering = 0;
