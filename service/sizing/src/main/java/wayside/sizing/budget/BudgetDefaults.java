@@ -1,7 +1,7 @@
 package wayside.sizing.budget;
 
 import wayside.sizing.brief.EnergyBrief;
-import wayside.sizing.demand.HourlyShares;
+import wayside.sizing.storage.BusVoltage;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
@@ -30,14 +30,7 @@ final class BudgetDefaults {
     }
 
     static Derived busVoltageV(EnergyBrief brief) {
-        return Derived.byDefault(
-                        "nominal bus voltage",
-                        12,
-                        Unit.VOLT,
-                        brief.at("busVoltageV"),
-                        "What most camper loads are made for",
-                        Source.commonPractice())
-                .unlessGiven(brief.busVoltageV());
+        return BusVoltage.nominalV(brief.busVoltageV(), brief.at("busVoltageV"));
     }
 
     static Derived standbyWh(EnergyBrief brief) {

@@ -10,6 +10,7 @@ import wayside.sizing.demand.HourlyShares;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.inverter.InverterRating;
+import wayside.sizing.storage.BusVoltage;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
@@ -24,7 +25,6 @@ record BudgetTotals(
         Derived busVoltageV,
         InverterSpec inverter) {
     /** A 12 V lead-acid battery is empty at 1.75 V per cell, 10.5 V: the lowest a bus should ever see. */
-    private static final double LOWEST_SHARE_OF_NOMINAL = 0.875;
 
     private static final Expression LOADS = Expression.definition("E_loads = E_dc + E_ac");
     private static final Expression STANDBY_ALONE = Expression.definition("E_losses = E_standby");
@@ -91,7 +91,7 @@ record BudgetTotals(
     private Derived lowestVoltage() {
         Derived share = Derived.convention(
                 "lowest working voltage as a share of the nominal one",
-                LOWEST_SHARE_OF_NOMINAL,
+                BusVoltage.LOWEST_SHARE,
                 Unit.SHARE,
                 "1.75 V per lead-acid cell, 10.5 V on a 12 V bus: currents are highest when the battery is low",
                 Source.commonPractice());

@@ -7,15 +7,13 @@ import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.Target;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.system.TypicalModule;
+import wayside.sizing.system.TypicalRoof;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /** Chooses a pair of the curve. */
 final class ChancePick {
-    /** What a roof commonly has room for [m2]. */
-    private static final double ROOF_M2 = 6;
-
     private ChancePick() {}
 
     /** Mass of framed panels with their brackets. Common practice, no source. */
@@ -54,7 +52,7 @@ final class ChancePick {
     static CurvePoint best(List<CurvePoint> points, Objective objective) {
         double density = TypicalModule.powerPerArea().value();
         return points.stream()
-                .filter(point -> point.solarPowerW() <= ROOF_M2 * density)
+                .filter(point -> point.solarPowerW() <= TypicalRoof.AREA_M2 * density)
                 .min(Comparator.comparingDouble(point -> cost(point, objective)))
                 .orElseGet(() -> points.get(0));
     }

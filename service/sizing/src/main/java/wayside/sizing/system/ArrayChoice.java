@@ -28,7 +28,6 @@ public record ArrayChoice(
     /** Output currents that charge controllers are commonly made for [A]. Common practice, no source. */
     private static final double[] COMMON_CONTROLLERS_A = {10, 15, 20, 30, 40, 50, 60, 70, 85, 100};
 
-    private static final double ROOF_M2 = 6;
     private static final Expression AREA = Expression.definition("A = P / p");
     private static final Expression CONTROLLER = Expression.definition("I = P / V");
     private static final NamedOperation RATING = NamedOperation.of(
@@ -38,7 +37,6 @@ public record ArrayChoice(
             Source.commonPractice());
     private static final Expression WHOLE_STRINGS =
             Expression.commonPractice("P_array = ceil(P / (P_module n_min) - 1e-9) (P_module n_min)");
-    private static final Expression FULL_ROOF = Expression.definition("P = A p");
 
     public ArrayChoice {
         yieldsWh = List.copyOf(yieldsWh);
@@ -102,7 +100,7 @@ public record ArrayChoice(
         StayBalance worst = need.worst();
         if (worst.sunless()) {
             Derived available =
-                    worst.stay().month().dailyWh(worst.stay().label() + ": energy of a full roof of panels", roofful());
+                    worst.stay().month().dailyWh(worst.stay().label() + ": energy of a full roof of panels", TypicalRoof.fullPowerW());
             return Optional.of(new Shortfall(
                     "no-sun",
                     String.format(
@@ -125,14 +123,8 @@ public record ArrayChoice(
                         power));
     }
 
-    private static Derived roofful() {
-        Derived roof = Derived.convention("free roof of a van", ROOF_M2, Unit.SQUARE_METRE, "Between vents and rails a long van leaves about so much", Source.commonPractice());
-        Derived density = TypicalModule.powerPerArea();
-        return FULL_ROOF.value("rated power of a full roof", Unit.WATT, roof.as("A"), density.as("p"));
-    }
-
     List<Caution> cautions() {
-        if (areaM2.value() <= ROOF_M2) {
+        if (areaM2.value() <= TypicalRoof.AREA_M2) {
             return List.of();
         }
         return List.of(new Caution(
@@ -143,7 +135,7 @@ public record ArrayChoice(
                         "The sun alone would take %.0f m2 of panel; a long van has about %.0f m2 free. Tilt the panels"
                                 + " towards the sun, drive or plug in more, or run less in that month.",
                         areaM2.value(),
-                        ROOF_M2),
+                        TypicalRoof.AREA_M2),
                 Source.commonPractice()));
     }
 }

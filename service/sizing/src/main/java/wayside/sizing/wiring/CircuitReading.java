@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import wayside.sizing.brief.CircuitCurrent;
 import wayside.sizing.brief.CircuitFeed;
 import wayside.sizing.brief.CircuitRun;
+import wayside.sizing.storage.BusVoltage;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
@@ -14,7 +15,7 @@ import wayside.sizing.trace.Unit;
 public final class CircuitReading {
     private static final Derived LOWEST_SHARE = Derived.convention(
             "lowest voltage of a circuit, share of the nominal one",
-            0.875,
+            BusVoltage.LOWEST_SHARE,
             Unit.SHARE,
             "10.5 V on a 12 V bus, a lead-acid battery nearly empty: power takes most current then",
             Source.commonPractice());
@@ -58,7 +59,7 @@ public final class CircuitReading {
         return given(run.voltageV(), "nominal voltage", Unit.VOLT, run.at("voltageV"))
                 .orElseGet(() -> Derived.byDefault(
                         label("nominal voltage"),
-                        12,
+                        BusVoltage.NOMINAL_V,
                         Unit.VOLT,
                         run.at("voltageV"),
                         "What most camper circuits run at",

@@ -8,6 +8,7 @@ import wayside.sizing.solar.RoofExtremes;
 import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.solar.StringWindow;
 import wayside.sizing.solar.UntrackedShare;
+import wayside.sizing.storage.BusVoltage;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
@@ -72,14 +73,7 @@ final class StringChecker {
     }
 
     private static Derived bus(SolarYieldBrief brief) {
-        return Derived.byDefault(
-                        "nominal bus voltage",
-                        12,
-                        Unit.VOLT,
-                        brief.at("busVoltageV"),
-                        "What most camper loads are made for",
-                        Source.commonPractice())
-                .unlessGiven(brief.busVoltageV());
+        return BusVoltage.nominalV(brief.busVoltageV(), brief.at("busVoltageV"));
     }
 
     private static Derived charging(SolarYieldBrief brief) {
