@@ -50,7 +50,7 @@ class PurityTest {
     private static String[] layers() {
         List<String> rooms = List.of(
                 "brief", "trace", "reference", "demand", "solar", "solar.epw", "storage", "charging", "inverter", "wiring",
-                "budget", "endurance", "system", "trip", "chance", "recommendation", "yield", "recharge");
+                "budget", "journey", "ledger", "system", "endurance", "chance", "recommendation", "yield", "recharge");
         String[] packages = rooms.stream().map(room -> "wayside.sizing." + room).toArray(String[]::new);
         String[] all = Arrays.copyOf(packages, packages.length + 1);
         all[packages.length] = "wayside.sizing";
