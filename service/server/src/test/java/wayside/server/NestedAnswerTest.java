@@ -24,7 +24,8 @@ import wayside.sizing.brief.At;
 class NestedAnswerTest {
     private static final String PLACE = "/x/y";
     private static final JsonMapper MAPPER = JsonMapper.builder()
-            .serializationInclusion(JsonInclude.Include.NON_NULL)
+            .defaultPropertyInclusion(
+                    JsonInclude.Value.construct(JsonInclude.Include.NON_NULL, JsonInclude.Include.ALWAYS))
             .build();
 
     static List<Project.Example> examples() {

@@ -42,11 +42,10 @@ final class TracedValues {
     static void assertEachIsAStep(List<Derived> figures) {
         Derivation derivation = Derivation.of(figures);
         Map<String, Derived> steps = derivation.steps().stream().collect(Collectors.toMap(Step::id, Step::value));
-        assertThat(figures).isNotEmpty().allSatisfy(figure -> {
-            Derived step = steps.get(derivation.stepId(figure));
-            assertThat(step.label()).isEqualTo(figure.label());
-            assertThat(step.quantity()).isEqualTo(figure.quantity());
-        });
+        assertThat(figures).isNotEmpty().allSatisfy(figure -> assertThat(steps.get(derivation.stepId(figure)))
+                .isNotNull()
+                .extracting(Derived::label, Derived::quantity)
+                .containsExactly(figure.label(), figure.quantity()));
     }
 
     private void visit(Object thing) {
@@ -71,7 +70,7 @@ final class TracedValues {
             component.getAccessor().setAccessible(true);
             return component.getAccessor().invoke(owner);
         } catch (ReflectiveOperationException e) {
-            throw new AssertionError(component + " can't be read", e);
+            throw new LinkageError(component + " can't be read", e);
         }
     }
 }

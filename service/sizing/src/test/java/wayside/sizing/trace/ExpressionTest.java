@@ -26,13 +26,12 @@ class ExpressionTest {
         return Derived.given(symbol, value, Unit.COUNT, "/" + symbol).as(symbol);
     }
 
-    private static Stream<Input> list(String symbol, double... values) {
-        return DoubleStream.of(values).mapToObj(value -> input(symbol, value));
+    private static Input[] list(String symbol, double... values) {
+        return DoubleStream.of(values).mapToObj(value -> input(symbol, value)).toArray(Input[]::new);
     }
 
-    @SafeVarargs
-    private static double along(String text, Stream<Input>... inputs) {
-        return value(text, Stream.of(inputs).flatMap(many -> many).toArray(Input[]::new));
+    private static double along(String text, Input[]... lists) {
+        return value(text, Stream.of(lists).flatMap(Stream::of).toArray(Input[]::new));
     }
 
     @ParameterizedTest(name = "{0} is {1}")
