@@ -4,12 +4,11 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 
 /** The steps that lead to a set of figures, each after the steps that it uses. What says the same is one step. */
 public final class Derivation {
-    private final Map<Derived, Step> found = new IdentityHashMap<>();
+    private final IdentityHashMap<Derived, Step> found = new IdentityHashMap<>();
     private final Steps steps = new Steps();
     private final Assumptions assumptions = new Assumptions();
 

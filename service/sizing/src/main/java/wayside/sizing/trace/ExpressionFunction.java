@@ -4,6 +4,7 @@ import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleUnaryOperator;
 
 /** The functions of an expression. The name in small letters is what stands in its text. */
+@SuppressWarnings("ImmutableEnumChecker") // The operators hold no state.
 enum ExpressionFunction {
     SUM(Double::sum, 0),
     PRODUCT((a, b) -> a * b, 1),

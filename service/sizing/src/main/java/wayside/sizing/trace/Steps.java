@@ -50,7 +50,7 @@ final class Steps {
         boolean gap = false;
         for (int i = 0; i < label.length(); i++) {
             char letter = Character.toLowerCase(label.charAt(i));
-            boolean kept = letter >= 'a' && letter <= 'z' || letter >= '0' && letter <= '9';
+            boolean kept = (letter >= 'a' && letter <= 'z') || (letter >= '0' && letter <= '9');
             if (kept) {
                 if (gap && id.length() > 0) {
                     id.append('-');
