@@ -3,7 +3,7 @@ package wayside.sizing.ledger;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** Lives a trip many times. Runs are dealt out in fixed blocks; threads only decide who lives which. */
+/** Simulates a trip many times. Runs are dealt out in fixed blocks; threads only decide who simulates which. */
 public final class Simulation {
     private static final int BLOCK = 50;
 
@@ -14,25 +14,20 @@ public final class Simulation {
         StateBands bands = new StateBands(runs, weather.hours());
         List<Totals> blocks = IntStream.range(0, blocks(runs))
                 .parallel()
-                .mapToObj(block -> liveBlock(ledger, weather, block, runs, bands))
+                .mapToObj(block -> simulateBlock(ledger, weather, block, runs, bands))
                 .toList();
         Totals all = new Totals();
         blocks.forEach(all::add);
         return new Outcome(ledger, weather.hours(), all, bands);
     }
 
-    private static Totals liveBlock(Ledger ledger, Weather weather, int block, int runs, StateBands bands) {
-        double[] yield = new double[weather.hours()];
-        int[] kinds = new int[weather.days()];
-        double[] storeWh = new double[weather.hours()];
-        Tally tally = new Tally(ledger.bank);
+    private static Totals simulateBlock(Ledger ledger, Weather weather, int block, int runs, StateBands bands) {
+        RunBuffers buffers = new RunBuffers(ledger, weather);
         Totals totals = new Totals();
         for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
-            weather.fill(run, yield);
-            weather.fillKinds(run, kinds);
-            ledger.run(yield, kinds, false, tally, storeWh);
-            bands.record(run, storeWh, ledger.bank.energyWh);
-            totals.add(run, tally, ledger.bank);
+            buffers.simulate(run, false);
+            bands.record(run, buffers.storeWh, ledger.bank.energyWh);
+            totals.add(run, buffers.tally, ledger.bank);
         }
         return totals;
     }
@@ -50,15 +45,10 @@ public final class Simulation {
     }
 
     private static int flatOfBlock(Ledger ledger, Weather weather, int block, int runs) {
-        double[] yield = new double[weather.hours()];
-        int[] kinds = new int[weather.days()];
-        double[] storeWh = new double[weather.hours()];
-        Tally tally = new Tally(ledger.bank);
+        RunBuffers buffers = new RunBuffers(ledger, weather);
         int flat = 0;
         for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
-            weather.fill(run, yield);
-            weather.fillKinds(run, kinds);
-            flat += ledger.run(yield, kinds, true, tally, storeWh) ? 1 : 0;
+            flat += buffers.simulate(run, true) ? 1 : 0;
         }
         return flat;
     }
@@ -76,16 +66,11 @@ public final class Simulation {
     }
 
     private static int[] firstFlatOfBlock(Ledger ledger, Weather weather, int block, int runs) {
-        double[] sun = new double[weather.hours()];
-        int[] kinds = new int[weather.days()];
-        double[] storeWh = new double[weather.hours()];
-        Tally tally = new Tally(ledger.bank);
+        RunBuffers buffers = new RunBuffers(ledger, weather);
         int first = block * BLOCK;
         int[] hours = new int[Math.min(runs, first + BLOCK) - first];
         for (int i = 0; i < hours.length; i++) {
-            weather.fill(first + i, sun);
-            weather.fillKinds(first + i, kinds);
-            hours[i] = ledger.run(sun, kinds, true, tally, storeWh) ? tally.firstFlatHour : weather.hours();
+            hours[i] = buffers.simulate(first + i, true) ? buffers.tally.firstFlatHour : weather.hours();
         }
         return hours;
     }
