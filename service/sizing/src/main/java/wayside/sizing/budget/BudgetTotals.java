@@ -24,8 +24,6 @@ record BudgetTotals(
         Derived standbyWh,
         Derived busVoltageV,
         InverterSpec inverter) {
-    /** A 12 V lead-acid battery is empty at 1.75 V per cell, 10.5 V: the lowest a bus should ever see. */
-
     private static final Expression LOADS = Expression.definition("E_loads = E_dc + E_ac");
     private static final Expression STANDBY_ALONE = Expression.definition("E_losses = E_standby");
     private static final Expression LOSSES = Expression.definition("E_losses = E_standby + (E_idle + E_conversion)");

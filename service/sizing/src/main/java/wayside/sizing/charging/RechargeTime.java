@@ -10,11 +10,8 @@ import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Unit;
 
 /**
- * How long a recharge takes with all sources at once, against what the bank accepts: {@code t = (s_k - s_0) E / (eta P) +
- * tau ln((1 - s_k) / (1 - s_1))}, {@code tau = E (1 - k) / (eta P_max)}. s_0 and s_1 [share] are where it starts and ends,
- * s_k [share] is where the bank begins to take less than the sources give, k [share] the knee at the maximum power P_max
- * [W], P [W] the sources together but not more than P_max, E [Wh] the rated energy, eta [share] the charge efficiency.
- * Full is where the current has fallen to the tail. It is always longer than energy divided by power.
+ * How long a recharge takes with all sources at once, against what the bank accepts ({@link ChargeAcceptance}). Full is where
+ * the current has fallen to the tail. It is always longer than energy divided by power.
  *
  * <p>Valid for steady sources. Common practice, no source; held against published figures in the tests.
  */
@@ -24,11 +21,6 @@ public final class RechargeTime {
     private static final Expression LEFT = Expression.definition("P = max(0, P_all - P_loads)");
     private static final Expression END = Expression.commonPractice("s1 = min(s, 1 - (1 - k) min(1, r_tail / r))");
     private static final Expression STEADY = Expression.definition("P_in = min(P, P_max)");
-    private static final Expression TAPER_START = Expression.commonPractice("s_k = 1 - (1 - k) min(1, P_in / P_max)");
-    private static final Expression STEADY_HOURS =
-            Expression.definition("t1 = max(0, min(s_k, s1) - s0) / (P_in eta / E)");
-    private static final Expression TAPER_HOURS =
-            Expression.commonPractice("t2 = ln(max(1, (1 - max(s_k, s0)) / (1 - s1))) / (P_max eta / (E (1 - k)))");
     private static final Expression HOURS = Expression.definition("t = t1 + t2");
     private static final Expression PLAIN_HOURS = Expression.definition("t = max(0, s1 - s0) E / P");
     private static final Expression ENERGY =
@@ -76,7 +68,7 @@ public final class RechargeTime {
                 Unit.WATT,
                 sourceW.as("P"),
                 bank.acceptedW().as("P_max"));
-        Derived taperStart = TAPER_START.value(
+        Derived taperStart = ChargeAcceptance.TAPER_START.value(
                 whose + "state of charge where the taper begins",
                 Unit.SHARE,
                 bank.data().chargeKnee().as("k"),
@@ -90,7 +82,7 @@ public final class RechargeTime {
     }
 
     private Derived steadyHours(Derived steadyW, Derived taperStart) {
-        return STEADY_HOURS.value(
+        return ChargeAcceptance.STEADY_HOURS.value(
                 whose + "hours until the taper",
                 Unit.HOUR,
                 taperStart.as("s_k"),
@@ -102,7 +94,7 @@ public final class RechargeTime {
     }
 
     private Derived taperHours(Derived taperStart) {
-        return TAPER_HOURS.value(
+        return ChargeAcceptance.TAPER_HOURS.value(
                 whose + "hours of the taper",
                 Unit.HOUR,
                 taperStart.as("s_k"),

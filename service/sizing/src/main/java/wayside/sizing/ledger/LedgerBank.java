@@ -3,11 +3,12 @@ package wayside.sizing.ledger;
 import wayside.sizing.storage.ChargeAcceptance;
 import wayside.sizing.storage.ChargeWindow;
 import wayside.sizing.storage.ChemistryData;
+import wayside.sizing.storage.HourOfCharge;
 import wayside.sizing.storage.Peukert;
 import wayside.sizing.storage.TemperatureCapacity;
 
 /**
- * A bank in the plain figures that the ledger reckons with.
+ * A bank in the plain figures of the ledger.
  *
  * <p>Energy that cold or a high current keeps in the cells isn't lost, it can't be taken out now: the lowest state of charge that
  * the loads may draw to is {@code 1 - f_use f_T f_P}, f_use the usable share, f_T the capacity at temperature, f_P Peukert's share
@@ -28,12 +29,7 @@ public final class LedgerBank {
     final double chargeW;
     final double dischargeW;
     final double knee;
-    /** Room at which a source's power is just what the taper takes, for each watt of it [h]. */
-    private final double taperRoomHours;
-
-    private final double decayPerHour;
-    /** What an hour in the taper leaves of the room: {@code exp(-decay)}. */
-    private final double hourOfTaper;
+    final HourOfCharge hourOfCharge;
 
     final double selfDischargePerHour;
     /** What an hour of standing leaves of the store [share]. */
@@ -60,9 +56,7 @@ public final class LedgerBank {
                 energyWh, data.maximumChargeRate().typical().value(), chargeVoltageRatio);
         dischargeW = energyWh * data.maximumDischargeRate().value();
         knee = data.chargeKnee().value();
-        taperRoomHours = (1 - knee) * energyWh / chargeW;
-        decayPerHour = chargeW * chargeEfficiency / (energyWh * (1 - knee));
-        hourOfTaper = Math.exp(-decayPerHour);
+        hourOfCharge = new HourOfCharge(chargeW, knee, chargeEfficiency, energyWh);
         selfDischargePerHour =
                 -Math.expm1(Math.log1p(-data.selfDischargePerMonth().value()) / HOURS_A_MONTH);
         hourOfStanding = 1 - selfDischargePerHour;
@@ -85,26 +79,6 @@ public final class LedgerBank {
     double givesW(double aboveWh) {
         double most = aboveWh * dischargeEfficiency;
         return most < 0 ? 0 : most < dischargeW ? most : dischargeW;
-    }
-
-    /** Whether an hour of a source ends before the bank takes less than it offers. */
-    boolean takesAll(double offeredW, double roomWh) {
-        return offeredW <= chargeW && roomWh >= offeredW * (chargeEfficiency + taperRoomHours);
-    }
-
-    /** Energy that an hour of a source puts into the cells, as {@link ChargeAcceptance} has it [Wh]. */
-    double storedWh(double offeredW, double roomWh) {
-        double steady = offeredW < chargeW ? offeredW : chargeW;
-        double perHour = steady * chargeEfficiency;
-        double taperRoom = steady * taperRoomHours;
-        if (roomWh - perHour >= taperRoom) {
-            return perHour;
-        }
-        if (roomWh <= taperRoom) {
-            return roomWh * (1 - hourOfTaper);
-        }
-        double hoursToTaper = (roomWh - taperRoom) / perHour;
-        return roomWh - taperRoom * Math.exp(-decayPerHour * (1 - hoursToTaper));
     }
 
     boolean mayCharge(double cellC) {

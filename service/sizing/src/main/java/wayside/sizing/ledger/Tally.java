@@ -104,13 +104,13 @@ final class Tally {
             leave(spare, stay.day, hour);
             if (stay.tooCold[hour] && spare > 0 && room > NOTABLE_ROOM * bank.energyWh) {
                 coldHours++;
-                coldRefusedWh += bank.storedWh(spare, room) * bank.chargePerStored;
+                coldRefusedWh += bank.hourOfCharge.storedWh(spare, room) * bank.chargePerStored;
             }
             return 0;
         }
         double stored = spare * bank.chargeEfficiency;
-        if (!bank.takesAll(spare, room)) {
-            stored = bank.storedWh(spare, room);
+        if (!bank.hourOfCharge.takesAll(spare, room)) {
+            stored = bank.hourOfCharge.storedWh(spare, room);
             leave(spare - stored * bank.chargePerStored, stay.day, hour);
         }
         storedWh += stored;

@@ -54,9 +54,9 @@ class LedgerTest {
         LedgerBank bank = Trips.bank(Chemistry.LFP, 1000);
         double expected = ChargeAcceptance.stateAfter(
                 start, offeredW, bank.chargeW, bank.knee, bank.chargeEfficiency, bank.energyWh, 1);
-        double stored = bank.storedWh(offeredW, (1 - start) * bank.energyWh);
+        double stored = bank.hourOfCharge.storedWh(offeredW, (1 - start) * bank.energyWh);
         assertThat(start + stored / bank.energyWh).isCloseTo(expected, within(1e-12));
-        assertThat(bank.takesAll(offeredW, (1 - start) * bank.energyWh))
+        assertThat(bank.hourOfCharge.takesAll(offeredW, (1 - start) * bank.energyWh))
                 .isEqualTo(Math.abs(stored - offeredW * bank.chargeEfficiency) < 1e-9);
     }
 
