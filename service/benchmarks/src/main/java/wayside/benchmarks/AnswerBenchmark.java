@@ -70,7 +70,7 @@ public class AnswerBenchmark {
                 Sampling.OPEN);
     }
 
-    /** 2,000 lives of 14 days with all that stands beside the chance. */
+    /** 2,000 runs of 14 days with all that stands beside the chance. */
     @Benchmark
     public Object endurance14Nights2000Runs() {
         return EnduranceSimulator.simulate(endurance(14, 2000, fridge, laptop, lights));

@@ -89,7 +89,7 @@ public class LedgerBenchmark {
         oneCore.shutdown();
     }
 
-    /** Weather, ledger, bands and books. */
+    /** Weather, ledger, bands and sums. */
     @Benchmark
     @OperationsPerInvocation(HOURS)
     public Object simulatedHours() throws Exception {

@@ -11,7 +11,7 @@ import wayside.sizing.endurance.EnduranceChoices;
 import wayside.sizing.endurance.EnduranceQuestion;
 import wayside.sizing.journey.WeatherSource;
 
-/** Lives a trip hour by hour in many possible weathers, and says how often it runs flat. */
+/** Simulates a trip hour by hour in many runs, each in its own weather, and says how often it runs flat. */
 public final class EnduranceSimulator {
     /** Simulated hours of one request: runs times hours of the trip. */
     public static final long MOST_HOURS = 20_000_000;
@@ -24,7 +24,7 @@ public final class EnduranceSimulator {
     }
 
     /**
-     * How the system lasts at the place of a typical year: in its hours, lived from any day of its months, or in weather drawn about
+     * How the system lasts at the place of a typical year: in its hours, from any day of its months on, or in weather drawn about
      * its months' means.
      */
     public static Answer<Endurance> simulate(EnduranceBrief brief, TypicalYear year) {

@@ -16,7 +16,7 @@ import wayside.sizing.brief.Sky;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
 
-/** Published banks lived through hour by hour: they must carry the dark days that their method promises. */
+/** Published banks simulated hour by hour: they must carry the dark days that their method promises. */
 class PublishedEnduranceTest {
     private static final double WARM_C = 26.7;
 

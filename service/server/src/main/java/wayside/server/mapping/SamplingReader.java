@@ -8,7 +8,7 @@ import wayside.sizing.brief.DaySpread;
 import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.YearReading;
 
-/** How often a trip is lived, and in what weathers. */
+/** How many runs a trip is simulated in, and in what weather. */
 final class SamplingReader {
     private SamplingReader() {}
 

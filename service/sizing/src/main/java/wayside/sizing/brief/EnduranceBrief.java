@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  * @param initialStateOfCharge at the first midnight [share]; full if absent
  * @param bankPlacement where the bank stands
  * @param acceptedChance chance of running flat that the customer takes, for the questions turned round [share], below 1
- * @param sampling how often the trip is lived, and in what weathers
+ * @param sampling how many runs the trip is simulated in, and in what weather
  */
 public record EnduranceBrief(
         At at,
@@ -50,7 +50,7 @@ public record EnduranceBrief(
                 at, system, loads, newTrip, initialStateOfCharge, bankPlacement, acceptedChance, sampling);
     }
 
-    /** The same question lived otherwise. */
+    /** The same question in other runs. */
     public EnduranceBrief in(Sampling newSampling) {
         return new EnduranceBrief(
                 at, system, loads, trip, initialStateOfCharge, bankPlacement, acceptedChance, newSampling);

@@ -6,10 +6,10 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 
 /**
- * How often a trip is lived, and in what weathers.
+ * How many runs a trip is simulated in, and in what weather.
  *
  * @param at where it was given
- * @param runs how often
+ * @param runs how many
  * @param seed of the weather; 0 if absent
  * @param skyUncertainty standard deviation of the factor on the month's mean that stands for the year and for what is not known
  *     of the place [share]; by where the sky comes from if absent
@@ -39,7 +39,7 @@ public record Sampling(
         return new Sampling(at, runs, seed, skyUncertainty, spreadUncertainty, daySpread, Optional.of(newReading));
     }
 
-    /** So many lives. */
+    /** So many runs. */
     public static Sampling of(int runs, long seed) {
         return new Sampling(
                 At.ROOT,

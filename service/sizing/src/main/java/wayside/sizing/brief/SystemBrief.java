@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  *
  * @param at where it was given
  * @param loads at least one
- * @param sampling how often the trip is lived, and in what weathers, when a chance is accepted
+ * @param sampling how many runs the trip is simulated in, and in what weather, when a chance is accepted
  */
 public record SystemBrief(
         At at, List<Load> loads, Trip trip, SystemWishes system, Target target, Sampling sampling)

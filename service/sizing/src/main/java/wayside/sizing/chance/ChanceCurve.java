@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import wayside.sizing.system.TypicalModule;
 
 /**
- * The pairs of bank and array that are just sure enough: for each array the smallest bank, found by halving. As all pairs live
- * the same weathers, a larger array never needs a larger bank.
+ * The pairs of bank and array that run flat just rarely enough: for each array the smallest bank, found by halving. As all pairs
+ * meet the same weather, a larger array never needs a larger bank.
  */
 final class ChanceCurve {
     private static final double[] STEPS = {0.5, 0.75, 1, 1.25, 1.5, 2, 3};

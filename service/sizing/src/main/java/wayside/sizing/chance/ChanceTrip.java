@@ -23,7 +23,7 @@ import wayside.sizing.journey.Journey;
 import wayside.sizing.journey.JourneyStay;
 
 /**
- * A trip on which banks and arrays are tried, all in the same weathers. The bank counts as worn out: what is sized today must
+ * A trip on which banks and arrays are tried, all in the same runs. The bank counts as worn out: what is sized today must
  * last to the end of its life.
  */
 final class ChanceTrip {

@@ -8,8 +8,8 @@ import wayside.sizing.trace.Derived;
  *
  * @param code stable, kebab-case: {@code more-panel}
  * @param change in plain words
- * @param chanceOfRunningFlat with this one change, in the same weathers
- * @param chanceWithout without it, in these weathers
+ * @param chanceOfRunningFlat with this one change, in the same runs
+ * @param chanceWithout without it, in these runs
  */
 public record WhatHelps(String code, String change, Derived chanceOfRunningFlat, Derived chanceWithout) {
     /** Whether the change makes it better at all. */

@@ -31,7 +31,7 @@ public final class Ledger {
     }
 
     /**
-     * Lives one run.
+     * Simulates one run.
      *
      * @param yieldWhPerW of the weather
      * @param kindOfDay of the weather
@@ -46,13 +46,13 @@ public final class Ledger {
             LedgerDay day = stay[0].day;
             for (int night = 0; night < day.nights(); night++) {
                 LedgerStay kind = stay[kindOfDay[date]];
-                tally.live(kind, 0, Unit.HOURS_PER_DAY, date * Unit.HOURS_PER_DAY, yieldWhPerW, storeWh);
+                tally.simulate(kind, 0, Unit.HOURS_PER_DAY, date * Unit.HOURS_PER_DAY, yieldWhPerW, storeWh);
                 date++;
                 if (untilFlat && tally.isFlat()) {
                     return true;
                 }
             }
-            tally.book(day, day.nights());
+            tally.accrue(day, day.nights());
         }
         return tally.isFlat();
     }

@@ -20,7 +20,7 @@ public final class LedgerDay {
     /**
      * A day.
      *
-     * @param nights how often it is lived
+     * @param nights how many such days follow one another
      * @param essential what must not stop: loads, their part of the inverter, standby
      * @param other what may stop
      * @param alternatorW offered by the engine at the bank [W]

@@ -66,7 +66,7 @@ public final class Outcome {
         return mean(totals.shoreWh);
     }
 
-    /** What the sun offered and nobody took [Wh]. */
+    /** Surplus energy of the sun, which nobody took [Wh]. */
     public double surplusWh() {
         return mean(totals.surplusWh);
     }
@@ -96,7 +96,7 @@ public final class Outcome {
         return mean(totals.endWh - totals.beginWh);
     }
 
-    /** The largest miss in the books of any run [Wh]. */
+    /** The largest energy-balance error of any run [Wh]. */
     public double worstImbalanceWh() {
         return totals.worstImbalance;
     }

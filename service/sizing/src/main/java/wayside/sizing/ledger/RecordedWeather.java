@@ -2,7 +2,7 @@ package wayside.sizing.ledger;
 
 import java.util.stream.IntStream;
 
-/** Weather that was drawn once and is lived by many systems, so that they differ by themselves and not by luck. */
+/** Weather that was drawn once and is met by many systems, so that they differ by themselves and not by luck. */
 public final class RecordedWeather implements Weather {
     private static final int MOST_HOURS = 2_000_000;
     private static final int FEWEST_RUNS = 50;

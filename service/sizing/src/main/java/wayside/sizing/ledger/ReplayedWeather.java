@@ -12,7 +12,7 @@ import wayside.sizing.solar.epw.YearOnPlane;
 import wayside.sizing.trace.Unit;
 
 /**
- * The hours of a typical year lived again. A stay begins on a day of its month that the run draws and goes on through the file;
+ * The hours of a typical year, replayed. A stay begins on a day of its month that the run draws and goes on through the file;
  * one factor on the light of a whole run stands for years that are not typical.
  */
 public final class ReplayedWeather implements Weather {

@@ -1,7 +1,7 @@
 package wayside.sizing.ledger;
 
 /**
- * Random numbers of one run: decided by the seed and the run's place in the row alone, so that any thread may live any run.
+ * Random numbers of one run: decided by the seed and the run's place in the row alone, so that any thread may simulate any run.
  *
  * <p>The generator counts up by the golden ratio and mixes the bits. Source: G. L. Steele, D. Lea and C. H. Flood, Fast
  * splittable pseudorandom number generators, OOPSLA 2014 (SplitMix64).

@@ -1,11 +1,11 @@
 package wayside.sizing.ledger;
 
 /**
- * The books of one run: the bank's store, and where each watt-hour came from and went. An hour is one step: loads first take
+ * The account of one run: the bank's store, and where each watt-hour came from and went. An hour is one step: loads first take
  * what the sources give, then the bank gives or takes the rest. Powers of an hour and energies are the same number.
  *
- * <p>A source is booked with all it offers and a load with all it wants; the hours in which something is left over or goes
- * short take it off again. What follows from these books is reckoned when it is asked for, not by the hour.
+ * <p>A source is accrued with all it offers and a load with all it wants; the hours in which something is left over or goes
+ * short take it off again. What follows from these sums is calculated when it is asked for, not by the hour.
  */
 final class Tally {
     private static final double NOTHING_WH = 1e-9;
@@ -39,7 +39,7 @@ final class Tally {
         this.bank = bank;
     }
 
-    /** Opens the books of a run. */
+    /** Begins a run. */
     void begin(double startWh) {
         beginWh = startWh;
         endWh = startWh;
@@ -60,20 +60,20 @@ final class Tally {
         return storedWh * (bank.chargePerStored - 1) + withdrawnWh * (1 - bank.dischargeEfficiency) + leakWh;
     }
 
-    /** What the books miss: sources less loads, losses and what the bank gained [Wh]; 0 but for rounding. */
+    /** Energy-balance error: sources less loads, losses and what the bank gained [Wh]; 0 but for rounding. */
     double imbalanceWh() {
         return solarWh + alternatorWh + shoreWh - servedWh - storageLossWh() - (endWh - beginWh);
     }
 
-    /** Books what so many days of a stay bring without the sun, and what their loads want. */
-    void book(LedgerDay day, double days) {
+    /** Accrues what so many days of a stay bring without the sun, and what their loads want. */
+    void accrue(LedgerDay day, double days) {
         alternatorWh += days * day.alternatorWh;
         shoreWh += days * day.shoreWh;
         servedWh += days * day.wantedWh;
     }
 
     /**
-     * Lives hours of a day, one after another.
+     * Simulates hours of a day, one after another.
      *
      * @param from first hour of the day
      * @param until the hour it stops before
@@ -81,7 +81,7 @@ final class Tally {
      * @param yieldWhPerW of the weather, by hour of the trip
      * @param storeWh is filled with what the bank holds after each hour of the trip
      */
-    void live(LedgerStay stay, int from, int until, int midnight, double[] yieldWhPerW, double[] storeWh) {
+    void simulate(LedgerStay stay, int from, int until, int midnight, double[] yieldWhPerW, double[] storeWh) {
         double store = endWh;
         for (int hour = from; hour < until; hour++) {
             double sunWh = stay.solarW * yieldWhPerW[midnight + hour];
@@ -101,7 +101,7 @@ final class Tally {
     private double charge(double spare, double store, LedgerStay stay, int hour) {
         double room = bank.energyWh - store;
         if (!stay.mayCharge[hour]) {
-            leave(spare, stay.day, hour);
+            curtail(spare, stay.day, hour);
             if (stay.tooCold[hour] && spare > 0 && room > NOTABLE_ROOM * bank.energyWh) {
                 coldHours++;
                 coldRefusedWh += bank.hourOfCharge.storedWh(spare, room) * bank.chargePerStored;
@@ -111,14 +111,14 @@ final class Tally {
         double stored = spare * bank.chargeEfficiency;
         if (!bank.hourOfCharge.takesAll(spare, room)) {
             stored = bank.hourOfCharge.storedWh(spare, room);
-            leave(spare - stored * bank.chargePerStored, stay.day, hour);
+            curtail(spare - stored * bank.chargePerStored, stay.day, hour);
         }
         storedWh += stored;
         return stored;
     }
 
-    /** What nobody takes is left with the hookup first, then with the engine, then with the sun. */
-    private void leave(double idleWh, LedgerDay day, int hour) {
+    /** What nobody takes is taken off the hookup first, then off the engine, then off the sun. */
+    private void curtail(double idleWh, LedgerDay day, int hour) {
         double shore = smaller(idleWh, day.shoreW[hour]);
         double engine = smaller(idleWh - shore, day.alternatorW[hour]);
         double sun = idleWh - shore - engine;
@@ -159,8 +159,8 @@ final class Tally {
         servedWh -= essential + other;
         unmetEssentialWh += essential;
         unmetOtherWh += other;
-        book(day.essential, hour, essential > 0 ? essential / day.essentialW[hour] : 0);
-        book(day.other, hour, other > 0 ? other / day.otherW[hour] : 0);
+        shed(day.essential, hour, essential > 0 ? essential / day.essentialW[hour] : 0);
+        shed(day.other, hour, other > 0 ? other / day.otherW[hour] : 0);
         if (essential > NOTHING_WH) {
             flatHours++;
             if (firstFlatHour < 0) {
@@ -169,7 +169,7 @@ final class Tally {
         }
     }
 
-    private void book(HourlyUses uses, int hour, double share) {
+    private void shed(HourlyUses uses, int hour, double share) {
         unmetLoadsWh += share * uses.loadsW[hour];
         unmetInverterWh += share * uses.inverterW[hour];
         unmetStandbyWh += share * uses.standbyW[hour];

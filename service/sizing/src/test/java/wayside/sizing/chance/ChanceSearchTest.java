@@ -33,7 +33,7 @@ import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Shortfall;
 
 class ChanceSearchTest {
-    private static final Sampling LIVES = Sampling.of(400, 0);
+    private static final Sampling RUNS = Sampling.of(400, 0);
 
     private static SystemBrief brief(Target target) {
         Stay stay = Stay.of(Place.of(42, 5), 5, 7).under(new Sky.Clearness(0.5)).at(new Ambient(18, 8));
@@ -43,7 +43,7 @@ class ChanceSearchTest {
                 Trip.of(stay),
                 SystemWishes.open(At.ROOT.field("system")),
                 target,
-                LIVES);
+                RUNS);
     }
 
     private static ByChance found(Target target) {
@@ -61,7 +61,7 @@ class ChanceSearchTest {
         assertThat(answer.cautions()).extracting(Caution::code).doesNotContain("growth");
     }
 
-    // The two doors must agree: what was found, lived as a built system with a worn bank and the chargers that were
+    // The two operations must agree: what was found, simulated as a built system with a worn bank and the chargers that were
     // chosen for it.
     @Test
     void endurancePredictsTheSameChanceForTheSystemThatWasFound() {
@@ -73,7 +73,7 @@ class ChanceSearchTest {
                 Trip.of(stay),
                 SystemWishes.open(At.ROOT.field("system")),
                 Target.chance(0.05),
-                LIVES);
+                RUNS);
         Recommendation found = SystemSizer.size(brief).result();
         SystemFacts facts = SystemFacts.of(found.system());
         EnduranceBrief asked = new EnduranceBrief(
@@ -84,7 +84,7 @@ class ChanceSearchTest {
                 OptionalDouble.empty(),
                 BankPlacement.OPEN,
                 OptionalDouble.empty(),
-                LIVES);
+                RUNS);
         assertThat(facts.alternatorA()).isPositive();
         assertThat(EnduranceSimulator.simulate(asked).result().chance().value().value())
                 .isEqualTo(found.byChance().orElseThrow().chance().value().value());
@@ -164,7 +164,7 @@ class ChanceSearchTest {
         SystemBrief open = brief(Target.chance(0.05));
         SystemWishes small = Briefs.owning(300, 50);
         Recommendation recommendation = SystemSizer.size(
-                        new SystemBrief(At.ROOT, open.loads(), open.trip(), small, open.target(), LIVES))
+                        new SystemBrief(At.ROOT, open.loads(), open.trip(), small, open.target(), RUNS))
                 .result();
         assertThat(recommendation.shortfalls()).extracting(Shortfall::code).contains("chance-too-high");
     }
@@ -178,7 +178,7 @@ class ChanceSearchTest {
                 Trip.of(Stay.of(Place.of(69.6, 18.9), 12, 3).at(new Ambient(5, 4))),
                 SystemWishes.open(At.ROOT.field("system")),
                 Target.chance(0.05),
-                LIVES);
+                RUNS);
         Recommendation recommendation = SystemSizer.size(brief).result();
         assertThat(recommendation.system().array()).isEmpty();
         assertThat(recommendation.byChance().orElseThrow().advice())

@@ -34,8 +34,8 @@ class LedgerLawsTest {
         tally.begin(start * bank.energyWh);
         for (int hour = 0; hour < sun.length; hour++) {
             int local = hour % Unit.HOURS_PER_DAY;
-            tally.live(stay, local, local + 1, hour - local, sun, store);
-            tally.book(day, 1.0 / Unit.HOURS_PER_DAY);
+            tally.simulate(stay, local, local + 1, hour - local, sun, store);
+            tally.accrue(day, 1.0 / Unit.HOURS_PER_DAY);
             double throughput = tally.servedWh + tally.withdrawnWh + tally.solarWh + tally.shoreWh + 1;
             assertThat(tally.imbalanceWh()).isCloseTo(0, within(1e-9 * throughput));
             assertThat(store[hour] / bank.energyWh).isBetween(-1e-12, 1 + 1e-12);
