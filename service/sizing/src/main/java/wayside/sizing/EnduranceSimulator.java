@@ -1,15 +1,15 @@
 package wayside.sizing;
 
 import wayside.sizing.brief.EnduranceBrief;
-import wayside.sizing.ledger.Outcome;
-import wayside.sizing.ledger.RecordedWeather;
-import wayside.sizing.solar.epw.TypicalYear;
-import wayside.sizing.trace.Answer;
 import wayside.sizing.endurance.Endurance;
 import wayside.sizing.endurance.EnduranceCautions;
 import wayside.sizing.endurance.EnduranceChoices;
 import wayside.sizing.endurance.EnduranceQuestion;
 import wayside.sizing.journey.WeatherSource;
+import wayside.sizing.ledger.Outcome;
+import wayside.sizing.ledger.RecordedWeather;
+import wayside.sizing.solar.epw.TypicalYear;
+import wayside.sizing.trace.Answer;
 
 /** Simulates a trip hour by hour in many runs, each in its own weather, and says how often it runs flat. */
 public final class EnduranceSimulator {
@@ -35,7 +35,6 @@ public final class EnduranceSimulator {
         RecordedWeather compared = question.compared();
         Outcome outcome = question.outcome(compared);
         Endurance result = Endurance.of(question, outcome, compared);
-        return new Answer<>(
-                result, EnduranceChoices.of(question), EnduranceCautions.of(question, outcome));
+        return new Answer<>(result, EnduranceChoices.of(question), EnduranceCautions.of(question, outcome));
     }
 }

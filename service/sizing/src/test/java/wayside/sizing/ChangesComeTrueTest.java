@@ -1,12 +1,9 @@
 package wayside.sizing;
 
-import wayside.sizing.brief.At;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import wayside.sizing.brief.BankPlacement;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Named;
@@ -14,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
+import wayside.sizing.brief.BankPlacement;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.DutyPoint;
@@ -31,12 +30,12 @@ import wayside.sizing.brief.Surge;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.brief.Window;
 import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.endurance.Endurance;
+import wayside.sizing.endurance.WhatHelps;
 import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.solar.epw.EpwReader;
 import wayside.sizing.solar.epw.SyntheticYear;
 import wayside.sizing.solar.epw.TypicalYear;
-import wayside.sizing.endurance.Endurance;
-import wayside.sizing.endurance.WhatHelps;
 
 /**
  * Each change that is told, made and asked for again in the same runs, has the chance that was told, to the last run. The trips
@@ -55,7 +54,13 @@ class ChangesComeTrueTest {
             Load.ac("hob", 1200, 0.25),
             Load.ac("laptop", 60, 3).notEssential());
     private static final EnduranceBrief INVERTER_GIVEN = brief(
-            built(3300, 200, new InverterSpec(At.ROOT.field("inverter"), OptionalDouble.of(900), OPEN, OptionalDouble.of(14), OPEN, OPEN), 0, 0),
+            built(
+                    3300,
+                    200,
+                    new InverterSpec(
+                            At.ROOT.field("inverter"), OptionalDouble.of(900), OPEN, OptionalDouble.of(14), OPEN, OPEN),
+                    0,
+                    0),
             Trip.of(Stay.of(PLACE, 5, 7)),
             FRIDGE,
             Load.ac("heater", 300, 1.04),
@@ -67,7 +72,7 @@ class ChangesComeTrueTest {
             Load.dc("phone", 10, 2).times(3));
     private static final EnduranceBrief A_SIDEWAYS_ROOF_IN_FROST = brief(
             new BuiltSystem(
-                        At.ROOT.field("system"),
+                    At.ROOT.field("system"),
                     24,
                     Chemistry.LFP,
                     2000,
@@ -96,7 +101,7 @@ class ChangesComeTrueTest {
     private static BuiltSystem built(
             double nominalWh, double solarW, InverterSpec inverter, double alternatorA, double shoreW) {
         return new BuiltSystem(
-                        At.ROOT.field("system"),
+                At.ROOT.field("system"),
                 12,
                 Chemistry.LFP,
                 nominalWh,
@@ -176,7 +181,9 @@ class ChangesComeTrueTest {
                         system.solarPowerW(),
                         new PanelMount(
                                 system.panel().at(),
-                                OptionalDouble.of(30), OPEN, system.panel().shadedShare()),
+                                OptionalDouble.of(30),
+                                OPEN,
+                                system.panel().shadedShare()),
                         system.alternatorChargerA(),
                         system.shoreChargerW(),
                         system.inverter(),
@@ -209,7 +216,8 @@ class ChangesComeTrueTest {
     }
 
     private static EnduranceBrief stays(EnduranceBrief brief, UnaryOperator<Stay> change) {
-        return brief.on(new Trip(brief.trip().at(), brief.trip().stays().stream().map(change).toList()));
+        return brief.on(new Trip(
+                brief.trip().at(), brief.trip().stays().stream().map(change).toList()));
     }
 
     private static EnduranceBrief made(WhatHelps change, EnduranceBrief brief) {
@@ -217,7 +225,8 @@ class ChangesComeTrueTest {
             case "more-panel" -> sized(brief, 1, 100);
             case "more-battery" -> sized(brief, 1.5, 0);
             case "tilt-panel" -> tilted(brief);
-            case "warmer-battery" -> brief.in(BankPlacement.warmerBy(brief.bankPlacement().offsetK().orElse(0) + 15));
+            case "warmer-battery" ->
+                brief.in(BankPlacement.warmerBy(brief.bankPlacement().offsetK().orElse(0) + 15));
             case "less-load" ->
                 loads(brief, load -> change.change().startsWith(load.name() + " with") ? load.drawing(0.8) : load);
             case "inverter-off" -> through(brief, brief.system().inverter().onFor(hoursIn(change.change())));

@@ -26,14 +26,14 @@ import wayside.sizing.brief.SolarYieldBrief;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.brief.YearReading;
+import wayside.sizing.endurance.Endurance;
+import wayside.sizing.endurance.WhatHelps;
 import wayside.sizing.solar.epw.EpwReader;
 import wayside.sizing.solar.epw.SyntheticYear;
 import wayside.sizing.solar.epw.TypicalMonth;
 import wayside.sizing.solar.epw.TypicalYear;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
-import wayside.sizing.endurance.Endurance;
-import wayside.sizing.endurance.WhatHelps;
 
 class EnduranceSimulatorTest {
     private static final Place PLACE = Place.of(45, 7);

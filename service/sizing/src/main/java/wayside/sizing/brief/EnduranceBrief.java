@@ -30,7 +30,15 @@ public record EnduranceBrief(
     /** A question that leaves open all that may be left open. */
     public static EnduranceBrief of(BuiltSystem system, Trip trip, Load... loads) {
         OptionalDouble open = OptionalDouble.empty();
-        return new EnduranceBrief(At.ROOT, system, Load.list(At.ROOT.field("loads"), loads), trip, open, BankPlacement.OPEN, open, Sampling.OPEN);
+        return new EnduranceBrief(
+                At.ROOT,
+                system,
+                Load.list(At.ROOT.field("loads"), loads),
+                trip,
+                open,
+                BankPlacement.OPEN,
+                open,
+                Sampling.OPEN);
     }
 
     /** What a day of it takes. */
@@ -58,7 +66,6 @@ public record EnduranceBrief(
 
     /** The same with another place of the bank. */
     public EnduranceBrief in(BankPlacement placement) {
-        return new EnduranceBrief(
-                at, system, loads, trip, initialStateOfCharge, placement, acceptedChance, sampling);
+        return new EnduranceBrief(at, system, loads, trip, initialStateOfCharge, placement, acceptedChance, sampling);
     }
 }

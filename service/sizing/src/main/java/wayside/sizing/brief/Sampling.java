@@ -27,7 +27,13 @@ public record Sampling(
         Optional<YearReading> yearReading)
         implements Placed {
     public static final Sampling OPEN = new Sampling(
-            At.ROOT, OptionalInt.empty(), OptionalLong.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), Optional.empty());
+            At.ROOT,
+            OptionalInt.empty(),
+            OptionalLong.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            Optional.empty());
 
     /** What decides the weather of every run. */
     public long weatherSeed() {

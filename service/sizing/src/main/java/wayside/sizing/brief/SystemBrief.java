@@ -10,8 +10,7 @@ import java.util.OptionalDouble;
  * @param loads at least one
  * @param sampling how many runs the trip is simulated in, and in what weather, when a chance is accepted
  */
-public record SystemBrief(
-        At at, List<Load> loads, Trip trip, SystemWishes system, Target target, Sampling sampling)
+public record SystemBrief(At at, List<Load> loads, Trip trip, SystemWishes system, Target target, Sampling sampling)
         implements Placed {
     public SystemBrief {
         loads = List.copyOf(loads);
@@ -24,6 +23,12 @@ public record SystemBrief(
     }
 
     public static SystemBrief of(Trip trip, Load... loads) {
-        return new SystemBrief(At.ROOT, Load.list(At.ROOT.field("loads"), loads), trip, SystemWishes.open(At.ROOT.field("system")), Target.OPEN, Sampling.OPEN);
+        return new SystemBrief(
+                At.ROOT,
+                Load.list(At.ROOT.field("loads"), loads),
+                trip,
+                SystemWishes.open(At.ROOT.field("system")),
+                Target.OPEN,
+                Sampling.OPEN);
     }
 }

@@ -1,10 +1,10 @@
 package wayside.sizing.budget;
 
 import java.util.ArrayList;
-import wayside.sizing.brief.InverterSpec;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.demand.Demand;
 import wayside.sizing.demand.HourlyShares;
 import wayside.sizing.demand.LoadDemand;

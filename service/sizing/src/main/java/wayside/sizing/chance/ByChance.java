@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.brief.Objective;
-import wayside.sizing.system.SizePair;
-import wayside.sizing.trace.Derived;
 import wayside.sizing.endurance.Endurance;
 import wayside.sizing.endurance.WhatHelps;
+import wayside.sizing.system.SizePair;
+import wayside.sizing.trace.Derived;
 
 /**
  * What sizing by chance found.

@@ -3,14 +3,14 @@ package wayside.sizing.chance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import wayside.sizing.endurance.WhatHelps;
+import wayside.sizing.journey.Journey;
+import wayside.sizing.ledger.Scenario;
 import wayside.sizing.system.Chargers;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
-import wayside.sizing.ledger.Scenario;
-import wayside.sizing.journey.Journey;
-import wayside.sizing.endurance.WhatHelps;
 
 /** Tries one change after another to the system that was found, whose chargers and inverter stay as they are, and ranks them. */
 final class ChanceChanges {
@@ -69,8 +69,8 @@ final class ChanceChanges {
     }
 
     private void add(String code, String change, Scenario scenario) {
-        Derived chance = CHANGED.value(
-                "chance of running flat with " + change, trip.share(scenario), Unit.SHARE, base.as("p0"));
+        Derived chance =
+                CHANGED.value("chance of running flat with " + change, trip.share(scenario), Unit.SHARE, base.as("p0"));
         changes.add(new WhatHelps(code, change, chance, base));
     }
 }

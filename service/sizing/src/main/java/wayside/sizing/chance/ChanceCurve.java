@@ -66,8 +66,9 @@ final class ChanceCurve {
 
     /** Carries the whole trip without any charge, in the cold and with high currents. */
     private double largestBankWh() {
-        double bankWh =
-                4 * trip.journey().takenWh() / trip.site().chemistry().usableShare().value();
+        double bankWh = 4
+                * trip.journey().takenWh()
+                / trip.site().chemistry().usableShare().value();
         return roundUp(Math.max(bankWh, 100));
     }
 
@@ -75,7 +76,8 @@ final class ChanceCurve {
         double high = most;
         double low = Math.min(
                 high / 2,
-                SMALLEST_DAYS * trip.journey().highestDemand().budget().dailyTotalWh().value());
+                SMALLEST_DAYS
+                        * trip.journey().highestDemand().budget().dailyTotalWh().value());
         for (int i = 0; i < HALVINGS + 4 && high - low > STEP_WH; i++) {
             double middle = Math.sqrt(low * high);
             if (sure(middle, arrayW)) {

@@ -6,6 +6,9 @@ import java.util.Optional;
 import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Target;
+import wayside.sizing.endurance.Endurance;
+import wayside.sizing.endurance.EnduranceWords;
+import wayside.sizing.endurance.WhatHelps;
 import wayside.sizing.system.RuleOfThumb;
 import wayside.sizing.system.SizePair;
 import wayside.sizing.system.SizedSystem;
@@ -13,9 +16,6 @@ import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
-import wayside.sizing.endurance.Endurance;
-import wayside.sizing.endurance.EnduranceWords;
-import wayside.sizing.endurance.WhatHelps;
 
 /** Sizes bank and array so that the trip runs flat no more often than the customer accepts. */
 public final class ChanceSearch {
@@ -37,8 +37,8 @@ public final class ChanceSearch {
         this.trip = trip;
         this.plain = plain;
         target = trip.site().brief().target();
-        this.accepted =
-                Derived.given("accepted chance of running flat", accepted, Unit.SHARE, target.at("chanceOfRunningFlat"));
+        this.accepted = Derived.given(
+                "accepted chance of running flat", accepted, Unit.SHARE, target.at("chanceOfRunningFlat"));
     }
 
     /**
@@ -100,8 +100,7 @@ public final class ChanceSearch {
     }
 
     private Endurance.Chance chance(Derived nominal, Derived arrayW) {
-        return trip.chance(
-                trip.scenario(nominal.value(), arrayW.value()), "", nominal, Optional.of(arrayW));
+        return trip.chance(trip.scenario(nominal.value(), arrayW.value()), "", nominal, Optional.of(arrayW));
     }
 
     private Derived found(String label, double value, Unit unit) {

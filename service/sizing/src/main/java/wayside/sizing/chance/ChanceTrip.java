@@ -4,23 +4,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import wayside.sizing.ledger.LedgerDay;
+import wayside.sizing.endurance.Endurance;
+import wayside.sizing.journey.Journey;
+import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.ledger.ConfidenceInterval;
+import wayside.sizing.ledger.LedgerDay;
 import wayside.sizing.ledger.RecordedWeather;
+import wayside.sizing.ledger.Scenario;
 import wayside.sizing.ledger.Simulation;
 import wayside.sizing.ledger.Weather;
 import wayside.sizing.system.Chargers;
 import wayside.sizing.system.Site;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
-import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Input;
+import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
-import wayside.sizing.endurance.Endurance;
-import wayside.sizing.ledger.Scenario;
-import wayside.sizing.journey.Journey;
-import wayside.sizing.journey.JourneyStay;
 
 /**
  * A trip on which banks and arrays are tried, all in the same runs. The bank counts as worn out: what is sized today must

@@ -12,7 +12,6 @@ import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Stay;
-import wayside.sizing.brief.Supply;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Scenario;
@@ -56,13 +55,19 @@ final class EnduranceChanges {
         double solarW = question.solarW().value();
         add("more-panel", "100 W more panel", plain.withSolar(solarW + MORE_PANEL_W), weather);
         add("more-battery", "half as much battery again", plain.withBank(plain.nominalWh() * MORE_BANK), weather);
-        boolean flat =
-                question.journey().stays().get(0).month().array().position().tilt().value() == 0;
+        boolean flat = question.journey()
+                        .stays()
+                        .get(0)
+                        .month()
+                        .array()
+                        .position()
+                        .tilt()
+                        .value()
+                == 0;
         if (solarW > 0 && flat) {
             PanelMount panel = question.brief().system().panel();
-            PanelMount tilted =
-                    new PanelMount(
-                            panel.at(), OptionalDouble.of(TILT_DEGREES), OptionalDouble.empty(), panel.shadedShare());
+            PanelMount tilted = new PanelMount(
+                    panel.at(), OptionalDouble.of(TILT_DEGREES), OptionalDouble.empty(), panel.shadedShare());
             add(
                     "tilt-panel",
                     "the panel tilted by 30 degrees towards the equator",
@@ -101,7 +106,8 @@ final class EnduranceChanges {
     }
 
     private int largest() {
-        List<LoadDemand> demands = question.journey().stays().get(0).budget().demand().loads();
+        List<LoadDemand> demands =
+                question.journey().stays().get(0).budget().demand().loads();
         int largest = 0;
         for (int i = 1; i < demands.size(); i++) {
             if (demands.get(i).dailyEnergyWh().value()
@@ -142,7 +148,9 @@ final class EnduranceChanges {
     }
 
     private boolean hasAnHourMore(ToDoubleFunction<Stay> hours) {
-        return question.brief().trip().stays().stream().mapToDouble(hours).anyMatch(each -> each + 1 <= Unit.HOURS_PER_DAY);
+        return question.brief().trip().stays().stream()
+                .mapToDouble(hours)
+                .anyMatch(each -> each + 1 <= Unit.HOURS_PER_DAY);
     }
 
     private void add(String code, String change, Scenario scenario, RecordedWeather sun) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Sampling;
-import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Source;

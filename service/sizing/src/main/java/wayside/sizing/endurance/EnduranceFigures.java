@@ -1,7 +1,7 @@
 package wayside.sizing.endurance;
 
-import wayside.sizing.ledger.Outcome;
 import wayside.sizing.ledger.ConfidenceInterval;
+import wayside.sizing.ledger.Outcome;
 import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Simulation;
 import wayside.sizing.trace.Derived;
@@ -54,7 +54,11 @@ record EnduranceFigures(EnduranceQuestion question, Outcome outcome, LedgerSteps
 
     /** Of a trip whose every run would take too long. */
     static Derived fewerRuns(EnduranceQuestion question, int runs) {
-        return FEWER.value("runs of a comparison, of " + runs, runs, Unit.COUNT, question.runs().as("N"));
+        return FEWER.value(
+                "runs of a comparison, of " + runs,
+                runs,
+                Unit.COUNT,
+                question.runs().as("N"));
     }
 
     Endurance.Sources sources() {
@@ -72,7 +76,10 @@ record EnduranceFigures(EnduranceQuestion question, Outcome outcome, LedgerSteps
                 energy("energy of standby", outcome.standbyWh(), "outlets, monitor, alarms"),
                 energy("energy lost in the bank", outcome.storageLossWh(), "into the cells, out of them, standing"),
                 energy("energy that the bank gains", outcome.storeGainWh(), "store at the end less store at the start"),
-                energy("largest energy-balance error of any run", outcome.worstImbalanceWh(), "sources less uses, the worst of all runs"));
+                energy(
+                        "largest energy-balance error of any run",
+                        outcome.worstImbalanceWh(),
+                        "sources less uses, the worst of all runs"));
     }
 
     Endurance.Shortage shortage() {
@@ -111,6 +118,7 @@ record EnduranceFigures(EnduranceQuestion question, Outcome outcome, LedgerSteps
     }
 
     private Derived energy(String label, double value, String what) {
-        return steps.step(label, value, Unit.WATT_HOUR, "sum over the hours of the trip, " + what + "; mean of the N runs");
+        return steps.step(
+                label, value, Unit.WATT_HOUR, "sum over the hours of the trip, " + what + "; mean of the N runs");
     }
 }

@@ -4,8 +4,8 @@ import java.util.OptionalInt;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.EnduranceBrief;
 import wayside.sizing.charging.ChargerNeed;
-import wayside.sizing.journey.WeatherSource;
 import wayside.sizing.journey.Journey;
+import wayside.sizing.journey.WeatherSource;
 import wayside.sizing.ledger.Outcome;
 import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Scenario;
@@ -67,10 +67,7 @@ public record EnduranceQuestion(
         ChemistryData data = ChemistryData.of(system.chemistry());
         Derived bus = journey.busVoltageV();
         Derived nominal = Derived.given(
-                "rated energy of the bank",
-                system.nominalEnergyWh(),
-                Unit.WATT_HOUR,
-                system.at("nominalEnergyWh"));
+                "rated energy of the bank", system.nominalEnergyWh(), Unit.WATT_HOUR, system.at("nominalEnergyWh"));
         Derived daily = journey.stays().get(0).budget().dailyTotalWh();
         return ChargerNeed.of("", data, nominal, BatteryBank.bankVoltage(data, bus), bus, daily);
     }

@@ -5,8 +5,8 @@ import java.util.List;
 import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.journey.SkyUncertainty;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Input;
+import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 

@@ -2,7 +2,6 @@ package wayside.sizing.journey;
 
 import java.util.function.Predicate;
 import wayside.sizing.brief.Load;
-import wayside.sizing.brief.Supply;
 import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.demand.HourlyShares;
 import wayside.sizing.demand.LoadDemand;

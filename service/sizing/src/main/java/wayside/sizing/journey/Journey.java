@@ -59,12 +59,7 @@ public record Journey(
     /** The trip that a system must last. */
     public static Journey of(EnduranceBrief brief, WeatherSource source) {
         return of(
-                brief.trip(),
-                brief.energy(),
-                brief.system().panel(),
-                brief.bankPlacement(),
-                brief.sampling(),
-                source);
+                brief.trip(), brief.energy(), brief.system().panel(), brief.bankPlacement(), brief.sampling(), source);
     }
 
     private static Journey of(
@@ -76,8 +71,8 @@ public record Journey(
             WeatherSource source) {
         Derived offset = BankPlace.offsetK(placement);
         List<JourneyStay> stays = JourneyStay.all(trip, energy, panel, offset);
-        SkyUncertainty uncertainty =
-                SkyUncertainty.of(sampling, stays.stream().map(JourneyStay::month).toList());
+        SkyUncertainty uncertainty = SkyUncertainty.of(
+                sampling, stays.stream().map(JourneyStay::month).toList());
         return new Journey(trip, energy, panel, sampling, source, offset, uncertainty, stays);
     }
 

@@ -44,9 +44,7 @@ public record SkyUncertainty(List<Derived> ofMeans, Derived ofSpread, DaySpread 
             ofMeans.add(ofMean(label, sampling, month.sky()));
         }
         return new SkyUncertainty(
-                ofMeans,
-                ofSpread(sampling),
-                sampling.daySpread().orElse(DaySpread.PLACE));
+                ofMeans, ofSpread(sampling), sampling.daySpread().orElse(DaySpread.PLACE));
     }
 
     SkyScatter scatter(int stay) {

@@ -82,7 +82,8 @@ public interface WeatherSource {
         @Override
         public double[][] bankC(JourneyStay stay, double offsetK) {
             double meanC = stay.month().sky().meanC().value();
-            double shiftK = offsetK + meanC - TypicalMonth.of(year, stay.stay().month()).meanC();
+            double shiftK =
+                    offsetK + meanC - TypicalMonth.of(year, stay.stay().month()).meanC();
             double[][] bankC = visit(stay.stay()).airC(year);
             for (double[] day : bankC) {
                 warmed(day, shiftK);

@@ -1,7 +1,6 @@
 package wayside.sizing.ledger;
 
 import java.util.Arrays;
-import wayside.sizing.trace.Unit;
 
 /** All of a stay's day that no weather and no size of bank or array changes, by local hour. */
 public final class LedgerDay {

@@ -51,7 +51,6 @@ public final class BankPlace {
      * @return [C]
      */
     public static Derived meanC(String whose, Derived airC, Derived offsetK) {
-        return BANK_C.value(
-                whose + "mean temperature of the bank", Unit.CELSIUS, airC.as("Tm"), offsetK.as("dT"));
+        return BANK_C.value(whose + "mean temperature of the bank", Unit.CELSIUS, airC.as("Tm"), offsetK.as("dT"));
     }
 }

@@ -70,11 +70,7 @@ public record ArrayChoice(
         Derived each = TypicalModule.powerW();
         Derived series = limits.window().smallestSeriesCount();
         return WHOLE_STRINGS.value(
-                "rated power of the array",
-                Unit.WATT,
-                needed.as("P"),
-                each.as("P_module"),
-                series.as("n_min"));
+                "rated power of the array", Unit.WATT, needed.as("P"), each.as("P_module"), series.as("n_min"));
     }
 
     private static double controllerA(double neededA) {
@@ -99,8 +95,9 @@ public record ArrayChoice(
     static Optional<Shortfall> shortfall(Site site, ArrayNeed need) {
         StayBalance worst = need.worst();
         if (worst.sunless()) {
-            Derived available =
-                    worst.stay().month().dailyWh(worst.stay().label() + ": energy of a full roof of panels", TypicalRoof.fullPowerW());
+            Derived available = worst.stay()
+                    .month()
+                    .dailyWh(worst.stay().label() + ": energy of a full roof of panels", TypicalRoof.fullPowerW());
             return Optional.of(new Shortfall(
                     "no-sun",
                     String.format(

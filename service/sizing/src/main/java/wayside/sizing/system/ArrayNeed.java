@@ -39,7 +39,12 @@ public record ArrayNeed(List<StayBalance> balances) {
     }
 
     static Derived throughTheBank() {
-        return Derived.convention("share of the day's energy that goes through the bank", THROUGH_THE_BANK, Unit.SHARE, "Two thirds of the hours are without useful sun; the rest runs straight off the array", Source.commonPractice());
+        return Derived.convention(
+                "share of the day's energy that goes through the bank",
+                THROUGH_THE_BANK,
+                Unit.SHARE,
+                "Two thirds of the hours are without useful sun; the rest runs straight off the array",
+                Source.commonPractice());
     }
 
     /** The stay that asks for the largest array; one without sun before all others. */
@@ -59,7 +64,9 @@ public record ArrayNeed(List<StayBalance> balances) {
                         stay.label() + ": array needed",
                         0,
                         Unit.WATT,
-                        sunless ? "None helps: a rated watt gives less than 0.1 Wh a day" : "Nothing is left for the sun",
+                        sunless
+                                ? "None helps: a rated watt gives less than 0.1 Wh a day"
+                                : "Nothing is left for the sun",
                         Source.definition())
                 : ARRAY.value(stay.label() + ": array needed", Unit.WATT, need.as("E_sun"), yield.as("y"));
         return new StayBalance(stay, need, array, sunless);

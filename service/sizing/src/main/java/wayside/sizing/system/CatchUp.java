@@ -58,7 +58,8 @@ public record CatchUp(Derived overWh, Optional<Derived> days) {
     private static List<Derived> others(JourneyStay stay, Chargers chargers) {
         List<Derived> others = new ArrayList<>();
         if (stay.drivingHours().value() > 0) {
-            chargers.alternator().ifPresent(engine -> others.add(engine.energyPerDayWh(stay.label(), stay.drivingHours())));
+            chargers.alternator()
+                    .ifPresent(engine -> others.add(engine.energyPerDayWh(stay.label(), stay.drivingHours())));
         }
         if (stay.hookupHours().value() > 0) {
             chargers.shore().ifPresent(shore -> others.add(shore.energyPerDayWh(stay.label(), stay.hookupHours())));

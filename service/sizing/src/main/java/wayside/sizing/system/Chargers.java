@@ -62,18 +62,17 @@ public record Chargers(
                 bank.bankVoltageV(),
                 bank.busVoltageV(),
                 site.journey().highestDemand().budget().dailyTotalWh());
-        Optional<Derived> driving =
-                hours(site.journey().highestDemandDriving().map(JourneyStay::drivingHours), wishes.alternatorChargerA());
-        Optional<AlternatorCharger> alternator = driving.map(hours -> AlternatorCharger.of(
-                need, hours, wishes));
+        Optional<Derived> driving = hours(
+                site.journey().highestDemandDriving().map(JourneyStay::drivingHours), wishes.alternatorChargerA());
+        Optional<AlternatorCharger> alternator = driving.map(hours -> AlternatorCharger.of(need, hours, wishes));
         Optional<Derived> hookedUp =
                 hours(site.journey().highestDemandHookedUp().map(JourneyStay::hookupHours), wishes.shoreChargerW());
-        Optional<ShoreCharger> shore =
-                hookedUp.map(hours -> ShoreCharger.of(need, hours, wishes));
+        Optional<ShoreCharger> shore = hookedUp.map(hours -> ShoreCharger.of(need, hours, wishes));
         return new Chargers(
                 need,
                 alternator,
-                alternator.map(a -> a.energyPerDayWh(label(site.journey().highestDemandDriving()), driving.orElseThrow())),
+                alternator.map(
+                        a -> a.energyPerDayWh(label(site.journey().highestDemandDriving()), driving.orElseThrow())),
                 alternator.map(a -> hoursToFull(need, "alternator", a.chargerPowerW())),
                 shore,
                 shore.map(s -> s.energyPerDayWh(label(site.journey().highestDemandHookedUp()), hookedUp.orElseThrow())),

@@ -48,11 +48,7 @@ public record RuleOfThumb(Derived nominalEnergyWh, Optional<Derived> solarPowerW
         Derived oversize =
                 assumed("rule of thumb: array factor", OVERSIZE, Unit.COUNT, "A third more than the plain division");
         return Optional.of(ARRAY.value(
-                "rule of thumb: rated power of the array",
-                Unit.WATT,
-                daily.as("E_d"),
-                oversize.as("f"),
-                sun.as("H")));
+                "rule of thumb: rated power of the array", Unit.WATT, daily.as("E_d"), oversize.as("f"), sun.as("H")));
     }
 
     private static Derived assumed(String label, double value, Unit unit, String reason) {

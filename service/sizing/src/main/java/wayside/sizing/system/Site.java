@@ -61,8 +61,7 @@ public record Site(SystemBrief brief, Journey journey, Derived margin, List<Batt
             return Derived.given(
                     "days without any charge", brief.target().autonomyDays().getAsDouble(), Unit.DAY, field);
         }
-        boolean helped = brief.trip().stays().stream()
-                .allMatch(stay -> stay.drivingHours() + stay.hookupHours() >= 1);
+        boolean helped = brief.trip().stays().stream().allMatch(stay -> stay.drivingHours() + stay.hookupHours() >= 1);
         return Derived.byDefault(
                 "days without any charge",
                 helped ? AUTONOMY_DAYS_WITH_HELP : AUTONOMY_DAYS,

@@ -61,7 +61,8 @@ class ChanceSearchTest {
         assertThat(answer.cautions()).extracting(Caution::code).doesNotContain("growth");
     }
 
-    // The two operations must agree: what was found, simulated as a built system with a worn bank and the chargers that were
+    // The two operations must agree: what was found, simulated as a built system with a worn bank and the chargers that
+    // were
     // chosen for it.
     @Test
     void endurancePredictsTheSameChanceForTheSystemThatWasFound() {

@@ -30,7 +30,9 @@ class JourneyTest {
 
     private static EnduranceBrief brief(Trip trip, Load... loads) {
         return EnduranceBrief.of(
-                Briefs.built(12, Chemistry.LFP, 1280, 200, PanelMount.OPEN, 30, 200, OptionalDouble.empty()), trip, loads);
+                Briefs.built(12, Chemistry.LFP, 1280, 200, PanelMount.OPEN, 30, 200, OptionalDouble.empty()),
+                trip,
+                loads);
     }
 
     private static Journey of(EnduranceBrief brief) {
@@ -92,11 +94,15 @@ class JourneyTest {
     void theDaysOfTheLedgerTakeWhatTheTripTakes() {
         double taken = 0;
         for (LedgerDay day : ASKED.days(0, 0)) {
-            taken += day.nights() * (day.essential().loadsWh() + day.essential().standbyWh() + day.other().loadsWh());
+            taken += day.nights()
+                    * (day.essential().loadsWh()
+                            + day.essential().standbyWh()
+                            + day.other().loadsWh());
         }
         assertThat(ASKED.takenWh()).isCloseTo(taken, within(1e-9));
         double fromBudgets = ASKED.stays().stream()
-                .mapToDouble(stay -> stay.stay().nights() * stay.budget().dailyTotalWh().value())
+                .mapToDouble(stay ->
+                        stay.stay().nights() * stay.budget().dailyTotalWh().value())
                 .sum();
         assertThat(ASKED.takenWh()).isCloseTo(fromBudgets, within(1e-9));
     }

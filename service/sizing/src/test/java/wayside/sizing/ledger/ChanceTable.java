@@ -97,9 +97,12 @@ final class ChanceTable {
         double[] mild = new double[Unit.HOURS_PER_DAY];
         Arrays.fill(mild, 25);
         LedgerDay day = new LedgerDay(
-                nights, HourlyUses.steady(dailyWh / Unit.HOURS_PER_DAY), HourlyUses.steady(0), none, none, new double[][] {
-                    mild
-                });
+                nights,
+                HourlyUses.steady(dailyWh / Unit.HOURS_PER_DAY),
+                HourlyUses.steady(0),
+                none,
+                none,
+                new double[][] {mild});
         return new Ledger(List.of(day), new LedgerBank(data, nominal, 1, 1), PANEL_W, 1);
     }
 

@@ -10,7 +10,8 @@ import wayside.sizing.trace.Unit;
 class ConfidenceIntervalTest {
     private static ConfidenceInterval of(double hits, double runs) {
         return ConfidenceInterval.of(
-                Derived.given("share", hits / runs, Unit.SHARE, "share"), Derived.given("runs", runs, Unit.COUNT, "runs"));
+                Derived.given("share", hits / runs, Unit.SHARE, "share"),
+                Derived.given("runs", runs, Unit.COUNT, "runs"));
     }
 
     // Source: R. G. Newcombe, Two-sided confidence intervals for the single proportion, Statistics in Medicine 17
