@@ -11,7 +11,7 @@ import wayside.sizing.trace.Derived;
 /**
  * How a system lasts on a trip. Energies are means over all runs, for the whole trip.
  *
- * @param of running flat, with its 95 % confidence interval
+ * @param chance that it runs flat, with its 95 % confidence interval
  * @param runs how often the trip was simulated
  * @param seed of the weather
  * @param sources where the energy comes from
