@@ -51,7 +51,8 @@ class AuditTest {
     void findsAFigureThatItsExpressionDoesNotGive() throws Exception {
         String budget = "{\"loads\": [{\"name\": \"lamp\", \"powerW\": 5, \"hoursPerDay\": 4}]}";
         String answer = answer("/v1/energy-budget", budget);
-        String falsified = answer.replace("\"label\":\"lamp: daily energy\",\"value\":20.0", "\"label\":\"lamp: daily energy\",\"value\":21.0");
+        String falsified = answer.replace(
+                "\"label\":\"lamp: daily energy\",\"value\":20.0", "\"label\":\"lamp: daily energy\",\"value\":21.0");
         assertThat(falsified).isNotEqualTo(answer);
         Run run = audit(List.of(saved("falsified", falsified)));
         assertThat(run.exit()).isEqualTo(1);
@@ -69,7 +70,8 @@ class AuditTest {
     /** The one library that the script needs. */
     private static String jackson() {
         return Stream.of(ObjectMapper.class, JsonFactory.class, JsonIgnore.class)
-                .map(type -> type.getProtectionDomain().getCodeSource().getLocation().getPath())
+                .map(type ->
+                        type.getProtectionDomain().getCodeSource().getLocation().getPath())
                 .collect(Collectors.joining(File.pathSeparator));
     }
 

@@ -116,7 +116,7 @@ class EnduranceTest {
                 .body("objective", equalTo("mass"))
                 .body("ruleOfThumb.chanceOfRunningFlat", notNullValue())
                 .body("whatHelps.code", hasItem("more-battery"))
-                .body("advice", containsString("you run flat on"))
+                .body("advice.text", containsString("you run flat on"))
                 .body("derivation.figures", hasKey("/chanceOfRunningFlat/value"));
     }
 

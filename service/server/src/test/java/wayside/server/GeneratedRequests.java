@@ -81,12 +81,14 @@ final class GeneratedRequests {
         String hours = random.nextBoolean()
                 ? text("\"hoursPerDay\": %.1f", between(0.2, 10))
                 : "\"windows\": [{\"from\": \"20:30\", \"to\": \"02:15\"}]";
-        String more = switch (random.nextInt(5)) {
-            case 0 -> ", \"supply\": \"ac\", \"surgeFactor\": 2.5";
-            case 1 -> ", \"quantity\": 3, \"dutyCycle\": 0.4, \"essential\": false";
-            case 2 -> ", \"ambientDuty\": [{\"ambientC\": 15, \"dutyCycle\": 0.2}, {\"ambientC\": 35, \"dutyCycle\": 0.6}]";
-            default -> "";
-        };
+        String more =
+                switch (random.nextInt(5)) {
+                    case 0 -> ", \"supply\": \"ac\", \"surgeFactor\": 2.5";
+                    case 1 -> ", \"quantity\": 3, \"dutyCycle\": 0.4, \"essential\": false";
+                    case 2 ->
+                        ", \"ambientDuty\": [{\"ambientC\": 15, \"dutyCycle\": 0.2}, {\"ambientC\": 35, \"dutyCycle\": 0.6}]";
+                    default -> "";
+                };
         return text("{\"name\": \"%s\", %s, %s%s}", name, power, hours, more);
     }
 
@@ -95,7 +97,8 @@ final class GeneratedRequests {
         int count = 1 + random.nextInt(3);
         for (int i = 0; i < count; i++) {
             String weather = random.nextInt(3) == 0
-                    ? text(", \"sky\": {\"clearnessIndex\": %.2f}, \"ambient\": {\"meanC\": %.1f}",
+                    ? text(
+                            ", \"sky\": {\"clearnessIndex\": %.2f}, \"ambient\": {\"meanC\": %.1f}",
                             between(0.25, 0.65), between(-15, 35))
                     : "";
             stays.add(text(

@@ -35,7 +35,7 @@ class SuspicionsTest {
                 : "{" + LOADS + "," + TRIP + "," + BUILT + "}";
         Response response = RunningApp.json(body).post(operation);
         assertThat(response.statusCode()).isEqualTo(200);
-        List<Map<String, String>> cautions = response.path("cautions");
+        List<Map<String, Object>> cautions = response.path("cautions");
         assertThat(cautions.stream()
                         .filter(caution -> caution.containsKey("field"))
                         .filter(caution -> !"inverter-idle".equals(caution.get("code")))
@@ -55,7 +55,7 @@ class SuspicionsTest {
     void aCautionAboutTheWholeHasNoField(String operation, String code) {
         Response response =
                 RunningApp.json("{" + LOADS + "," + TRIP + "," + BUILT + "}").post(operation);
-        List<Map<String, String>> cautions = response.path("cautions");
+        List<Map<String, Object>> cautions = response.path("cautions");
         assertThat(cautions)
                 .filteredOn(caution -> code.equals(caution.get("code")))
                 .isNotEmpty()

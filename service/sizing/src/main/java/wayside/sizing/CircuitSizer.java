@@ -8,7 +8,6 @@ import wayside.sizing.brief.CircuitRun;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
-import wayside.sizing.trace.Derived;
 import wayside.sizing.wiring.CircuitReading;
 import wayside.sizing.wiring.CircuitSizing;
 import wayside.sizing.wiring.SizedCircuit;

@@ -36,6 +36,7 @@ import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.solar.epw.EpwReader;
 import wayside.sizing.solar.epw.SyntheticYear;
 import wayside.sizing.solar.epw.TypicalYear;
+import wayside.sizing.trace.Parameter;
 
 /**
  * Each change that is told, made and asked for again in the same runs, has the chance that was told, to the last run. The trips
@@ -228,17 +229,22 @@ class ChangesComeTrueTest {
             case "warmer-battery" ->
                 brief.in(BankPlacement.warmerBy(brief.bankPlacement().offsetK().orElse(0) + 15));
             case "less-load" ->
-                loads(brief, load -> change.change().startsWith(load.name() + " with") ? load.drawing(0.8) : load);
-            case "inverter-off" -> through(brief, brief.system().inverter().onFor(hoursIn(change.change())));
+                loads(
+                        brief,
+                        load -> change.change().find("load").equals(Optional.of(Parameter.text("load", load.name())))
+                                ? load.drawing(0.8)
+                                : load);
+            case "inverter-off" -> through(brief, brief.system().inverter().onFor(hours(change)));
             case "more-driving" -> stays(brief, stay -> stay.driving(stay.drivingHours() + 1));
             case "more-hookup" -> stays(brief, stay -> stay.hookedUp(stay.hookupHours() + 1));
             default -> throw new IllegalArgumentException(change.code());
         };
     }
 
-    /** Read off the words, as a person would. */
-    private static double hoursIn(String change) {
-        return Double.parseDouble(change.replaceAll("[^0-9.]*([0-9.]+) hours.*", "$1"));
+    private static double hours(WhatHelps change) {
+        return ((Parameter.Number) change.change().find("hours").orElseThrow())
+                .quantity()
+                .value();
     }
 
     private static Endurance result(EnduranceBrief brief) {
@@ -256,7 +262,7 @@ class ChangesComeTrueTest {
         assertThat(told.whatHelps()).hasSizeGreaterThan(2);
         for (WhatHelps change : told.whatHelps()) {
             assertThat(chance(made(change, asked)))
-                    .as(change.change())
+                    .as(change.code())
                     .isEqualTo(change.chanceOfRunningFlat().value());
             assertThat(change.chanceWithout().value())
                     .isEqualTo(told.chance().value().value());
@@ -315,7 +321,7 @@ class ChangesComeTrueTest {
             Endurance again =
                     EnduranceSimulator.simulate(made(change, asked), year).result();
             assertThat(again.chance().value().value())
-                    .as(change.change())
+                    .as(change.code())
                     .isEqualTo(change.chanceOfRunningFlat().value());
         }
     }

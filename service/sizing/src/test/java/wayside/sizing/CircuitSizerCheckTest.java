@@ -14,6 +14,8 @@ import wayside.sizing.brief.CircuitCurrent;
 import wayside.sizing.brief.CircuitFeed;
 import wayside.sizing.brief.CircuitRun;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Parameter;
+import wayside.sizing.trace.Unit;
 import wayside.sizing.wiring.GovernedBy;
 import wayside.sizing.wiring.SizedCircuit;
 
@@ -82,8 +84,9 @@ class CircuitSizerCheckTest {
                 .result()
                 .get(0);
         assertThat(circuit).isInstanceOfSatisfying(SizedCircuit.NotFeasible.class, no -> {
-            assertThat(no.shortfall().code()).isEqualTo("no-conductor");
-            assertThat(no.shortfall().text()).contains("40.0 m out and back");
+            assertThat(no.shortfall().code()).isEqualTo("too-long");
+            assertThat(no.shortfall().message().find("roundTrip"))
+                    .hasValue(Parameter.number("roundTrip", 40, Unit.METRE));
         });
     }
 

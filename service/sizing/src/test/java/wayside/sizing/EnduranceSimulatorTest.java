@@ -34,6 +34,7 @@ import wayside.sizing.solar.epw.TypicalMonth;
 import wayside.sizing.solar.epw.TypicalYear;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Parameter;
 
 class EnduranceSimulatorTest {
     private static final Place PLACE = Place.of(45, 7);
@@ -128,7 +129,8 @@ class EnduranceSimulatorTest {
                 .extracting(WhatHelps::code)
                 .contains("more-panel", "more-battery", "more-driving");
         assertThat(answer.whatHelps().get(0).chanceOfRunningFlat().value()).isLessThan(chance);
-        assertThat(answer.advice()).contains("What helps most");
+        assertThat(answer.advice().find("change"))
+                .hasValue(Parameter.inner("change", answer.whatHelps().get(0).change()));
     }
 
     @Test

@@ -28,8 +28,10 @@ import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.Unit;
 import wayside.sizing.wiring.SizedCircuit;
 
 /** What the door says in the corners of the question. */
@@ -148,7 +150,8 @@ class SystemSizerTest {
     void tooMuchCurrentAtTwelveVoltsPointsToAHigherBus() {
         Answer<Recommendation> answer = lfp(InverterSpec.OPEN, Load.ac("oven", 9000, 1));
         assertThat(answer.result().feasible()).isFalse();
-        assertThat(answer.result().shortfalls().get(0).text()).contains("24 V");
+        assertThat(answer.result().shortfalls().get(0).message().find("higherVoltage"))
+                .hasValue(Parameter.number("higherVoltage", 24, Unit.VOLT));
     }
 
     @Test
@@ -242,7 +245,7 @@ class SystemSizerTest {
                 .system()
                 .powerUnit();
         assertThat(large.fits()).isFalse();
-        assertThat(large.reasons().get(0)).contains("25 A");
+        assertThat(large.reasons().get(0).find("current")).hasValue(Parameter.number("current", 25, Unit.AMPERE));
     }
 
     @Test

@@ -17,7 +17,7 @@ public record AssumptionView(
         @Schema(description = "The value used, when it is a number.") @Nullable
         Double number,
 
-        @Schema(description = "Unit of the number, unless it is a plain one.") @Nullable
+        @Schema(description = "Unit of the number, unless it is a plain one.") @OpenCodes("unit") @Nullable
         String unit,
 
         @Schema(description = "Why this value.") String reason,
@@ -25,6 +25,7 @@ public record AssumptionView(
         @Schema(
                 description = "The kind of ground: standard, handbook, paper, dataset, definition, common-practice or"
                         + " price-book.")
+        @OpenCodes("basis")
         String basis,
 
         @Schema(description = "Publisher, document and edition, or that there is none.")

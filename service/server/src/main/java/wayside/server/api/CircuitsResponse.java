@@ -13,5 +13,6 @@ public record CircuitsResponse(
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
 
-        @Schema(description = "The way to every figure, or to those that were asked for; left out when none was.") @Nullable
+        @Schema(description = "The way to every figure, or to those that were asked for; left out when none was.")
+        @Nullable
         DerivationView derivation) {}

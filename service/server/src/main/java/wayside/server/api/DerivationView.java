@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Map;
 
 /** How figures of an answer came about. */
-@Schema(name = "Derivation", description = "The way to the figures of an answer, down to what was given and the sources.")
+@Schema(
+        name = "Derivation",
+        description = "The way to the figures of an answer, down to what was given and the sources.")
 public record DerivationView(
         @Schema(description = "For a figure, by its JSON Pointer in this answer, the id of its step.")
         Map<String, String> figures,

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 @Schema(description = "How a system lasts on a trip.")
 public record EnduranceResponse(
         @Schema(description = "The answer in a sentence or two.")
-        String advice,
+        MessageView advice,
 
         ChanceView chanceOfRunningFlat,
 
@@ -59,5 +59,6 @@ public record EnduranceResponse(
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
 
-        @Schema(description = "The way to every figure, or to those that were asked for; left out when none was.") @Nullable
+        @Schema(description = "The way to every figure, or to those that were asked for; left out when none was.")
+        @Nullable
         DerivationView derivation) {}

@@ -40,17 +40,20 @@ public record RecommendationResponse(
         @Schema(description = "When a chance is accepted: pairs that are just sure enough, by rising array.") @Nullable
         List<CurvePointView> curve,
 
-        @Schema(description = "When a chance is accepted: what the pair was chosen by.") @Nullable
+        @Schema(description = "When a chance is accepted: what the pair was chosen by.")
+        @OpenCodes("objective")
+        @Nullable
         String objective,
 
         @Schema(description = "When a chance is accepted: one change each, the most helpful first.") @Nullable
         List<WhatHelpsView> whatHelps,
 
         @Schema(description = "When a chance is accepted: the answer in a sentence.") @Nullable
-        String advice,
+        MessageView advice,
 
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
 
-        @Schema(description = "The way to every figure, or to those that were asked for; left out when none was.") @Nullable
+        @Schema(description = "The way to every figure, or to those that were asked for; left out when none was.")
+        @Nullable
         DerivationView derivation) {}

@@ -9,6 +9,7 @@ public record SourceView(
         @Schema(
                 description = "The kind of ground: standard, handbook, paper, dataset, definition, common-practice,"
                         + " price-book or given.")
+        @OpenCodes("basis")
         String basis,
 
         @Schema(description = "Publisher, document and edition, or that there is none.")

@@ -13,13 +13,14 @@ public record StepView(
         @Schema(
                 description = "given: a field of the request. default: left open, a field overrides it. convention: no"
                         + " field does. looked-up: a row of a table. computed: an expression or a named operation.")
+        @OpenCodes("step-kind")
         String kind,
 
         @Schema(description = "What the value is.") String label,
 
         @Schema(description = "The value.") Double value,
 
-        @Schema(description = "Unit of the value; 1 for a plain number.")
+        @Schema(description = "Unit of the value; 1 for a plain number.") @OpenCodes("unit")
         String unit,
 
         @Schema(description = "JSON Pointer into the request: the field that was given, or that overrides a default.")
@@ -40,7 +41,9 @@ public record StepView(
         @Nullable
         String expression,
 
-        @Schema(description = "What was done where no expression holds it, from a closed list.") @Nullable
+        @Schema(description = "What was done where no expression holds it, from a closed list.")
+        @OpenCodes("operation")
+        @Nullable
         String operation,
 
         @Schema(description = "Fixed figures of the expression, when it has any.") @Nullable

@@ -22,9 +22,10 @@ final class Preferences {
                 .example("return=minimal"));
         operation.addParametersItem(new QueryParameter()
                 .name("explain")
-                .description("Which figures come with the way to them: all, none, or the JSON Pointer of a figure of the"
-                        + " answer, or of an object or list whose figures are meant. All when left open, none with"
-                        + " return=minimal.")
+                .description(
+                        "Which figures come with the way to them: all, none, or the JSON Pointer of a figure of the"
+                                + " answer, or of an object or list whose figures are meant. All when left open, none with"
+                                + " return=minimal.")
                 .schema(text())
                 .example("/dailyTotalWh"));
         answer.addHeaderObject(

@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import wayside.server.api.OpenCodes;
 import wayside.server.api.rule.AtLeastOneOf;
 import wayside.server.api.rule.AtMostOneOf;
 import wayside.server.api.rule.ExactlyOneOf;
@@ -39,6 +40,7 @@ final class SchemaRules {
             Schema<?> property = schema.getProperties().get(component.getName());
             if (property != null && property.get$ref() == null) {
                 ranges(field(component), property);
+                codes(component.getAnnotation(OpenCodes.class), property);
             }
         }
         schema.setRequired(required.isEmpty() ? null : required);
@@ -77,6 +79,17 @@ final class SchemaRules {
         OneOfNumbers few = field.getAnnotation(OneOfNumbers.class);
         if (few != null) {
             set(property, few);
+        }
+    }
+
+    private static void codes(@Nullable OpenCodes codes, Schema<?> property) {
+        if (codes == null) {
+            return;
+        }
+        property.addExtension("x-extensible-enum", CodeLists.codes(codes.value()));
+        Map<String, Object> messages = CodeLists.messages(codes.value());
+        if (!messages.isEmpty()) {
+            property.addExtension("x-messages", messages);
         }
     }
 

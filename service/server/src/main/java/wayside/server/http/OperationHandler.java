@@ -6,8 +6,8 @@ import io.javalin.http.Handler;
 import java.io.IOException;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
-import wayside.server.mapping.Figures;
 import wayside.server.mapping.Explanation;
+import wayside.server.mapping.Figures;
 import wayside.server.mapping.RequestReader;
 import wayside.sizing.solar.epw.TypicalYear;
 
@@ -32,8 +32,7 @@ final class OperationHandler<Q extends Record, A extends Record> implements Hand
     public void handle(Context context) throws Exception {
         Accepts.require(context.header("Accept"), Json.TYPE);
         boolean minimal = Preference.isMinimal(context);
-        Figures figures =
-                Figures.explained(Query.explanation(context, minimal ? Explanation.NONE : Explanation.ALL));
+        Figures figures = Figures.explained(Query.explanation(context, minimal ? Explanation.NONE : Explanation.ALL));
         YearForm<?, A> yearForm = operation.yearForm();
         A answer = yearForm != null && FormBody.is(context)
                 ? ofYear(context, yearForm, figures)

@@ -56,8 +56,7 @@ final class Query {
     }
 
     private static ProblemException unknown(@Nullable String query, String taken) {
-        String received =
-                query == null ? "" : query.length() > LONGEST ? query.substring(0, LONGEST) + "…" : query;
+        String received = query == null ? "" : query.length() > LONGEST ? query.substring(0, LONGEST) + "…" : query;
         return new ProblemException(Problem.of(
                 ProblemKind.BAD_REQUEST, "The query parameter " + received + " is not known here: " + taken));
     }

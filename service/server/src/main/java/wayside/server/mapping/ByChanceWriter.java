@@ -2,6 +2,7 @@ package wayside.server.mapping;
 
 import java.util.List;
 import wayside.server.api.CurvePointView;
+import wayside.server.api.MessageView;
 import wayside.server.api.SizedChanceView;
 import wayside.server.api.WhatHelpsView;
 import wayside.sizing.chance.ByChance;
@@ -13,7 +14,7 @@ record ByChanceWriter(
         List<CurvePointView> curve,
         String objective,
         List<WhatHelpsView> whatHelps,
-        String advice) {
+        MessageView advice) {
     static ByChanceWriter of(ByChance found, Figures figures) {
         Figures here = figures.in("chanceOfRunningFlat");
         SizedChanceView chance = new SizedChanceView(
@@ -27,7 +28,7 @@ record ByChanceWriter(
                 found.curve().stream().map(ByChanceWriter::point).toList(),
                 found.objective().code(),
                 EnduranceWriter.helps(found.whatHelps(), figures),
-                found.advice());
+                MessageWriter.write(found.advice()));
     }
 
     private static CurvePointView point(CurvePoint point) {

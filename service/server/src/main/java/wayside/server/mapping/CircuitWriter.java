@@ -4,10 +4,10 @@ import org.jspecify.annotations.Nullable;
 import wayside.server.api.CircuitView;
 import wayside.server.api.ConductorView;
 import wayside.server.api.FuseView;
+import wayside.server.api.MessageView;
 import wayside.server.api.MetricConductorView;
 import wayside.server.api.RefusedFuseView;
 import wayside.server.api.ShortfallView;
-import wayside.sizing.trace.Derived;
 import wayside.sizing.wiring.CircuitDuty;
 import wayside.sizing.wiring.CircuitShortfall;
 import wayside.sizing.wiring.SizedCircuit;
@@ -112,19 +112,17 @@ final class CircuitWriter {
                 here.at("breakingCapacityA", fuse.link().breakingA()),
                 here.at("minimumInterruptA", wired.duty().interruptA()),
                 here.at("maximumRatingA", wired.conductor().permittedFuseA()),
-                fuse.refused().stream()
-                        .map(refusal -> new RefusedFuseView(refusal.link().type(), refusal.reason()))
-                        .toList());
+                fuse.refused().stream().map(CircuitWriter::refused).toList());
     }
 
     private ShortfallView shortfall(CircuitShortfall shortfall) {
-        Figures here = figures.in("shortfall");
-        return new ShortfallView(
-                shortfall.code(),
-                shortfall.text(),
-                here.at("needed", shortfall.needed()),
-                here.at("available", shortfall.available()),
-                shortfall.needed().unit().symbol());
+        return ShortfallWriter.one(
+                shortfall.message(), shortfall.needed(), shortfall.available(), figures.in("shortfall"));
+    }
+
+    private static RefusedFuseView refused(SizedFuse.Refusal refusal) {
+        MessageView reason = MessageWriter.write(refusal.reason());
+        return new RefusedFuseView(refusal.link().type(), reason.code(), reason.parameters(), reason.text());
     }
 
     private static @Nullable Integer parallel(SizedConductor conductor) {

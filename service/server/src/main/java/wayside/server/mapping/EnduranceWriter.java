@@ -10,6 +10,7 @@ import wayside.server.api.EnduranceResponse;
 import wayside.server.api.EnergySourcesView;
 import wayside.server.api.EnergyUsesView;
 import wayside.server.api.InverseView;
+import wayside.server.api.MessageView;
 import wayside.server.api.StateOfChargeView;
 import wayside.server.api.WhatHelpsView;
 import wayside.server.api.WorstRunView;
@@ -42,7 +43,7 @@ public final class EnduranceWriter {
         int runs = (int) figures.at("runs", result.runs());
         Tail tail = Tail.of(answer, figures);
         return new EnduranceResponse(
-                result.advice(),
+                MessageWriter.write(result.advice()),
                 chance,
                 runs,
                 (int) result.seed(),
@@ -57,7 +58,7 @@ public final class EnduranceWriter {
                 cycles,
                 coldHours,
                 coldWh,
-                worst(result.worst(), result.worstText()),
+                worst(result.worst(), MessageWriter.write(result.worstMessage())),
                 inverse,
                 compared,
                 helps,
@@ -106,9 +107,11 @@ public final class EnduranceWriter {
                 figures.in("cycles").at("usualDeepestShare", cycles.usualDeepestShare()));
     }
 
-    private static WorstRunView worst(WorstRun worst, String text) {
+    private static WorstRunView worst(WorstRun worst, MessageView message) {
         return new WorstRunView(
-                text,
+                message.code(),
+                message.parameters(),
+                message.text(),
                 worst.run(),
                 worst.firstFlatHour() < 0 ? null : worst.firstFlatHour(),
                 worst.flatHours(),
@@ -132,9 +135,11 @@ public final class EnduranceWriter {
         List<WhatHelpsView> views = new ArrayList<>();
         for (WhatHelps change : changes) {
             Figures here = figures.in("whatHelps").entry(views.size());
+            MessageView message = MessageWriter.write(change.change());
             views.add(new WhatHelpsView(
-                    change.code(),
-                    change.change(),
+                    message.code(),
+                    message.parameters(),
+                    message.text(),
                     here.at("chanceOfRunningFlat", change.chanceOfRunningFlat()),
                     here.at("chanceWithoutChange", change.chanceWithout())));
         }

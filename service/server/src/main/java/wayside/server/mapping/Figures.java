@@ -64,15 +64,14 @@ public final class Figures {
         if (explanation instanceof Explanation.None) {
             return null;
         }
-        List<Placed> asked = placed.stream()
-                .filter(one -> explanation.covers(one.pointer()))
-                .toList();
+        List<Placed> asked =
+                placed.stream().filter(one -> explanation.covers(one.pointer())).toList();
         if (asked.isEmpty() && explanation instanceof Explanation.Of one) {
             throw new ProblemException(Problem.of(
-                    ProblemKind.BAD_REQUEST, "No figure of this answer stands at " + one.at() + ", so none is explained."));
+                    ProblemKind.BAD_REQUEST,
+                    "No figure of this answer stands at " + one.at() + ", so none is explained."));
         }
-        Derivation derivation =
-                Derivation.of(asked.stream().map(Placed::value).toList());
+        Derivation derivation = Derivation.of(asked.stream().map(Placed::value).toList());
         Map<String, String> steps = new LinkedHashMap<>();
         for (Placed one : asked) {
             steps.put(one.pointer(), derivation.stepId(one.value()));

@@ -45,9 +45,7 @@ public final class RechargeTimeWriter {
         for (Recharge.Share share : recharge.shares()) {
             Figures here = figures.in("sources").entry(views.size());
             views.add(new SourceShareView(
-                    share.source(),
-                    here.at("powerW", share.powerW()),
-                    here.at("energyWh", share.energyWh())));
+                    share.source(), here.at("powerW", share.powerW()), here.at("energyWh", share.energyWh())));
         }
         return views;
     }

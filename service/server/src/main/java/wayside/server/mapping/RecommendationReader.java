@@ -19,9 +19,7 @@ public final class RecommendationReader {
                 LoadReader.read(at.field("loads"), request.loads()),
                 TripReader.read(at.field("trip"), request.trip()),
                 SystemReader.wishes(
-                        at.field("system"),
-                        request.system(),
-                        SystemReader.placement(at, request.compartmentOffsetC())),
+                        at.field("system"), request.system(), SystemReader.placement(at, request.compartmentOffsetC())),
                 SystemReader.target(at.field("target"), request.target()),
                 SamplingReader.read(
                         at,

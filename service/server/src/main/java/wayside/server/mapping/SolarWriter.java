@@ -61,8 +61,7 @@ final class SolarWriter {
                     here.at("planeKwhM2", month.planeKwhM2()),
                     here.at("yieldWhPerDay", array.yieldsWh().get(index)),
                     here.at("needWhPerDay", balance.needWh()),
-                    here.at(
-                            "overWhPerDay", system.catchUps().get(index).overWh()),
+                    here.at("overWhPerDay", system.catchUps().get(index).overWh()),
                     catchUp(system.catchUps().get(index).days(), here)));
         }
         return months;

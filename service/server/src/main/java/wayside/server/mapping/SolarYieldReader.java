@@ -66,6 +66,10 @@ public final class SolarYieldReader {
 
     private static SolarModule module(At at, SolarModuleInput module) {
         return new SolarModule(
-                at, module.openCircuitV(), module.workingV(), module.shortCircuitA(), Given.number(module.voltagePerK()));
+                at,
+                module.openCircuitV(),
+                module.workingV(),
+                module.shortCircuitA(),
+                Given.number(module.voltagePerK()));
     }
 }

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import wayside.server.api.AssumptionView;
 import wayside.server.api.CautionView;
 import wayside.server.api.DerivationView;
+import wayside.server.api.MessageView;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
@@ -19,7 +20,9 @@ import wayside.sizing.trace.Unit;
  * @param derivation null when the client asks for none
  */
 public record Tail(
-        List<AssumptionView> assumptions, List<CautionView> cautions, @Nullable DerivationView derivation) {
+        List<AssumptionView> assumptions,
+        List<CautionView> cautions,
+        @Nullable DerivationView derivation) {
 
     /** The tail of an answer whose figures have all been placed. */
     public static Tail of(Answer<?> answer, Figures figures) {
@@ -49,10 +52,12 @@ public record Tail(
     }
 
     private static CautionView caution(Caution caution) {
+        MessageView message = MessageWriter.write(caution.message());
         return new CautionView(
-                caution.code(),
+                message.code(),
                 caution.severity().code(),
-                caution.text(),
+                message.parameters(),
+                message.text(),
                 caution.source().basis().code(),
                 caution.source().title(),
                 caution.source().clause().orElse(null),

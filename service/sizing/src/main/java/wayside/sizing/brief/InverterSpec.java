@@ -25,12 +25,12 @@ public record InverterSpec(
     /** Nothing is said; it would stand there. */
     public static InverterSpec open(At at) {
         return new InverterSpec(
-            at,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty());
+                at,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
     }
 
     public InverterSpec withEfficiency(double share) {

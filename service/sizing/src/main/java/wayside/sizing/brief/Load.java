@@ -65,17 +65,7 @@ public record Load(
 
     private Load standingAt(At place) {
         return new Load(
-                place,
-                name,
-                supply,
-                quantity,
-                power,
-                hoursPerDay,
-                dutyCycle,
-                windows,
-                surge,
-                essential,
-                ambientDuty);
+                place, name, supply, quantity, power, hoursPerDay, dutyCycle, windows, surge, essential, ambientDuty);
     }
 
     /** A single essential direct-current load that is on for so many hours a day. */

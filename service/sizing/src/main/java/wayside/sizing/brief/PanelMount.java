@@ -10,8 +10,7 @@ import java.util.OptionalDouble;
  * @param azimuthDegrees the way they face, clockwise from north, 0 to 360; towards the equator if absent
  * @param shadedShare of the array's irradiation lost to roof gear and trees, 0 to 1
  */
-public record PanelMount(
-        At at, OptionalDouble tiltDegrees, OptionalDouble azimuthDegrees, OptionalDouble shadedShare)
+public record PanelMount(At at, OptionalDouble tiltDegrees, OptionalDouble azimuthDegrees, OptionalDouble shadedShare)
         implements Placed {
     /** Nothing is said. */
     public static final PanelMount OPEN = open(At.ROOT);
@@ -27,6 +26,9 @@ public record PanelMount(
     /** Panels of which everything is said. */
     public static PanelMount of(double tiltDegrees, double azimuthDegrees, double shadedShare) {
         return new PanelMount(
-                At.ROOT, OptionalDouble.of(tiltDegrees), OptionalDouble.of(azimuthDegrees), OptionalDouble.of(shadedShare));
+                At.ROOT,
+                OptionalDouble.of(tiltDegrees),
+                OptionalDouble.of(azimuthDegrees),
+                OptionalDouble.of(shadedShare));
     }
 }

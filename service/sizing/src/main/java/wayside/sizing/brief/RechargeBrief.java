@@ -43,6 +43,13 @@ public record RechargeBrief(
 
     public RechargeBrief in(double newAmbientC) {
         return new RechargeBrief(
-                at, system, fromStateOfCharge, toStateOfCharge, sources, sunShare, OptionalDouble.of(newAmbientC), loadW);
+                at,
+                system,
+                fromStateOfCharge,
+                toStateOfCharge,
+                sources,
+                sunShare,
+                OptionalDouble.of(newAmbientC),
+                loadW);
     }
 }

@@ -11,8 +11,7 @@ import java.util.OptionalDouble;
  * @param shortCircuitA [A], above 0
  * @param voltagePerK temperature coefficient of the open-circuit voltage [1/K], negative
  */
-public record SolarModule(
-        At at, double openCircuitV, double workingV, double shortCircuitA, OptionalDouble voltagePerK)
+public record SolarModule(At at, double openCircuitV, double workingV, double shortCircuitA, OptionalDouble voltagePerK)
         implements Placed {
     public SolarModule(double openCircuitV, double workingV, double shortCircuitA, OptionalDouble voltagePerK) {
         this(At.ROOT, openCircuitV, workingV, shortCircuitA, voltagePerK);

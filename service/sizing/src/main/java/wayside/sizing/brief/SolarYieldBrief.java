@@ -30,7 +30,13 @@ public record SolarYieldBrief(
     /** A year at a place, everything else open. */
     public static SolarYieldBrief of(Place place) {
         return new SolarYieldBrief(
-                At.ROOT, place, PanelMount.OPEN, OptionalDouble.empty(), List.of(), OptionalDouble.empty(), Optional.empty());
+                At.ROOT,
+                place,
+                PanelMount.OPEN,
+                OptionalDouble.empty(),
+                List.of(),
+                OptionalDouble.empty(),
+                Optional.empty());
     }
 
     public SolarYieldBrief mounted(PanelMount newPanel) {

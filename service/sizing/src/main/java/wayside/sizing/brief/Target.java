@@ -31,7 +31,13 @@ public record Target(
 
     /** A target that leaves the choice among systems open. */
     public Target(OptionalDouble autonomyDays, OptionalDouble chanceOfRunningFlat) {
-        this(At.ROOT, autonomyDays, chanceOfRunningFlat, Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        this(
+                At.ROOT,
+                autonomyDays,
+                chanceOfRunningFlat,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
     }
 
     /** A chance that is accepted. */
@@ -41,6 +47,7 @@ public record Target(
 
     /** The same, chosen by something. */
     public Target by(Objective newObjective) {
-        return new Target(at, autonomyDays, chanceOfRunningFlat, Optional.of(newObjective), bankPricePerWh, arrayPricePerW);
+        return new Target(
+                at, autonomyDays, chanceOfRunningFlat, Optional.of(newObjective), bankPricePerWh, arrayPricePerW);
     }
 }

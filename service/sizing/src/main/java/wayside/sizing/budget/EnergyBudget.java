@@ -1,9 +1,7 @@
 package wayside.sizing.budget;
 
 import java.util.ArrayList;
-import wayside.sizing.brief.InverterSpec;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import wayside.sizing.brief.EnergyBrief;
@@ -14,9 +12,11 @@ import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.inverter.InverterRating;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.CautionCode;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Severity;
-import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
 
 /**
  * What the battery must deliver on a usual day, and at what power.
@@ -78,7 +78,8 @@ public record EnergyBudget(
                 demand.hasAc() ? Optional.of(InverterRating.of(demand.ac(), brief.inverter())) : Optional.empty();
         Optional<InverterLoss> loss = rating.map(r -> InverterLoss.of(demand, brief.inverter(), r));
         Derived standby = BudgetDefaults.standbyWh(brief);
-        return new BudgetTotals(demand, rating, loss, standby, BudgetDefaults.busVoltageV(brief), brief.inverter()).budget();
+        return new BudgetTotals(demand, rating, loss, standby, BudgetDefaults.busVoltageV(brief), brief.inverter())
+                .budget();
     }
 
     /** The inverter as it stands, when loads change that it was chosen for: rating, idle power and hours stay. */
@@ -139,15 +140,8 @@ public record EnergyBudget(
     }
 
     private Caution inverterIdle(double idleWh) {
-        return new Caution(
-                        "inverter-idle",
-                        Severity.NOTE,
-                        String.format(
-                                Locale.ROOT,
-                                "The inverter alone takes about %.0f Wh a day standing by. Switch it off when nothing"
-                                        + " is plugged in, or run small things from 12 V.",
-                                idleWh),
-                        Source.commonPractice())
+        return Caution.commonPractice(
+                        Severity.NOTE, CautionCode.INVERTER_IDLE, Parameter.number("idle", idleWh, Unit.WATT_HOUR))
                 .at(inverter.at("hoursPerDay"));
     }
 }

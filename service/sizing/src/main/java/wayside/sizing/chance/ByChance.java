@@ -8,6 +8,7 @@ import wayside.sizing.endurance.Endurance;
 import wayside.sizing.endurance.WhatHelps;
 import wayside.sizing.system.SizePair;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Message;
 
 /**
  * What sizing by chance found.
@@ -21,7 +22,7 @@ import wayside.sizing.trace.Derived;
  * @param pair that was chosen
  * @param ruleOfThumbChance what the rule of thumb would risk
  * @param whatHelps one change each to the recommended system
- * @param advice in a sentence or two
+ * @param advice the answer
  */
 public record ByChance(
         Derived accepted,
@@ -33,7 +34,7 @@ public record ByChance(
         SizePair pair,
         Optional<Derived> ruleOfThumbChance,
         List<WhatHelps> whatHelps,
-        String advice) {
+        Message advice) {
     public ByChance {
         curve = List.copyOf(curve);
         whatHelps = List.copyOf(whatHelps);

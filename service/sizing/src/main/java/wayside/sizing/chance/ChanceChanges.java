@@ -7,8 +7,11 @@ import wayside.sizing.endurance.WhatHelps;
 import wayside.sizing.journey.Journey;
 import wayside.sizing.ledger.Scenario;
 import wayside.sizing.system.Chargers;
+import wayside.sizing.trace.ChangeCode;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Message;
 import wayside.sizing.trace.NamedOperation;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -20,8 +23,8 @@ final class ChanceChanges {
             Source.definition());
 
     private static final double MORE_PANEL_W = 100;
-    private static final double MORE_BANK = 1.5;
-    private static final double LESS_LOAD = 0.8;
+    private static final double MORE_BANK = 0.5;
+    private static final double LESS_LOAD = 0.2;
 
     private final ChanceTrip trip;
     private final Chargers chargers;
@@ -53,14 +56,21 @@ final class ChanceChanges {
 
     private void collect() {
         Journey asked = trip.journey();
-        add("more-panel", "100 W more panel", scenario(asked, bankWh, solarW + MORE_PANEL_W));
-        add("more-battery", "half as much battery again", scenario(asked, bankWh * MORE_BANK, solarW));
-        Journey lighter = asked.taking(asked.energyThroughTheInverter().drawing(LESS_LOAD));
-        add("less-load", "a fifth less of everything that runs", scenario(lighter, bankWh, solarW));
-        boolean anHour =
-                asked.stays().stream().anyMatch(stay -> stay.drivingHours().value() + 1 <= Unit.HOURS_PER_DAY);
+        Journey lighter = asked.taking(asked.energyThroughTheInverter().drawing(1 - LESS_LOAD));
+        add(
+                Message.of(ChangeCode.MORE_PANEL, Parameter.number("power", MORE_PANEL_W, Unit.WATT)),
+                scenario(asked, bankWh, solarW + MORE_PANEL_W));
+        add(
+                Message.of(ChangeCode.MORE_BATTERY, Parameter.number("more", MORE_BANK, Unit.SHARE)),
+                scenario(asked, bankWh * (1 + MORE_BANK), solarW));
+        add(
+                Message.of(ChangeCode.LESS_OF_EVERYTHING, Parameter.number("less", LESS_LOAD, Unit.SHARE)),
+                scenario(lighter, bankWh, solarW));
+        boolean anHour = asked.stays().stream().anyMatch(stay -> stay.drivingHours().value() + 1 <= Unit.HOURS_PER_DAY);
         if (chargers.alternator().isPresent() && anHour) {
-            add("more-driving", "an hour's drive more each day", scenario(asked.travelling(1, 0), bankWh, solarW));
+            add(
+                    Message.of(ChangeCode.MORE_DRIVING, Parameter.number("hours", 1, Unit.HOUR)),
+                    scenario(asked.travelling(1, 0), bankWh, solarW));
         }
     }
 
@@ -68,9 +78,12 @@ final class ChanceChanges {
         return trip.scenario(changed, chargers, nominalWh, arrayW);
     }
 
-    private void add(String code, String change, Scenario scenario) {
-        Derived chance =
-                CHANGED.value("chance of running flat with " + change, trip.share(scenario), Unit.SHARE, base.as("p0"));
-        changes.add(new WhatHelps(code, change, chance, base));
+    private void add(Message change, Scenario scenario) {
+        Derived chance = CHANGED.value(
+                "chance of running flat with the change " + change.code().code(),
+                trip.share(scenario),
+                Unit.SHARE,
+                base.as("p0"));
+        changes.add(new WhatHelps(change, chance, base));
     }
 }

@@ -1,21 +1,21 @@
 package wayside.sizing.chance;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Target;
 import wayside.sizing.endurance.Endurance;
-import wayside.sizing.endurance.EnduranceWords;
 import wayside.sizing.endurance.WhatHelps;
 import wayside.sizing.system.RuleOfThumb;
 import wayside.sizing.system.SizePair;
 import wayside.sizing.system.SizedSystem;
+import wayside.sizing.trace.AdviceCode;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
+import wayside.sizing.endurance.EnduranceMessages;
 
 /** Sizes bank and array so that the trip runs flat no more often than the customer accepts. */
 public final class ChanceSearch {
@@ -96,7 +96,12 @@ public final class ChanceSearch {
                 new SizePair(Optional.of(nominal), Optional.of(arrayW)),
                 ruleOfThumb(),
                 helps,
-                advice(nominal, arrayW, chance.value().value(), helps));
+                EnduranceMessages.advice(
+                        AdviceCode.RUNS_FLAT_WHEN_OLD,
+                        nominal,
+                        arrayW,
+                        chance.value().value(),
+                        helps));
     }
 
     private Endurance.Chance chance(Derived nominal, Derived arrayW) {
@@ -116,15 +121,5 @@ public final class ChanceSearch {
                         thumb.nominalEnergyWh(),
                         thumb.solarPowerW())
                 .value());
-    }
-
-    private static String advice(Derived nominal, Derived arrayW, double chance, List<WhatHelps> helps) {
-        return String.format(
-                        Locale.ROOT,
-                        "With %,.0f Wh of battery and %.0f W of panel you run flat on %s once the battery is old.",
-                        nominal.value(),
-                        arrayW.value(),
-                        EnduranceWords.often(chance))
-                + EnduranceWords.whatHelpsMost(helps);
     }
 }

@@ -29,7 +29,8 @@ public final class LoadEnergy {
     static LoadDemand of(Load load, Derived ambientC, String stay) {
         Derived one = powerOfOne(load);
         Derived all = powerOfAll(load, one);
-        return new LoadDemand(load, one, all, energy(load, all, duty(load, ambientC, stay), stay), extraSurge(load, one));
+        return new LoadDemand(
+                load, one, all, energy(load, all, duty(load, ambientC, stay), stay), extraSurge(load, one));
     }
 
     private static Derived powerOfOne(Load load) {

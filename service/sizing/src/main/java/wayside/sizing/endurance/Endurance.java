@@ -6,7 +6,9 @@ import java.util.Optional;
 import wayside.sizing.ledger.Outcome;
 import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.WorstRun;
+import wayside.sizing.trace.AdviceCode;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Message;
 
 /**
  * How a system lasts on a trip. Energies are means over all runs, for the whole trip.
@@ -21,8 +23,8 @@ import wayside.sizing.trace.Derived;
  * @param bands state of charge by hour
  * @param floorShare state of charge below which a warm bank gives no more
  * @param worst the run that ended worst
- * @param worstText the same in plain words
- * @param advice the answer in a sentence or two
+ * @param worstMessage the same to tell
+ * @param advice the answer
  * @param acceptedChance of the questions turned round
  * @param loadFactor all loads times this would just be carried at that chance
  * @param nights that such a trip may last at that chance; empty when even the first is too many
@@ -42,8 +44,8 @@ public record Endurance(
         Bands bands,
         Derived floorShare,
         WorstRun worst,
-        String worstText,
-        String advice,
+        Message worstMessage,
+        Message advice,
         Derived acceptedChance,
         Derived loadFactor,
         Optional<Derived> nights,
@@ -79,8 +81,13 @@ public record Endurance(
                 new Bands(outcome),
                 figures.floorShare(),
                 outcome.worst(),
-                EnduranceWords.worst(outcome),
-                EnduranceWords.advice(question, outcome, changes),
+                EnduranceMessages.worst(outcome),
+                EnduranceMessages.advice(
+                        AdviceCode.RUNS_FLAT,
+                        question.charger().nominalEnergyWh(),
+                        question.solarW(),
+                        outcome.chance(),
+                        changes),
                 inverse.accepted(),
                 inverse.loadFactor(),
                 nights,

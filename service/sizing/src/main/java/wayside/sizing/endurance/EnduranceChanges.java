@@ -3,7 +3,6 @@ package wayside.sizing.endurance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -17,13 +16,16 @@ import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Scenario;
 import wayside.sizing.ledger.Simulation;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.ChangeCode;
+import wayside.sizing.trace.Message;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Unit;
 
 /** Tries one change after another in the same runs, and ranks them. */
 final class EnduranceChanges {
     private static final double MORE_PANEL_W = 100;
-    private static final double MORE_BANK = 1.5;
-    private static final double LESS_LOAD = 0.8;
+    private static final double MORE_BANK = 0.5;
+    private static final double LESS_LOAD = 0.2;
     private static final double TILT_DEGREES = 30;
     private static final double CABIN_K = 15;
 
@@ -53,24 +55,22 @@ final class EnduranceChanges {
     private void equipment() {
         Scenario plain = question.scenario();
         double solarW = question.solarW().value();
-        add("more-panel", "100 W more panel", plain.withSolar(solarW + MORE_PANEL_W), weather);
-        add("more-battery", "half as much battery again", plain.withBank(plain.nominalWh() * MORE_BANK), weather);
-        boolean flat = question.journey()
-                        .stays()
-                        .get(0)
-                        .month()
-                        .array()
-                        .position()
-                        .tilt()
-                        .value()
-                == 0;
+        add(
+                Message.of(ChangeCode.MORE_PANEL, Parameter.number("power", MORE_PANEL_W, Unit.WATT)),
+                plain.withSolar(solarW + MORE_PANEL_W),
+                weather);
+        add(
+                Message.of(ChangeCode.MORE_BATTERY, Parameter.number("more", MORE_BANK, Unit.SHARE)),
+                plain.withBank(plain.nominalWh() * (1 + MORE_BANK)),
+                weather);
+        boolean flat =
+                question.journey().stays().get(0).month().array().position().tilt().value() == 0;
         if (solarW > 0 && flat) {
             PanelMount panel = question.brief().system().panel();
             PanelMount tilted = new PanelMount(
                     panel.at(), OptionalDouble.of(TILT_DEGREES), OptionalDouble.empty(), panel.shadedShare());
             add(
-                    "tilt-panel",
-                    "the panel tilted by 30 degrees towards the equator",
+                    Message.of(ChangeCode.TILT_PANEL, Parameter.number("tilt", TILT_DEGREES, Unit.DEGREE)),
                     plain,
                     RecordedWeather.of(question.journey().weather(tilted), weather.runs()));
         }
@@ -80,8 +80,7 @@ final class EnduranceChanges {
     private void warmth() {
         if (question.journey().coldestHourC() < question.data().lowestChargeC().value()) {
             add(
-                    "warmer-battery",
-                    "the battery in a heated cabin, 15 K warmer",
+                    Message.of(ChangeCode.WARMER_BATTERY, Parameter.number("warmer", CABIN_K, Unit.KELVIN)),
                     question.scenario(question.journey().warmer(CABIN_K)),
                     weather);
         }
@@ -92,15 +91,15 @@ final class EnduranceChanges {
         int largest = largest();
         Load load = energy.loads().get(largest);
         add(
-                "less-load",
-                load.name() + " with a fifth less",
-                taking(energy.with(largest, load.drawing(LESS_LOAD))),
+                Message.of(
+                        ChangeCode.LESS_LOAD,
+                        Parameter.number("less", LESS_LOAD, Unit.SHARE),
+                        Parameter.text("load", load.name())),
+                taking(energy.with(largest, load.drawing(1 - LESS_LOAD))),
                 weather);
         inverterHours(energy)
                 .ifPresent(hours -> add(
-                        "inverter-off",
-                        String.format(
-                                Locale.ROOT, "the inverter on for %.1f hours a day only, while it is used", hours),
+                        Message.of(ChangeCode.INVERTER_OFF, Parameter.number("hours", hours, Unit.HOUR)),
                         taking(energy.through(energy.inverter().onFor(hours))),
                         weather));
     }
@@ -132,10 +131,16 @@ final class EnduranceChanges {
     private void travel() {
         BuiltSystem system = question.brief().system();
         if (system.alternatorA() > 0 && hasAnHourMore(Stay::drivingHours)) {
-            add("more-driving", "an hour's drive more each day", travelling(1, 0), weather);
+            add(
+                    Message.of(ChangeCode.MORE_DRIVING, Parameter.number("hours", 1, Unit.HOUR)),
+                    travelling(1, 0),
+                    weather);
         }
         if (system.shoreW() > 0 && hasAnHourMore(Stay::hookupHours)) {
-            add("more-hookup", "an hour more at a hookup each day", travelling(0, 1), weather);
+            add(
+                    Message.of(ChangeCode.MORE_HOOKUP, Parameter.number("hours", 1, Unit.HOUR)),
+                    travelling(0, 1),
+                    weather);
         }
     }
 
@@ -153,12 +158,16 @@ final class EnduranceChanges {
                 .anyMatch(each -> each + 1 <= Unit.HOURS_PER_DAY);
     }
 
-    private void add(String code, String change, Scenario scenario, RecordedWeather sun) {
+    private void add(Message change, Scenario scenario, RecordedWeather sun) {
         int flat = Simulation.flatRuns(scenario.ledger(), sun, sun.runs());
         changes.add(new WhatHelps(
-                code,
                 change,
-                LedgerSteps.share("chance of running flat with " + change, flat, sun.runs(), base),
+                LedgerSteps.share(
+                        "chance of running flat with the change "
+                                + change.code().code(),
+                        flat,
+                        sun.runs(),
+                        base),
                 base));
     }
 }

@@ -2,16 +2,21 @@ package wayside.sizing.endurance;
 
 import java.util.List;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Message;
 
 /**
  * One change to the system or to the way of travelling, and what it does.
  *
- * @param code stable, kebab-case: {@code more-panel}
- * @param change in plain words
- * @param chanceOfRunningFlat with this one change, in the same runs
- * @param chanceWithout without it, in these runs
+ * @param change what is changed, and by how much
+ * @param chanceOfRunningFlat with this one change, in the same weathers
+ * @param chanceWithout without it, in these weathers
  */
-public record WhatHelps(String code, String change, Derived chanceOfRunningFlat, Derived chanceWithout) {
+public record WhatHelps(Message change, Derived chanceOfRunningFlat, Derived chanceWithout) {
+    /** Stable, kebab-case: {@code more-panel}. */
+    public String code() {
+        return change.code().code();
+    }
+
     /** Whether the change makes it better at all. */
     public boolean helps() {
         return chanceOfRunningFlat.value() < chanceWithout.value();

@@ -11,7 +11,9 @@ import wayside.sizing.chance.ByChance;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Message;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.ShortfallCode;
 import wayside.sizing.trace.Source;
 import wayside.sizing.endurance.EnduranceChoices;
 
@@ -25,9 +27,7 @@ record ChanceVerdict(SizedSystem system, ByChance found) {
         shortfalls.removeIf(shortfall -> REPLACED.contains(shortfall.code()));
         if (found.chance().value().value() > found.accepted().value()) {
             shortfalls.add(new Shortfall(
-                    "chance-too-high",
-                    "What you have runs flat more often than you accept. Add battery or panel, run less, drive or plug in"
-                            + " more, or accept a higher chance.",
+                    Message.of(ShortfallCode.CHANCE_TOO_HIGH),
                     found.accepted(),
                     found.chance().value()));
         }

@@ -26,7 +26,7 @@ public record ArrayModel(
             "ground reflectance",
             0.2,
             Unit.SHARE,
-            "Grass and bare soil; fresh snow throws back far more. Without meaning for a flat panel",
+            "Grass and bare soil; fresh snow throws back far more; without meaning for a flat panel",
             Source.commonPractice());
     private static final Derived GAMMA_PER_K = Derived.convention(
             "temperature coefficient of panel power",

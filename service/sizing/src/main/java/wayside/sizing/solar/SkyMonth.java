@@ -68,7 +68,6 @@ public record SkyMonth(
 
     /** What is doubtful of the skies that were given for these months, said once. */
     public static List<Caution> cautions(Stream<SkyMonth> months) {
-        return SkyDoubt.caution(months.flatMap(month -> month.doubts().stream())).stream()
-                .toList();
+        return SkyDoubt.cautions(months.flatMap(month -> month.doubts().stream()));
     }
 }

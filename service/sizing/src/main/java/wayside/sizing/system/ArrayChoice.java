@@ -1,16 +1,20 @@
 package wayside.sizing.system;
 
 import java.util.Arrays;
+import wayside.sizing.journey.JourneyStay;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.CautionCode;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
+import wayside.sizing.trace.Message;
 import wayside.sizing.trace.NamedOperation;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.ShortfallCode;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -95,44 +99,29 @@ public record ArrayChoice(
     static Optional<Shortfall> shortfall(Site site, ArrayNeed need) {
         StayBalance worst = need.worst();
         if (worst.sunless()) {
-            Derived available = worst.stay()
-                    .month()
-                    .dailyWh(worst.stay().label() + ": energy of a full roof of panels", TypicalRoof.fullPowerW());
-            return Optional.of(new Shortfall(
-                    "no-sun",
-                    String.format(
-                            Locale.ROOT,
-                            "In %s there is next to no sun. Drive, plug in or bring a generator for what is needed.",
-                            worst.stay().label()),
-                    worst.needWh(),
-                    available));
+            Derived available =
+                    worst.stay().month().dailyWh(worst.stay().label() + ": energy of a full roof of panels", TypicalRoof.fullPowerW());
+            return Optional.of(
+                    new Shortfall(Message.of(ShortfallCode.NO_SUN, number(worst.stay())), worst.needWh(), available));
         }
         return given(site)
                 .filter(power -> power.value() < worst.arrayW().value())
                 .map(power -> new Shortfall(
-                        "array-too-small",
-                        String.format(
-                                Locale.ROOT,
-                                "In %s the array does not bring in what a day takes. Add panel, tilt it, drive or plug in"
-                                        + " more, or run less.",
-                                worst.stay().label()),
-                        worst.arrayW(),
-                        power));
+                        Message.of(ShortfallCode.ARRAY_TOO_SMALL, number(worst.stay())), worst.arrayW(), power));
+    }
+
+    private static Parameter number(JourneyStay stay) {
+        return Parameter.number("stay", stay.index() + 1, Unit.COUNT);
     }
 
     List<Caution> cautions() {
         if (areaM2.value() <= TypicalRoof.AREA_M2) {
             return List.of();
         }
-        return List.of(new Caution(
-                "array-larger-than-roof",
+        return List.of(Caution.commonPractice(
                 Severity.WARNING,
-                String.format(
-                        Locale.ROOT,
-                        "The sun alone would take %.0f m2 of panel; a long van has about %.0f m2 free. Tilt the panels"
-                                + " towards the sun, drive or plug in more, or run less in that month.",
-                        areaM2.value(),
-                        TypicalRoof.AREA_M2),
-                Source.commonPractice()));
+                CautionCode.ARRAY_LARGER_THAN_ROOF,
+                Parameter.number("area", areaM2),
+                Parameter.number("roof", TypicalRoof.AREA_M2, Unit.SQUARE_METRE)));
     }
 }

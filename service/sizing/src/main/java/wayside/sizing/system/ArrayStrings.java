@@ -95,8 +95,7 @@ public record ArrayStrings(
                 wanted.as("m"),
                 window.smallestSeriesCount().as("n_min"),
                 window.largestSeriesCount().as("n_max"));
-        Derived parallel =
-                PARALLEL.value("strings in parallel", Unit.COUNT, wanted.as("m"), count.as("n"));
+        Derived parallel = PARALLEL.value("strings in parallel", Unit.COUNT, wanted.as("m"), count.as("n"));
         return new ArrayStrings(
                 limits.module(),
                 window,
@@ -153,10 +152,6 @@ public record ArrayStrings(
     private static Derived chargingV(BatteryBank bank) {
         Derived cells = bank.data().cellsInSeries(bank.busVoltageV().value());
         Derived cell = bank.data().chargeCellVoltageV().high();
-        return CHARGING.value(
-                "highest charging voltage of the bank",
-                Unit.VOLT,
-                cells.as("n"),
-                cell.as("V_cell"));
+        return CHARGING.value("highest charging voltage of the bank", Unit.VOLT, cells.as("n"), cell.as("V_cell"));
     }
 }

@@ -10,7 +10,9 @@ import wayside.sizing.storage.BatteryNeed;
 import wayside.sizing.storage.BatterySizing;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Message;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.ShortfallCode;
 import wayside.sizing.trace.Unit;
 
 /**
@@ -69,11 +71,6 @@ public record BankChoice(BatteryBank bank, Derived neededWh, List<BatteryBank> b
                 || bank.nominalEnergyWh().value() >= neededWh.value()) {
             return Optional.empty();
         }
-        return Optional.of(new Shortfall(
-                "bank-too-small",
-                "The battery you have does not carry these loads for so long or so hard. Add to it, run less, or accept"
-                        + " fewer days without charge.",
-                neededWh,
-                bank.nominalEnergyWh()));
+        return Optional.of(new Shortfall(Message.of(ShortfallCode.BANK_TOO_SMALL), neededWh, bank.nominalEnergyWh()));
     }
 }

@@ -42,7 +42,6 @@ final class BankDraw {
         }
         InverterLoss loss = budget.inverterLoss().get();
         Derived ac = loss.batteryPowerW(budget.demand().ac().peakPowerW());
-        return EVERYTHING.value(
-                "power out of the bank, everything running", Unit.WATT, dc.as("P_dc"), ac.as("P_in"));
+        return EVERYTHING.value("power out of the bank, everything running", Unit.WATT, dc.as("P_dc"), ac.as("P_in"));
     }
 }

@@ -3,7 +3,6 @@ package wayside.sizing.system;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import wayside.sizing.brief.Supply;
 import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.demand.SupplyDemand;
@@ -12,7 +11,10 @@ import wayside.sizing.inverter.InverterRating;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
+import wayside.sizing.trace.Message;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.ShortfallCode;
 import wayside.sizing.trace.Unit;
 
 /**
@@ -56,10 +58,12 @@ public record InverterChoice(
                 current,
                 budget.demand().ac(),
                 ac.stream()
-                        .max(Comparator.comparingDouble(load -> load.powerOfOneW().value()))
+                        .max(Comparator.comparingDouble(
+                                load -> load.powerOfOneW().value()))
                         .orElseThrow(),
                 ac.stream()
-                        .max(Comparator.comparingDouble(load -> load.startOfOneW().value()))
+                        .max(Comparator.comparingDouble(
+                                load -> load.startOfOneW().value()))
                         .orElseThrow());
     }
 
@@ -67,17 +71,17 @@ public record InverterChoice(
     Optional<Shortfall> shortfall() {
         if (hardest.powerOfOneW().value() > rating.continuousW().value()) {
             return Optional.of(new Shortfall(
-                    "inverter-too-small",
-                    "The inverter you have cannot run \"" + hardest.load().name()
-                            + "\", not even alone. Take a larger one, or run it from gas or a hookup.",
+                    Message.of(
+                            ShortfallCode.INVERTER_TOO_SMALL,
+                            Parameter.text("load", hardest.load().name())),
                     hardest.powerOfOneW(),
                     rating.continuousW()));
         }
         if (hardestStart.startOfOneW().value() > rating.surgeW().value()) {
             return Optional.of(new Shortfall(
-                    "inverter-surge-too-small",
-                    "The inverter you have trips when \"" + hardestStart.load().name()
-                            + "\" starts. Take a larger one, or a load that starts softly.",
+                    Message.of(
+                            ShortfallCode.INVERTER_SURGE_TOO_SMALL,
+                            Parameter.text("load", hardestStart.load().name())),
                     hardestStart.startOfOneW(),
                     rating.surgeW()));
         }

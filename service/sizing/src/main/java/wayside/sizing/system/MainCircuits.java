@@ -131,8 +131,7 @@ final class MainCircuits {
 
     private Derived shoreA(Derived powerW) {
         Derived charging = chargers.need().chargingVoltageV();
-        return SHORE.value(
-                "shore charger: current at the bank", Unit.AMPERE, powerW.as("P"), charging.as("V_c"));
+        return SHORE.value("shore charger: current at the bank", Unit.AMPERE, powerW.as("P"), charging.as("V_c"));
     }
 
     private void add(String name, String field, Derived currentA, OptionalDouble lengthM, double usualM) {

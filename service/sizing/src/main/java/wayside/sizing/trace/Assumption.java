@@ -13,12 +13,7 @@ import java.util.Optional;
  * @param reason why this value
  */
 public record Assumption(
-        Optional<String> field,
-        String label,
-        String value,
-        Optional<Quantity> quantity,
-        String reason,
-        Source source) {
+        Optional<String> field, String label, String value, Optional<Quantity> quantity, String reason, Source source) {
     /** A default that is a choice and not a number: a rule set, a chemistry, a table. */
     public static Assumption choice(String field, String label, String value, String reason, Source source) {
         return new Assumption(Optional.of(field), label, value, Optional.empty(), reason, source);

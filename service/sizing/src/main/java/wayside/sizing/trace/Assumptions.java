@@ -32,8 +32,7 @@ final class Assumptions {
     /** Keeps a value that was not given, and no other. */
     void add(Derived value) {
         if (value instanceof Default open) {
-            found.computeIfAbsent(
-                    new Key(Optional.of(open.field()), open.label()), key -> Assumption.of(open));
+            found.computeIfAbsent(new Key(Optional.of(open.field()), open.label()), key -> Assumption.of(open));
         } else if (value instanceof Convention fixed) {
             found.computeIfAbsent(new Key(Optional.empty(), fixed.label()), key -> Assumption.of(fixed));
         }

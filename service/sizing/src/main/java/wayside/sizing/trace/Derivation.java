@@ -41,7 +41,8 @@ public final class Derivation {
      * @throws NullPointerException when no figure of the derivation rests on it
      */
     public String stepId(Derived value) {
-        return Objects.requireNonNull(found.get(value), "no step of this derivation").id();
+        return Objects.requireNonNull(found.get(value), "no step of this derivation")
+                .id();
     }
 
     private Step visit(Derived value) {

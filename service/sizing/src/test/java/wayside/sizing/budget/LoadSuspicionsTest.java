@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
-import wayside.sizing.brief.At;
-import java.util.OptionalInt;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.DutyPoint;
 import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.InverterSpec;
@@ -67,7 +67,9 @@ class LoadSuspicionsTest {
                         tuple("units-mixed-up", "/loads/5/voltageV"),
                         tuple("start-surge-missing", "/loads/6/surgeFactor"),
                         tuple("must-not-fail", "/loads/7"),
-                        tuple("must-not-fail", "/loads/8/essential"));
+                        tuple("humidifier", "/loads/7"),
+                        tuple("must-not-fail", "/loads/8"),
+                        tuple("must-not-be-shed", "/loads/8/essential"));
     }
 
     @Test
@@ -167,7 +169,9 @@ class LoadSuspicionsTest {
                 .extracting(Caution::code, caution -> loads[index(caution)].name())
                 .containsExactly(
                         tuple("must-not-fail", "CPAP without humidifier"),
-                        tuple("must-not-fail", "CPAP with humidifier"));
+                        tuple("humidifier", "CPAP without humidifier"),
+                        tuple("must-not-fail", "CPAP with humidifier"),
+                        tuple("humidifier", "CPAP with humidifier"));
     }
 
     private static int index(Caution caution) {

@@ -30,7 +30,9 @@ import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.Unit;
 
 class ChanceSearchTest {
     private static final Sampling RUNS = Sampling.of(400, 0);
@@ -182,9 +184,10 @@ class ChanceSearchTest {
                 RUNS);
         Recommendation recommendation = SystemSizer.size(brief).result();
         assertThat(recommendation.system().array()).isEmpty();
-        assertThat(recommendation.byChance().orElseThrow().advice())
-                .contains("none of the trips")
-                .doesNotContain("What helps");
+        assertThat(recommendation.byChance().orElseThrow().advice()).satisfies(advice -> {
+            assertThat(advice.find("chance")).hasValue(Parameter.number("chance", 0, Unit.SHARE));
+            assertThat(advice.find("change")).isEmpty();
+        });
     }
 
     @Test
