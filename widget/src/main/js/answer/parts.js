@@ -38,7 +38,7 @@ export function answerParts(answers, sheet, reader) {
     circuitTable(recommendation.circuits, reader),
     chemistryTable(recommendation.byChemistry, reader),
     besides(answers, reader),
-    cautionList(merged(all('cautions', answers), ({code}) => code)),
+    cautionList(merged(all('cautions', answers), ({code, field}) => `${code} ${field ?? ''}`)),
     assumptionList(merged(all('assumptions', answers), ({field, label}) => field ?? label), sheet.reachOf, reader),
   ].flat();
 }

@@ -15,6 +15,7 @@ const operations = Object.entries(contract.paths).flatMap(([path, item]) =>
 document.getElementById('about').textContent = contract.info.description;
 document.getElementById('contents').append(contents());
 document.getElementById('operations').append(...operations.map(section));
+document.getElementById('codes').append(...codes());
 document.getElementById('schemas').append(h('h2', {}, 'Pieces'), ...Object.keys(contract.components.schemas).map(piece));
 if (location.hash.length > 1) {
   document.getElementById(decodeURIComponent(location.hash.slice(1)))?.scrollIntoView();
@@ -25,6 +26,7 @@ function contents() {
   return h('ul', {},
     ...operations.map(({operationId}) => link(operationId, operationId)),
     link('problems', 'When something is wrong'),
+    link('codes', 'What answers tell in words'),
     link('schemas', 'Pieces'));
 }
 
@@ -75,6 +77,31 @@ function example(name, part, title, open) {
   return details;
 }
 
+/** Each message that an answer may hold, by what it is a message of. */
+function codes() {
+  const kinds = {};
+  const properties = Object.values(contract.components.schemas).flatMap((schema) => Object.values(schema.properties ?? {}));
+  properties.flatMap((property) => Object.entries(property['x-messages'] ?? {})).forEach(([code, message]) => {
+    (kinds[message.kind] ??= new Map()).set(code, message);
+  });
+  return Object.entries(kinds).map(([kind, messages]) => h('section', {id: `codes-${kind}`},
+    h('h3', {}, spaced(kind)),
+    h('table', {class: 'fields'},
+      h('thead', {}, h('tr', {}, ...['Code', 'Parameters', 'In English'].map((text) => h('th', {scope: 'col'}, text)))),
+      h('tbody', {}, ...[...messages].map(([code, {parameters, text}]) => h('tr', {},
+        h('td', {class: 'field'}, code), h('td', {class: 'kind'}, takes(parameters)), h('td', {}, text)))))));
+}
+
+function spaced(kind) {
+  return kind.charAt(0).toUpperCase() + kind.slice(1).replaceAll('-', ' ');
+}
+
+function takes(parameters) {
+  const each = ([name, {holds, unit, always}]) =>
+    `${name}: ${unit && unit !== '1' ? `${holds} in ${unit}` : holds}${always ? '' : ', not always'}`;
+  return Object.entries(parameters).map(each).join('; ');
+}
+
 function piece(name) {
   const schema = contract.components.schemas[name];
   return h('section', {id: `piece-${name}`}, h('h3', {}, name), h('p', {}, schema.description ?? ''), fields(schema));
@@ -110,6 +137,13 @@ function kind(property) {
   }
   if (property.type === 'array') {
     return [`list${span(property.minItems, property.maxItems)} of `, ...kind(property.items)];
+  }
+  if (property['x-messages']) {
+    const kinds = [...new Set(Object.values(property['x-messages']).map((message) => message.kind))];
+    return ['one of ', ...kinds.flatMap((one, index) => [index > 0 ? ', ' : '', h('a', {href: `#codes-${one}`}, spaced(one))])];
+  }
+  if (property['x-extensible-enum']) {
+    return [`${property['x-extensible-enum'].join(', ')}; more may come`];
   }
   if (property.enum) {
     return [property.enum.join(', ')];

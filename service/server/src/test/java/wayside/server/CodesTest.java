@@ -1,6 +1,7 @@
 package wayside.server;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -42,6 +43,12 @@ class CodesTest {
                     code.slots().stream().map(Slot::name).toList());
         }
         assertThat(listed).isEqualTo(told);
+    }
+
+    @Test
+    void theDocsShowThem() {
+        RunningApp.request().get("/docs/").then().body(containsString("id=\"codes\""));
+        RunningApp.request().get("/docs/docs.js").then().body(containsString("x-messages"));
     }
 
     /** What answers the examples get is on the lists, and nothing that has a list is off it. */

@@ -17,11 +17,11 @@ public record CautionView(
         @OpenCodes("severity")
         String severity,
 
-        @Schema(description = "By name. The list of codes says which each has.")
-        Map<String, MessageParameterView> parameters,
-
         @Schema(description = "In English, with figures rounded.")
         String text,
+
+        @Schema(description = "By name. The list of codes says which each has.")
+        Map<String, MessageParameterView> parameters,
 
         @OpenCodes("basis") String basis,
         String title,

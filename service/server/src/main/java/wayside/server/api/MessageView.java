@@ -14,8 +14,8 @@ public record MessageView(
         @OpenCodes({"advice", "power-unit-reason", "change"})
         String code,
 
-        @Schema(description = "By name. The list of codes says which each has.")
-        Map<String, MessageParameterView> parameters,
-
         @Schema(description = "In English, with figures rounded.")
-        String text) {}
+        String text,
+
+        @Schema(description = "By name. The list of codes says which each has.")
+        Map<String, MessageParameterView> parameters) {}

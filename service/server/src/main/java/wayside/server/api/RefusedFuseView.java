@@ -11,8 +11,8 @@ public record RefusedFuseView(
         @Schema(description = "The check that it fails.") @OpenCodes("fuse-refusal")
         String code,
 
-        @Schema(description = "By name. The list of codes says which each has.")
-        Map<String, MessageParameterView> parameters,
-
         @Schema(description = "The same in English, with figures rounded.")
-        String text) {}
+        String text,
+
+        @Schema(description = "By name. The list of codes says which each has.")
+        Map<String, MessageParameterView> parameters) {}

@@ -9,11 +9,11 @@ public record ShortfallView(
         @Schema(description = "Stable, kebab-case.") @OpenCodes("shortfall")
         String code,
 
-        @Schema(description = "By name. The list of codes says which each has.")
-        Map<String, MessageParameterView> parameters,
-
         @Schema(description = "In English, with figures rounded: what is short, and what would help.")
         String text,
+
+        @Schema(description = "By name. The list of codes says which each has.")
+        Map<String, MessageParameterView> parameters,
 
         @Schema(description = "What is asked for.") Double needed,
         @Schema(description = "The best there is.") Double available,

@@ -12,10 +12,10 @@ public record WhatHelpsView(
         @Schema(description = "Stable, kebab-case.", example = "more-panel") @OpenCodes("change")
         String code,
 
+        @Schema(description = "The change in English.") String text,
+
         @Schema(description = "By name. The list of codes says which each has.")
         Map<String, MessageParameterView> parameters,
-
-        @Schema(description = "The change in English.") String text,
 
         @Schema(description = "With the change [share].") Double chanceOfRunningFlat,
 

@@ -10,11 +10,11 @@ public record WorstRunView(
         @Schema(description = "Stable, kebab-case: whether it ran flat.") @OpenCodes("worst-run")
         String code,
 
-        @Schema(description = "By name. The list of codes says which each has.")
-        Map<String, MessageParameterView> parameters,
-
         @Schema(description = "In English, with figures rounded.")
         String text,
+
+        @Schema(description = "By name. The list of codes says which each has.")
+        Map<String, MessageParameterView> parameters,
 
         @Schema(description = "Its place in the row, from 0.")
         Integer run,

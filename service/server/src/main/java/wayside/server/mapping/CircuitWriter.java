@@ -122,7 +122,7 @@ final class CircuitWriter {
 
     private static RefusedFuseView refused(SizedFuse.Refusal refusal) {
         MessageView reason = MessageWriter.write(refusal.reason());
-        return new RefusedFuseView(refusal.link().type(), reason.code(), reason.parameters(), reason.text());
+        return new RefusedFuseView(refusal.link().type(), reason.code(), reason.text(), reason.parameters());
     }
 
     private static @Nullable Integer parallel(SizedConductor conductor) {

@@ -110,8 +110,8 @@ public final class EnduranceWriter {
     private static WorstRunView worst(WorstRun worst, MessageView message) {
         return new WorstRunView(
                 message.code(),
-                message.parameters(),
                 message.text(),
+                message.parameters(),
                 worst.run(),
                 worst.firstFlatHour() < 0 ? null : worst.firstFlatHour(),
                 worst.flatHours(),
@@ -138,8 +138,8 @@ public final class EnduranceWriter {
             MessageView message = MessageWriter.write(change.change());
             views.add(new WhatHelpsView(
                     message.code(),
-                    message.parameters(),
                     message.text(),
+                    message.parameters(),
                     here.at("chanceOfRunningFlat", change.chanceOfRunningFlat()),
                     here.at("chanceWithoutChange", change.chanceWithout())));
         }

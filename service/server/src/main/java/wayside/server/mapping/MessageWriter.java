@@ -14,7 +14,7 @@ final class MessageWriter {
     private MessageWriter() {}
 
     static MessageView write(Message message) {
-        return new MessageView(message.code().code(), parameters(message), English.text(message));
+        return new MessageView(message.code().code(), English.text(message), parameters(message));
     }
 
     /** In the order of their names. */

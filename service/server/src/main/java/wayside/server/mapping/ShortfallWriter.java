@@ -24,8 +24,8 @@ final class ShortfallWriter {
         MessageView message = MessageWriter.write(told);
         return new ShortfallView(
                 message.code(),
-                message.parameters(),
                 message.text(),
+                message.parameters(),
                 figures.at("needed", needed),
                 figures.at("available", available),
                 needed.unit().symbol());

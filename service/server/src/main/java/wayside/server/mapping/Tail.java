@@ -56,8 +56,8 @@ public record Tail(
         return new CautionView(
                 message.code(),
                 caution.severity().code(),
-                message.parameters(),
                 message.text(),
+                message.parameters(),
                 caution.source().basis().code(),
                 caution.source().title(),
                 caution.source().clause().orElse(null),
