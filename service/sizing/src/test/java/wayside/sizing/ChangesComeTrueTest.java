@@ -242,7 +242,7 @@ class ChangesComeTrueTest {
     }
 
     private static double hours(WhatHelps change) {
-        return ((Parameter.Number) change.change().find("hours").orElseThrow())
+        return ((Parameter.Figure) change.change().find("hours").orElseThrow())
                 .quantity()
                 .value();
     }

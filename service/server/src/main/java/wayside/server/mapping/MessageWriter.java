@@ -25,12 +25,12 @@ final class MessageWriter {
     }
 
     private static MessageParameterView parameter(Parameter parameter) {
-        if (parameter instanceof Parameter.Number number) {
+        if (parameter instanceof Parameter.Figure number) {
             Quantity quantity = number.quantity();
             return new MessageParameterView(
                     quantity.value(), null, quantity.unit().symbol(), null, null);
         }
-        if (parameter instanceof Parameter.Numbers numbers) {
+        if (parameter instanceof Parameter.Figures numbers) {
             return new MessageParameterView(
                     null,
                     numbers.quantities().stream().map(Quantity::value).toList(),

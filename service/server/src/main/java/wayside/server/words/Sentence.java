@@ -91,10 +91,10 @@ final class Sentence {
     }
 
     private static String filled(Part.Hole hole, Parameter parameter) {
-        if (parameter instanceof Parameter.Number number) {
+        if (parameter instanceof Parameter.Figure number) {
             return figure(hole, number.quantity());
         }
-        if (parameter instanceof Parameter.Numbers numbers) {
+        if (parameter instanceof Parameter.Figures numbers) {
             return listed(numbers.quantities().stream()
                     .map(quantity -> figure(hole, quantity))
                     .toList());

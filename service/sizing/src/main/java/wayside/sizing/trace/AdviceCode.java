@@ -17,6 +17,7 @@ public enum AdviceCode implements MessageCode {
             Slot.message("change").orNot(),
             Slot.number("changedChance", Unit.SHARE).orNot());
 
+    @SuppressWarnings("ImmutableEnumChecker") // a list that List.of made
     private final List<Slot> slots;
 
     AdviceCode(Slot... slots) {

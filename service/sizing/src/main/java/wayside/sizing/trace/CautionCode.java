@@ -61,6 +61,7 @@ public enum CautionCode implements MessageCode {
             Slot.number("drop", Unit.PERCENT),
             Slot.number("limit", Unit.PERCENT));
 
+    @SuppressWarnings("ImmutableEnumChecker") // a list that List.of made
     private final List<Slot> slots;
 
     CautionCode(Slot... slots) {

@@ -14,6 +14,7 @@ public enum ChangeCode implements MessageCode {
     MORE_DRIVING(Slot.number("hours", Unit.HOUR)),
     MORE_HOOKUP(Slot.number("hours", Unit.HOUR));
 
+    @SuppressWarnings("ImmutableEnumChecker") // a list that List.of made
     private final List<Slot> slots;
 
     ChangeCode(Slot... slots) {

@@ -8,6 +8,7 @@ public enum FuseRefusal implements MessageCode {
     VOLTAGE(Slot.number("ratedVoltage", Unit.VOLT), Slot.number("highestVoltage", Unit.VOLT)),
     BREAKING_CAPACITY(Slot.number("breaking", Unit.AMPERE), Slot.number("shortCircuit", Unit.AMPERE));
 
+    @SuppressWarnings("ImmutableEnumChecker") // a list that List.of made
     private final List<Slot> slots;
 
     FuseRefusal(Slot... slots) {

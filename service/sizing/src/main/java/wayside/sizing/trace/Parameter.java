@@ -7,11 +7,11 @@ public sealed interface Parameter {
     String name();
 
     /** A figure with its unit. */
-    record Number(String name, Quantity quantity) implements Parameter {}
+    record Figure(String name, Quantity quantity) implements Parameter {}
 
     /** Several figures of one unit, in order. */
-    record Numbers(String name, List<Quantity> quantities) implements Parameter {
-        public Numbers {
+    record Figures(String name, List<Quantity> quantities) implements Parameter {
+        public Figures {
             quantities = List.copyOf(quantities);
         }
     }
@@ -23,15 +23,15 @@ public sealed interface Parameter {
     record Inner(String name, Message message) implements Parameter {}
 
     static Parameter number(String name, double value, Unit unit) {
-        return new Number(name, new Quantity(value, unit));
+        return new Figure(name, new Quantity(value, unit));
     }
 
     static Parameter number(String name, Derived figure) {
-        return new Number(name, figure.quantity());
+        return new Figure(name, figure.quantity());
     }
 
     static Parameter numbers(String name, List<Integer> values, Unit unit) {
-        return new Numbers(
+        return new Figures(
                 name, values.stream().map(value -> new Quantity(value, unit)).toList());
     }
 

@@ -14,6 +14,7 @@ public enum PowerUnitReason implements MessageCode {
     UNIT_IS_ONE_PIECE,
     PARTS_GROW;
 
+    @SuppressWarnings("ImmutableEnumChecker") // a list that List.of made
     private final List<Slot> slots;
 
     PowerUnitReason(Slot... slots) {

@@ -36,6 +36,7 @@ public enum ShortfallCode implements MessageCode {
     TOO_HOT_TO_CHARGE,
     NO_POWER;
 
+    @SuppressWarnings("ImmutableEnumChecker") // a list that List.of made
     private final List<Slot> slots;
 
     ShortfallCode(Slot... slots) {

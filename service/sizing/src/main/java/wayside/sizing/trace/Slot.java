@@ -49,10 +49,10 @@ public record Slot(String name, Kind kind, Optional<Unit> unit, boolean needed) 
     }
 
     boolean takes(Parameter parameter) {
-        if (parameter instanceof Parameter.Number number) {
+        if (parameter instanceof Parameter.Figure number) {
             return kind == Kind.NUMBER && isUnit(number.quantity());
         }
-        if (parameter instanceof Parameter.Numbers numbers) {
+        if (parameter instanceof Parameter.Figures numbers) {
             return kind == Kind.NUMBERS && numbers.quantities().stream().allMatch(this::isUnit);
         }
         return kind == (parameter instanceof Parameter.Text ? Kind.TEXT : Kind.MESSAGE);

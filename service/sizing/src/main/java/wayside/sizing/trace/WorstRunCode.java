@@ -18,6 +18,7 @@ public enum WorstRunCode implements MessageCode {
             Slot.number("sun", Unit.WATT_HOUR).orNot(),
             Slot.number("sunShare", Unit.SHARE).orNot());
 
+    @SuppressWarnings("ImmutableEnumChecker") // a list that List.of made
     private final List<Slot> slots;
 
     WorstRunCode(Slot... slots) {

@@ -152,7 +152,7 @@ class SolarMonthTest {
                 .singleElement()
                 .satisfies(message -> {
                     assertThat(message.find("months")).hasValue(Parameter.numbers("months", List.of(6, 4), Unit.COUNT));
-                    assertThat(((Parameter.Number) message.find("clearness").orElseThrow())
+                    assertThat(((Parameter.Figure) message.find("clearness").orElseThrow())
                                     .quantity()
                                     .value())
                             .isBetween(1.5, 1.6);
