@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.BooleanNode;
 import com.fasterxml.jackson.databind.node.IntNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Map;
 
 /** Gives a field of a request that was left open, with a figure that the contract has as its example. */
 final class RequestFields {
@@ -14,7 +15,10 @@ final class RequestFields {
 
     private RequestFields() {}
 
-    /** The same request with this field; a field that may not stand beside it is taken out. */
+    /**
+     * The same request with this field; a field that may not stand beside it is taken out, one it needs is given.
+     * Unchanged where it may not stand without another that is not there.
+     */
     static ObjectNode give(JsonNode schema, ObjectNode request, String field) {
         ObjectNode given = request.deepCopy();
         JsonPointer pointer = JsonPointer.compile(field);
@@ -22,14 +26,44 @@ final class RequestFields {
         String name = pointer.last().getMatchingProperty();
         JsonNode parents =
                 ContractSchema.find(schema, pointer.head().toString()).orElseThrow();
+        for (JsonNode need : parents.path("dependentRequired").path(name)) {
+            if (!parent.has(need.asText())) {
+                return request;
+            }
+        }
         for (JsonNode rule : parents.path("allOf")) {
             JsonNode never = rule.at("/not/required");
             if (contains(never, name)) {
-                never.forEach(other -> parent.remove(other.asText()));
+                never.forEach(other -> takeOut(parent, parents, other.asText()));
             }
         }
-        parent.set(name, value(ContractSchema.find(schema, field).orElseThrow()));
+        JsonNode value = value(ContractSchema.find(schema, field).orElseThrow());
+        parent.set(name, value);
+        for (JsonNode rule : parents.path("allOf")) {
+            if (rule.at("/if/properties/" + name + "/const").equals(value)) {
+                give(parent, parents, rule.at("/then/required"));
+            }
+        }
         return given;
+    }
+
+    /** With all that may not stand without it. */
+    private static void takeOut(ObjectNode parent, JsonNode parents, String name) {
+        JsonNode value = parent.remove(name);
+        if (value == null) {
+            return;
+        }
+        for (Map.Entry<String, JsonNode> needs :
+                parents.path("dependentRequired").properties()) {
+            if (contains(needs.getValue(), name)) {
+                takeOut(parent, parents, needs.getKey());
+            }
+        }
+        for (JsonNode rule : parents.path("allOf")) {
+            if (rule.at("/if/properties/" + name + "/const").equals(value)) {
+                rule.at("/then/required").forEach(other -> parent.remove(other.asText()));
+            }
+        }
     }
 
     /** The object that holds the field, made where the request has none. */

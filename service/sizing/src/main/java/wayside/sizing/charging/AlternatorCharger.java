@@ -21,7 +21,8 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
     private static final double ALTERNATOR_V = 13.5;
     private static final double USABLE_SHARE = 0.5;
     private static final double EFFICIENCY = 0.92;
-    private static final Expression NEEDED = Expression.commonPractice("I_need = E_in / (h V_c)");
+    private static final Expression NEEDED = Expression.commonPractice("I_need = E_in / (max(h, h_min) V_c)")
+            .with("h_min", ChargerNeed.SHORTEST_HOURS, Unit.HOUR);
     private static final Expression LIMIT = Expression.commonPractice("I_max = I_alt s V_alt eta / V_c");
     private static final Expression MOST = Expression.commonPractice("I_most = min(I_max, P_max / V_c)");
     private static final Expression ENERGY = Expression.definition("E = P_in h");

@@ -24,6 +24,9 @@ public record ChargerNeed(
         Derived chargingVoltageV,
         Derived acceptedW,
         Derived dailyWh) {
+    /** A few seconds a day charge as a charger of any size does: next to nothing does not ask for an endless one. */
+    static final double SHORTEST_HOURS = 0.001;
+
     private static final Expression CHARGING_VOLTAGE = Expression.definition("V_c = n V_cell");
     private static final Expression ACCEPTED = Expression.commonPractice("P_max = E r (V_c / V)");
     private static final Expression REFILL = Expression.definition("E_in = E_d / eta");

@@ -17,7 +17,9 @@ import wayside.sizing.trace.Unit;
 public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived takenPowerW) {
     private static final double EFFICIENCY = 0.88;
     private static final double NIGHT_HOURS = 10;
-    private static final Expression NEEDED = Expression.commonPractice("I_need = max(E_in / h, E / n) / V_c");
+    private static final Expression NEEDED = Expression.commonPractice(
+                    "I_need = max(E_in / max(h, h_min), E / n) / V_c")
+            .with("h_min", ChargerNeed.SHORTEST_HOURS, Unit.HOUR);
     private static final Expression MOST = Expression.commonPractice("I_most = P_max / V_c");
     private static final Expression FROM_THE_MAINS = Expression.definition("P_mains = P / eta");
     private static final Expression ENERGY = Expression.definition("E = P_in h");

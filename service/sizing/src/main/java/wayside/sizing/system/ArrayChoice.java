@@ -1,9 +1,9 @@
 package wayside.sizing.system;
 
 import java.util.Arrays;
-import wayside.sizing.journey.JourneyStay;
 import java.util.List;
 import java.util.Optional;
+import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.CautionCode;
@@ -99,8 +99,9 @@ public record ArrayChoice(
     static Optional<Shortfall> shortfall(Site site, ArrayNeed need) {
         StayBalance worst = need.worst();
         if (worst.sunless()) {
-            Derived available =
-                    worst.stay().month().dailyWh(worst.stay().label() + ": energy of a full roof of panels", TypicalRoof.fullPowerW());
+            Derived available = worst.stay()
+                    .month()
+                    .dailyWh(worst.stay().label() + ": energy of a full roof of panels", TypicalRoof.fullPowerW());
             return Optional.of(
                     new Shortfall(Message.of(ShortfallCode.NO_SUN, number(worst.stay())), worst.needWh(), available));
         }
