@@ -44,6 +44,7 @@ final class RequestFields {
                 give(parent, parents, rule.at("/then/required"));
             }
         }
+        takeOutWhatHangs(given, schema);
         return given;
     }
 
@@ -62,6 +63,21 @@ final class RequestFields {
         for (JsonNode rule : parents.path("allOf")) {
             if (rule.at("/if/properties/" + name + "/const").equals(value)) {
                 rule.at("/then/required").forEach(other -> parent.remove(other.asText()));
+            }
+        }
+    }
+
+    /** What goes only with a field of an inner object that is not there. */
+    private static void takeOutWhatHangs(ObjectNode request, JsonNode schema) {
+        for (JsonNode rule : ContractSchema.resolved(schema).path("allOf")) {
+            for (Map.Entry<String, JsonNode> inner : rule.at("/then/properties").properties()) {
+                for (JsonNode need : inner.getValue().path("required")) {
+                    if (!request.path(inner.getKey()).has(need.asText())) {
+                        rule.at("/if/anyOf")
+                                .forEach(one ->
+                                        request.remove(one.at("/required/0").asText()));
+                    }
+                }
             }
         }
     }

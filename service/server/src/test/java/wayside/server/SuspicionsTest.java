@@ -20,7 +20,7 @@ class SuspicionsTest {
               {"name": "Grinder", "supply": "ac", "powerW": 2500, "hoursPerDay": 0.1}]
             """;
     private static final String TRIP = """
-            "runs": 100, "trip": {"stays": [{"place": {"latitude": 42, "longitude": 5}, "month": 6, "nights": 3}]}
+            "trip": {"stays": [{"place": {"latitude": 42, "longitude": 5}, "month": 6, "nights": 3}]}
             """;
     private static final String BUILT = """
             "system": {"busVoltageV": 12, "chemistry": "lfp", "nominalEnergyWh": 5000, "solarPowerW": 600,

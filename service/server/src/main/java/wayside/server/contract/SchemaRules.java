@@ -131,10 +131,12 @@ final class SchemaRules {
                 // Holds for one of the ways to ask only, and the schema is of all: the descriptions say it.
                 continue;
             }
-            if (rule.is().isEmpty()) {
-                dependent(rule, schema);
-            } else {
+            if (!rule.is().isEmpty()) {
                 all.add(onlyWithCode(rule));
+            } else if (rule.beside().contains("/")) {
+                all.add(onlyWithInner(rule));
+            } else {
+                dependent(rule, schema);
             }
         }
         if (!all.isEmpty()) {
@@ -168,6 +170,21 @@ final class SchemaRules {
         Schema<?> all = new JsonSchema().required(List.of(rule.value()));
         Schema<?> none = new JsonSchema().not(new JsonSchema().anyOf(each(rule.value())));
         return new JsonSchema()._if(has).then(rule.needed() ? all : null)._else(none);
+    }
+
+    private static Schema<?> onlyWithInner(OnlyWith rule) {
+        return new JsonSchema()._if(new JsonSchema().anyOf(each(rule.value()))).then(within(rule.beside()));
+    }
+
+    /** That a field is there, however deep. */
+    private static Schema<?> within(String path) {
+        int end = path.indexOf('/');
+        if (end < 0) {
+            return new JsonSchema().required(List.of(path));
+        }
+        Schema<?> outer = new JsonSchema().required(List.of(path.substring(0, end)));
+        outer.addProperty(path.substring(0, end), within(path.substring(end + 1)));
+        return outer;
     }
 
     private static Field field(RecordComponent component) {
