@@ -67,12 +67,19 @@ final class CodeLists {
         Map<String, Object> messages = new LinkedHashMap<>();
         for (MessageCode code : MessageCode.all()) {
             if (List.of(kinds).contains(code.kind())) {
-                messages.put(
-                        code.code(),
-                        Map.of("kind", code.kind(), "text", English.pattern(code), "parameters", parameters(code)));
+                messages.put(code.code(), told(code));
             }
         }
         return messages;
+    }
+
+    /** In this order always: the contract is the same bytes in every run. */
+    private static Map<String, Object> told(MessageCode code) {
+        Map<String, Object> message = new LinkedHashMap<>();
+        message.put("kind", code.kind());
+        message.put("text", English.pattern(code));
+        message.put("parameters", parameters(code));
+        return message;
     }
 
     private static Map<String, Object> parameters(MessageCode code) {
