@@ -37,16 +37,17 @@ function section(operation) {
     h('h2', {}, operation.summary),
     h('p', {class: 'address'}, h('span', {}, operation.method), ` ${operation.path}`),
     h('p', {}, operation.description),
-    ...(body ? [h('h3', {}, 'You send'), fields(named(body.schema)), ...headers(operation), ...examples(operation, 'request', 'An example')] : []),
+    ...(body ? [h('h3', {}, 'You send'), fields(named(body.schema)), ...parameters(operation), ...examples(operation, 'request', 'An example')] : []),
     h('h3', {}, 'You get'),
     fields(named(answer)),
     ...(body ? examples(operation, 'response', 'The answer to that example') : []),
     h('p', {}, 'Other answers: ', others(operation), '.'));
 }
 
-function headers(operation) {
-  return (operation.parameters ?? []).filter((parameter) => parameter.in === 'header').map(({name, example: sample, description}) =>
-    h('p', {}, 'You may send ', h('code', {}, `${name}: ${sample}`), ` - ${description}`));
+function parameters(operation) {
+  const written = {header: (name, sample) => `${name}: ${sample}`, query: (name, sample) => `?${name}=${sample}`};
+  return (operation.parameters ?? []).filter((parameter) => written[parameter.in]).map((parameter) =>
+    h('p', {}, 'You may send ', h('code', {}, written[parameter.in](parameter.name, parameter.example)), ` - ${parameter.description}`));
 }
 
 function others(operation) {
@@ -166,9 +167,11 @@ function span(least, most) {
 function between(schema) {
   const words = (properties) => Object.entries(properties).map(([name, value]) => `${name} ${value.const}`).join(', ');
   const names = (alternatives) => alternatives.map(({required}) => required.join(', ')).join(' or ');
+  const within = ({properties}) => Object.entries(properties).map(([name, {required}]) => `${name}/${required.join(', ')}`).join(' and ');
   const rules = (schema.allOf ?? []).map((rule) =>
     rule.oneOf ? `Exactly one of ${names(rule.oneOf)}.` :
     rule.anyOf ? `At least one of ${names(rule.anyOf)}.` :
+    rule.if?.anyOf ? `${names(rule.if.anyOf)} only with ${within(rule.then)}.` :
     rule.if ? `${rule.then.required.join(' and ')} with ${words(rule.if.properties)}, and only then.` :
     `Not ${rule.not.required.join(' and ')} together.`);
   const needs = Object.entries(schema.dependentRequired ?? {}).map(([name, others]) => `${name} needs ${others.join(', ')}.`);
