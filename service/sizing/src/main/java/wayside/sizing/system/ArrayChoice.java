@@ -1,6 +1,5 @@
 package wayside.sizing.system;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.journey.JourneyStay;
@@ -10,12 +9,10 @@ import wayside.sizing.trace.CautionCode;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Message;
-import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Shortfall;
 import wayside.sizing.trace.ShortfallCode;
-import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /**
