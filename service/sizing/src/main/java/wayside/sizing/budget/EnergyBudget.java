@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.demand.Demand;
-import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.inverter.InverterRating;
 import wayside.sizing.trace.Assumption;
@@ -97,27 +96,6 @@ public record EnergyBudget(
 
     private static OptionalDouble given(Derived value) {
         return OptionalDouble.of(value.value());
-    }
-
-    /** The traced figures in reading order. */
-    public List<Derived> figures() {
-        List<Derived> figures = new ArrayList<>();
-        for (LoadDemand load : demand.loads()) {
-            figures.add(load.dailyEnergyWh());
-        }
-        figures.addAll(List.of(
-                dailyLoadWh,
-                dailyLossWh,
-                dailyTotalWh,
-                dailyTotalAh,
-                demand.dc().peakPowerW(),
-                demand.dc().surgePowerW(),
-                dcPeakA));
-        if (demand.hasAc()) {
-            figures.addAll(List.of(demand.ac().peakPowerW(), demand.ac().surgePowerW(), acPeakA));
-        }
-        loads.forEach(load -> figures.add(load.share()));
-        return figures;
     }
 
     /** What the loads leave open and is no number. */

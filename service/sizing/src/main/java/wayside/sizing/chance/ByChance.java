@@ -1,6 +1,5 @@
 package wayside.sizing.chance;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.brief.Objective;
@@ -38,12 +37,5 @@ public record ByChance(
     public ByChance {
         curve = List.copyOf(curve);
         whatHelps = List.copyOf(whatHelps);
-    }
-
-    public List<Derived> figures() {
-        List<Derived> figures = new ArrayList<>(List.of(accepted, chance.value(), chance.low(), chance.high(), runs));
-        ruleOfThumbChance.ifPresent(figures::add);
-        whatHelps.forEach(change -> figures.addAll(change.figures()));
-        return figures;
     }
 }

@@ -1,6 +1,5 @@
 package wayside.sizing.endurance;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.ledger.Outcome;
@@ -122,31 +121,6 @@ public record Endurance(
             Derived usualDeepestShare,
             Derived coldLockoutHours,
             Derived coldLockoutWh) {}
-
-    /** Every traced value, in reading order. */
-    public List<Derived> figures() {
-        List<Derived> figures = new ArrayList<>(List.of(chance.value(), chance.low(), chance.high()));
-        figures.addAll(List.of(shortfall.unmetWh(), shortfall.unmetHours(), shortfall.shedWh()));
-        figures.addAll(List.of(sources.solarWh(), sources.alternatorWh(), sources.shoreWh(), sources.surplusWh()));
-        figures.addAll(List.of(
-                uses.loadsWh(),
-                uses.inverterLossWh(),
-                uses.standbyWh(),
-                uses.storageLossWh(),
-                uses.storeGainWh(),
-                uses.balanceErrorWh()));
-        figures.addAll(List.of(
-                cycles.equivalentFull(),
-                cycles.deepestShare(),
-                cycles.usualDeepestShare(),
-                cycles.coldLockoutHours(),
-                cycles.coldLockoutWh()));
-        figures.addAll(List.of(floorShare, acceptedChance, loadFactor));
-        nights.ifPresent(figures::add);
-        figures.addAll(List.of(nightsRuns, comparedRuns));
-        whatHelps.forEach(change -> figures.addAll(change.figures()));
-        return figures;
-    }
 
     /** State of charge by hour: what 5, 50 and 95 % of the runs do not exceed. */
     public static final class Bands {

@@ -1,6 +1,5 @@
 package wayside.sizing.endurance;
 
-import java.util.List;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Message;
 
@@ -20,9 +19,5 @@ public record WhatHelps(Message change, Derived chanceOfRunningFlat, Derived cha
     /** Whether the change makes it better at all. */
     public boolean helps() {
         return chanceOfRunningFlat.value() < chanceWithout.value();
-    }
-
-    public List<Derived> figures() {
-        return List.of(chanceOfRunningFlat, chanceWithout);
     }
 }

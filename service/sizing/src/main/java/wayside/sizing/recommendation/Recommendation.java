@@ -1,13 +1,11 @@
 package wayside.sizing.recommendation;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.chance.ByChance;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
-import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Shortfall;
 
 /**
@@ -39,14 +37,6 @@ public record Recommendation(SizedSystem system, Optional<ByChance> byChance) {
     /** Empty when it fits. */
     public List<Shortfall> shortfalls() {
         return verdict().map(ChanceVerdict::shortfalls).orElseGet(system::shortfalls);
-    }
-
-    /** Every traced value, in reading order. */
-    public List<Derived> figures() {
-        List<Derived> figures = new ArrayList<>(system.figures());
-        byChance.ifPresent(found -> figures.addAll(found.figures()));
-        shortfalls().forEach(s -> figures.addAll(List.of(s.needed(), s.available())));
-        return figures;
     }
 
     /** Defaults that are no numbers. */

@@ -2,7 +2,6 @@ package wayside.sizing.storage;
 
 import static wayside.sizing.storage.BatterySizing.name;
 
-import java.util.List;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
@@ -94,26 +93,6 @@ public record BatteryBank(
                 Unit.VOLT,
                 data.cellsInSeries(busVoltageV.value()).as("n"),
                 data.lowestCellVoltageV().as("V_cell"));
-    }
-
-    /** The figures in reading order. */
-    public List<Derived> figures() {
-        return List.of(
-                nominalEnergyWh,
-                bankVoltageV,
-                nominalCapacityAh,
-                data.usableShare(),
-                usableEnergyWh,
-                coldUsableEnergyWh,
-                autonomyDays,
-                data.lowestChargeC(),
-                data.lowestDischargeC(),
-                massKg.low(),
-                massKg.typical(),
-                massKg.high(),
-                volumeL.low(),
-                volumeL.typical(),
-                volumeL.high());
     }
 
     private static Derived autonomy(ChemistryData data, BatteryNeed need, Derived cold) {

@@ -120,11 +120,6 @@ public record SizedSystem(
                 < battery.bank().data().lowestChargeC().value();
     }
 
-    /** Every traced value but those of the shortfalls, in reading order. */
-    public List<Derived> figures() {
-        return new SystemFigures(this).all();
-    }
-
     /** Defaults that are no numbers. */
     public List<Assumption> choices() {
         List<Assumption> choices = new ArrayList<>(energyBudget().choices());
