@@ -30,7 +30,7 @@ import wayside.sizing.trace.Source;
  * @param acPeakA into the inverter, all AC loads running [A]; 0 without AC loads
  * @param inverterRating when there is an AC load
  * @param inverterLoss when there is an AC load
- * @param path JSON Pointer of the object that holds {@code busVoltageV}, {@code inverter} and {@code standbyW}
+ * @param path JSON Pointer of the object that holds bus voltage, inverter and standby power
  * @param hourlyW mean power out of the battery in each local hour; sums to the daily total
  */
 public record EnergyBudget(
