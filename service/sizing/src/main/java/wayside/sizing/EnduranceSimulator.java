@@ -2,6 +2,7 @@ package wayside.sizing;
 
 import wayside.sizing.brief.EnduranceBrief;
 import wayside.sizing.endurance.Outcome;
+import wayside.sizing.endurance.RecordedWeather;
 import wayside.sizing.solar.epw.TypicalYear;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trip.Endurance;
@@ -31,8 +32,9 @@ public final class EnduranceSimulator {
     }
 
     private static Answer<Endurance> answer(EnduranceQuestion question) {
-        Outcome outcome = question.outcome();
-        Endurance result = Endurance.of(question, outcome);
+        RecordedWeather compared = question.compared();
+        Outcome outcome = question.outcome(compared);
+        Endurance result = Endurance.of(question, outcome, compared);
         return new Answer<>(
                 result, result.figures(), EnduranceChoices.of(question), EnduranceCautions.of(question, outcome));
     }

@@ -48,6 +48,12 @@ public record EnduranceResponse(
         WorstRunView worstRun,
         InverseView inverse,
 
+        @Schema(
+                description =
+                        "How many of the runs the load factor and what helps are tried in, from the first on: all,"
+                                + " or what two million simulated hours allow. Asking with so many runs gives the same figures.")
+        Integer comparedRuns,
+
         @Schema(description = "One change each, in the same weathers, the most helpful first.")
         List<WhatHelpsView> whatHelps,
 

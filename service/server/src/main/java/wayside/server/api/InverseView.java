@@ -8,11 +8,17 @@ import org.jspecify.annotations.Nullable;
 public record InverseView(
         Double acceptedChance,
 
-        @Schema(description = "All loads times this would just be carried; 16 at most.")
+        @Schema(
+                description =
+                        "All loads times this would just be carried, through the inverter as it is; 16 at most, and 0"
+                                + " when even the smallest load is too much.")
         Double loadFactor,
 
         @Schema(description = "Nights that such a trip may last; absent when even the first is too many.") @Nullable
         Integer nights,
 
         @Schema(description = "Whether it may be more nights than were tried.")
-        Boolean nightsAreMore) {}
+        Boolean nightsAreMore,
+
+        @Schema(description = "How many of the runs the nights are counted in, from the first on.")
+        Integer nightsRuns) {}

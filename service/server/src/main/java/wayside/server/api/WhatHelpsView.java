@@ -5,5 +5,15 @@ import io.swagger.v3.oas.annotations.media.Schema;
 /** One change and what it does. */
 @Schema(
         name = "WhatHelps",
-        description = "One change to the system or the trip, and the chance of running flat with it.")
-public record WhatHelpsView(String code, String change, Double chanceOfRunningFlat) {}
+        description = "One change to the system or the trip, all else as it is, and the chance of running flat with it."
+                + " Less of a load is less of its power; an inverter that was left open stays as it was chosen.")
+public record WhatHelpsView(
+        @Schema(description = "Stable, kebab-case.", example = "more-panel")
+        String code,
+
+        @Schema(description = "The change in words.") String change,
+
+        @Schema(description = "With the change [share].") Double chanceOfRunningFlat,
+
+        @Schema(description = "Without it, in the same runs [share].")
+        Double chanceWithoutChange) {}

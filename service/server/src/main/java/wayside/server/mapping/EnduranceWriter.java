@@ -37,6 +37,7 @@ public final class EnduranceWriter {
         double coldHours = figures.at("/coldLockoutHours", result.cycles().coldLockoutHours());
         double coldWh = figures.at("/coldLockoutWh", result.cycles().coldLockoutWh());
         InverseView inverse = inverse(result, figures);
+        int compared = (int) figures.at("/comparedRuns", result.comparedRuns());
         List<WhatHelpsView> helps = helps(result.whatHelps(), figures);
         int runs = (int) figures.at("/runs", result.runs());
         Tail tail = Tail.of(answer, figures);
@@ -58,6 +59,7 @@ public final class EnduranceWriter {
                 coldWh,
                 worst(result.worst(), result.worstText()),
                 inverse,
+                compared,
                 helps,
                 tail.derivation(),
                 tail.assumptions(),
@@ -123,14 +125,19 @@ public final class EnduranceWriter {
         Integer nights = result.nights()
                 .map(value -> (int) Math.round(figures.at("/inverse/nights", value)))
                 .orElse(null);
-        return new InverseView(accepted, factor, nights, result.nightsAreMore());
+        int runs = (int) figures.at("/inverse/nightsRuns", result.nightsRuns());
+        return new InverseView(accepted, factor, nights, result.nightsAreMore(), runs);
     }
 
     static List<WhatHelpsView> helps(List<WhatHelps> changes, Figures figures) {
         List<WhatHelpsView> views = new ArrayList<>();
         for (WhatHelps change : changes) {
-            String at = "/whatHelps/" + views.size() + "/chanceOfRunningFlat";
-            views.add(new WhatHelpsView(change.code(), change.change(), figures.at(at, change.chanceOfRunningFlat())));
+            String at = "/whatHelps/" + views.size();
+            views.add(new WhatHelpsView(
+                    change.code(),
+                    change.change(),
+                    figures.at(at + "/chanceOfRunningFlat", change.chanceOfRunningFlat()),
+                    figures.at(at + "/chanceWithoutChange", change.chanceWithout())));
         }
         return views;
     }

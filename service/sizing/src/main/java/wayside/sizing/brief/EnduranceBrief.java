@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * @param loads at least one
  * @param initialStateOfCharge at the first midnight [share]; full if absent
  * @param compartmentOffsetC how much warmer than the air the bank stands [K]; outside air if absent
- * @param acceptedChance chance of running flat that the customer takes, for the questions turned round [share]
+ * @param acceptedChance chance of running flat that the customer takes, for the questions turned round [share], below 1
  * @param sampling how often the trip is lived, and in what weathers
  */
 public record EnduranceBrief(

@@ -1,5 +1,6 @@
 package wayside.sizing.brief;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -29,6 +30,19 @@ public record EnergyBrief(
                 InverterSpec.OPEN,
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
+    }
+
+    /** The same with all loads drawing so many times their power. */
+    public EnergyBrief drawing(double factor) {
+        List<Load> all = loads.stream().map(load -> load.drawing(factor)).toList();
+        return new EnergyBrief(all, busVoltageV, inverter, standbyW, ambientC);
+    }
+
+    /** The same with another load in the place of one. */
+    public EnergyBrief with(int index, Load load) {
+        List<Load> all = new ArrayList<>(loads);
+        all.set(index, load);
+        return new EnergyBrief(all, busVoltageV, inverter, standbyW, ambientC);
     }
 
     public EnergyBrief standby(double newStandbyW) {

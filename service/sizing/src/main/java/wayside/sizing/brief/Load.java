@@ -64,6 +64,21 @@ public record Load(
                 name, newSupply, quantity, power, hoursPerDay, dutyCycle, windows, surge, essential, ambientDuty);
     }
 
+    /** The same load drawing so many times its power while it runs. */
+    public Load drawing(double factor) {
+        return new Load(
+                name,
+                supply,
+                quantity,
+                power.times(factor),
+                hoursPerDay,
+                dutyCycle,
+                windows,
+                surge,
+                essential,
+                ambientDuty);
+    }
+
     public Load times(int newQuantity) {
         return new Load(
                 name, supply, newQuantity, power, hoursPerDay, dutyCycle, windows, surge, essential, ambientDuty);

@@ -24,6 +24,10 @@ public record Stay(
         return new Stay(place, month, nights, Optional.empty(), Optional.empty(), 0, 0);
     }
 
+    public Stay lasting(int newNights) {
+        return new Stay(place, month, newNights, sky, ambient, drivingHoursPerDay, hookupHoursPerDay);
+    }
+
     public Stay under(Sky newSky) {
         return new Stay(place, month, nights, Optional.of(newSky), ambient, drivingHoursPerDay, hookupHoursPerDay);
     }

@@ -1,5 +1,6 @@
 package wayside.sizing.brief;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -17,6 +18,24 @@ public record Trip(List<Stay> stays) {
 
     public static Trip of(Stay... stays) {
         return new Trip(List.of(stays));
+    }
+
+    /**
+     * The same trip with so many nights: the last stay is lengthened, or what comes later is left out.
+     *
+     * @param newNights 1 or more
+     */
+    public Trip lasting(int newNights) {
+        List<Stay> kept = new ArrayList<>();
+        int left = newNights;
+        for (Stay stay : stays) {
+            boolean last = kept.size() == stays.size() - 1;
+            if (left > 0) {
+                kept.add(stay.lasting(last ? left : Math.min(left, stay.nights())));
+                left -= stay.nights();
+            }
+        }
+        return new Trip(kept);
     }
 
     public int nights() {

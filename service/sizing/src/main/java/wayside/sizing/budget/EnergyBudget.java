@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import wayside.sizing.brief.EnergyBrief;
+import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.demand.Demand;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.inverter.InverterLoss;
@@ -76,6 +78,22 @@ public record EnergyBudget(
         Optional<InverterLoss> loss = rating.map(r -> InverterLoss.of(demand, brief.inverter(), r, path + "/inverter"));
         Derived standby = BudgetDefaults.standbyWh(brief, path);
         return new BudgetTotals(demand, rating, loss, standby, BudgetDefaults.busVoltageV(brief, path), path).budget();
+    }
+
+    /** The inverter as it stands, when loads change that it was chosen for: rating, idle power and hours stay. */
+    public InverterSpec inverterAsItIs(InverterSpec asked) {
+        return inverterRating
+                .map(rating -> new InverterSpec(
+                        given(rating.continuousW()),
+                        given(rating.surgeW()),
+                        given(inverterLoss.orElseThrow().idlePowerW()),
+                        asked.efficiency(),
+                        given(inverterLoss.orElseThrow().hoursOn())))
+                .orElse(asked);
+    }
+
+    private static OptionalDouble given(Derived value) {
+        return OptionalDouble.of(value.value());
     }
 
     /** The traced figures in reading order. */

@@ -42,7 +42,7 @@ public record ByChance(
     public List<Derived> figures() {
         List<Derived> figures = new ArrayList<>(List.of(accepted, chance.value(), chance.low(), chance.high(), runs));
         ruleOfThumbChance.ifPresent(figures::add);
-        whatHelps.forEach(change -> figures.add(change.chanceOfRunningFlat()));
+        whatHelps.forEach(change -> figures.addAll(change.figures()));
         return figures;
     }
 }

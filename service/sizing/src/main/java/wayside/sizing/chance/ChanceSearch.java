@@ -1,7 +1,5 @@
 package wayside.sizing.chance;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -18,7 +16,6 @@ import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Unit;
 import wayside.sizing.trip.Endurance;
 import wayside.sizing.trip.EnduranceWords;
-import wayside.sizing.trip.Scenario;
 import wayside.sizing.trip.WhatHelps;
 
 /** Sizes bank and array so that the trip runs flat no more often than the customer accepts. */
@@ -83,7 +80,7 @@ public final class ChanceSearch {
             nominal = found("rated energy of the bank", bankWh, Unit.WATT_HOUR);
             chance = chance(nominal, arrayW);
         }
-        List<WhatHelps> helps = whatHelps(nominal, arrayW, chance.value());
+        List<WhatHelps> helps = ChanceChanges.ranked(trip, bankWh, arrayW.value(), chance.value());
         return new ByChance(
                 accepted,
                 chance,
@@ -122,35 +119,6 @@ public final class ChanceSearch {
                 .value());
     }
 
-    private List<WhatHelps> whatHelps(Derived nominal, Derived arrayW, Derived base) {
-        double bankWh = nominal.value();
-        double solarW = arrayW.value();
-        Scenario now = trip.scenario(bankWh, solarW);
-        List<WhatHelps> helps = new ArrayList<>(List.of(
-                help("more-panel", "100 W more panel", trip.scenario(bankWh, solarW + 100), base),
-                help("more-battery", "half as much battery again", trip.scenario(1.5 * bankWh, solarW), base),
-                help("less-load", "a fifth less of everything that runs", now.withLoads(0.8), base)));
-        if (plain.chargers().alternator().isPresent()) {
-            Scenario driving = trip.scenario(bankWh, solarW, 1);
-            helps.add(help("more-driving", "an hour's drive more each day", driving, base));
-        }
-        return helps.stream()
-                .sorted(Comparator.comparingDouble(h -> h.chanceOfRunningFlat().value()))
-                .toList();
-    }
-
-    private WhatHelps help(String code, String change, Scenario scenario, Derived base) {
-        return new WhatHelps(
-                code,
-                change,
-                Derived.computed(
-                        "chance of running flat with " + change,
-                        trip.searchedShare(scenario),
-                        Unit.SHARE,
-                        Formula.definition("p = n_flat / N in the same weathers, with one change; p0 without it"),
-                        base.as("p0")));
-    }
-
     private static String advice(Derived nominal, Derived arrayW, double chance, List<WhatHelps> helps) {
         return String.format(
                         Locale.ROOT,
@@ -158,6 +126,6 @@ public final class ChanceSearch {
                         nominal.value(),
                         arrayW.value(),
                         EnduranceWords.often(chance))
-                + EnduranceWords.whatHelpsMost(chance, helps);
+                + EnduranceWords.whatHelpsMost(helps);
     }
 }

@@ -3,8 +3,11 @@ package wayside.sizing.chance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.PanelMount;
+import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.endurance.LedgerDay;
 import wayside.sizing.endurance.Proportion;
 import wayside.sizing.endurance.RecordedWeather;
@@ -45,6 +48,7 @@ final class ChanceTrip {
     private final TripModel model;
     private final Weather weather;
     private final RecordedWeather searched;
+    private final int searchedRuns;
     private final Derived runs;
     private final Derived age;
 
@@ -52,10 +56,13 @@ final class ChanceTrip {
         this.site = site;
         model = model(site);
         long seed = site.brief().sampling().seed();
-        weather = model.weather(seed, site.brief().system().panel().orElse(PanelMount.OPEN));
-        runs = runs(site, weather.hours());
-        int affordable = Math.max(FEWEST_SEARCHED, SEARCHED_HOURS / weather.hours());
-        searched = RecordedWeather.of(weather, Math.min((int) runs.value(), Math.min(SEARCH_RUNS, affordable)));
+        Weather drawn = model.weather(seed, site.brief().system().panel().orElse(PanelMount.OPEN));
+        runs = runs(site, drawn.hours());
+        int all = (int) runs.value();
+        searched = RecordedWeather.of(drawn, all);
+        weather = searched.runs() == all ? searched : drawn;
+        int affordable = Math.max(FEWEST_SEARCHED, SEARCHED_HOURS / drawn.hours());
+        searchedRuns = Math.min(searched.runs(), Math.min(SEARCH_RUNS, affordable));
         age = site.chemistry().endOfLifeShare();
     }
 
@@ -86,14 +93,30 @@ final class ChanceTrip {
                 SkyUncertainty.of(site.brief().sampling(), months));
     }
 
-    private List<LedgerDay> days(Chargers chargers, double moreDriving) {
+    /**
+     * All loads drawing so many times their power, through the inverter of the system, which stays as it is.
+     *
+     * @return the trip that takes so much
+     */
+    TripModel drawing(double factor) {
+        SystemWishes wishes = site.brief().system();
+        EnergyBrief energy = new EnergyBrief(
+                site.brief().loads(),
+                wishes.busVoltageV(),
+                model.budgets().get(0).inverterAsItIs(wishes.inverter()),
+                wishes.standbyW(),
+                OptionalDouble.empty());
+        return model.taking(energy.drawing(factor));
+    }
+
+    private List<LedgerDay> days(TripModel lived, Chargers chargers, double moreDriving) {
         double alternatorW =
                 chargers.alternator().map(a -> a.chargerPowerW().value()).orElse(0.0);
         double shoreW = chargers.shore().map(s -> s.chargerPowerW().value()).orElse(0.0);
-        return model.days(
+        return lived.days(
                 alternatorW,
                 shoreW,
-                stay -> Skies.DRAWN.bankC(model, stay, site.offsetK().value()),
+                stay -> Skies.DRAWN.bankC(lived, stay, site.offsetK().value()),
                 hours -> Math.min(24, hours + moreDriving),
                 hours -> hours);
     }
@@ -129,33 +152,40 @@ final class ChanceTrip {
 
     /** A pair with the chargers that go with such a bank. */
     Scenario scenario(double nominalWh, double solarW) {
-        return scenario(nominalWh, solarW, 0);
+        return scenario(model, chargers(nominalWh), nominalWh, solarW, 0);
     }
 
-    /** The same, driving some hours more each day. */
-    Scenario scenario(double nominalWh, double solarW, double moreDriving) {
-        List<LedgerDay> days = days(chargers(tried(nominalWh)), moreDriving);
+    /** A pair with other chargers, on a trip that takes something else or drives some hours more each day. */
+    Scenario scenario(TripModel lived, Chargers chargers, double nominalWh, double solarW, double moreDriving) {
+        List<LedgerDay> days = days(lived, chargers, moreDriving);
         return new Scenario(days, site.chemistry(), nominalWh, age.value(), solarW, 1);
     }
 
-    private Chargers chargers(Derived nominalWh) {
-        return Chargers.of(site, nominalWh);
-    }
-
-    private static Derived tried(double nominalWh) {
-        return Derived.computed(
-                "rated energy tried", nominalWh, Unit.WATT_HOUR, Formula.definition("by halving the range"));
+    /** Those that go with a bank of a size [Wh]. */
+    Chargers chargers(double nominalWh) {
+        return Chargers.of(
+                site,
+                Derived.computed(
+                        "rated energy tried", nominalWh, Unit.WATT_HOUR, Formula.definition("by halving the range")));
     }
 
     /** Share of the searched lives that run flat. */
     double searchedShare(Scenario scenario) {
-        return (double) Simulation.flatRuns(scenario.ledger(), searched, searched.runs()) / searched.runs();
+        return (double) Simulation.flatRuns(scenario.ledger(), searched, searchedRuns) / searchedRuns;
+    }
+
+    /** Share of all lives that run flat. */
+    double share(Scenario scenario) {
+        return (double) flat(scenario) / (int) runs.value();
+    }
+
+    private int flat(Scenario scenario) {
+        return Simulation.flatRuns(scenario.ledger(), weather, (int) runs.value());
     }
 
     /** The chance in all lives, traced. */
     Endurance.Chance chance(Scenario scenario, String label, Derived nominalWh, Optional<Derived> solarW) {
-        int count = (int) runs.value();
-        Proportion chance = Proportion.of(Simulation.flatRuns(scenario.ledger(), weather, count), count);
+        Proportion chance = Proportion.of(flat(scenario), (int) runs.value());
         Input[] grounds = grounds(nominalWh, solarW);
         String text =
                 "p = n_flat / N: lives of the trip in which an essential load goes short, the bank aged to a share a";
@@ -169,7 +199,7 @@ final class ChanceTrip {
     private Input[] grounds(Derived nominalWh, Optional<Derived> solarW) {
         List<Input> inputs = new ArrayList<>(List.of(
                 nominalWh.as("E"), age.as("a"), runs.as("N"), site.offsetK().as("dT")));
-        Chargers chargers = chargers(nominalWh);
+        Chargers chargers = Chargers.of(site, nominalWh);
         chargers.alternator()
                 .ifPresent(alternator -> inputs.add(alternator.chargerPowerW().as("P_alternator")));
         chargers.shore().ifPresent(shore -> inputs.add(shore.chargerPowerW().as("P_shore")));

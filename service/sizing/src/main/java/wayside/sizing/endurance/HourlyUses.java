@@ -30,11 +30,6 @@ public final class HourlyUses {
         return new HourlyUses(loads, new double[HOURS], new double[HOURS]);
     }
 
-    /** All loads and their inverter losses grown alike; the standby stays. */
-    public HourlyUses scaled(double factor) {
-        return new HourlyUses(times(loadsW, factor), times(inverterW, factor), standbyW);
-    }
-
     /** The loads of a day [Wh]. */
     public double loadsWh() {
         return sum(loadsW);
@@ -54,14 +49,6 @@ public final class HourlyUses {
             sum[hour] = loadsW[hour] + inverterW[hour] + standbyW[hour];
         }
         return sum;
-    }
-
-    private static double[] times(double[] values, double factor) {
-        double[] result = values.clone();
-        for (int i = 0; i < result.length; i++) {
-            result[i] *= factor;
-        }
-        return result;
     }
 
     static double sum(double[] values) {

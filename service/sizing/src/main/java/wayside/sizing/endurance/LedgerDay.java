@@ -60,9 +60,4 @@ public final class LedgerDay {
     public HourlyUses other() {
         return other;
     }
-
-    /** The same day with all loads grown alike. */
-    public LedgerDay withLoads(double factor) {
-        return new LedgerDay(nights, essential.scaled(factor), other.scaled(factor), alternatorW, shoreW, bankC);
-    }
 }

@@ -27,6 +27,8 @@ import wayside.sizing.trace.Derived;
  * @param loadFactor all loads times this would just be carried at that chance
  * @param nights that such a trip may last at that chance; empty when even the first is too many
  * @param nightsAreMore whether it may be more than that
+ * @param nightsRuns how many of the runs the nights are counted in
+ * @param comparedRuns how many of the runs the load factor and what helps are tried in
  * @param whatHelps one change each, the most helpful first
  */
 public record Endurance(
@@ -46,21 +48,24 @@ public record Endurance(
         Derived loadFactor,
         Optional<Derived> nights,
         boolean nightsAreMore,
+        Derived nightsRuns,
+        Derived comparedRuns,
         List<WhatHelps> whatHelps) {
-    /** Runs for the comparisons beside the main answer. */
-    private static final int COMPARED_RUNS = 1000;
-
     public Endurance {
         whatHelps = List.copyOf(whatHelps);
     }
 
-    /** What an outcome means for the question. */
-    public static Endurance of(EnduranceQuestion question, Outcome outcome) {
+    /**
+     * What an outcome means for the question.
+     *
+     * @param compared weather in which changes and questions turned round are tried
+     */
+    public static Endurance of(EnduranceQuestion question, Outcome outcome, RecordedWeather compared) {
         LedgerSteps steps = new LedgerSteps(question);
         EnduranceFigures figures = new EnduranceFigures(question, outcome, steps);
         Chance chance = figures.chance();
-        RecordedWeather compared = RecordedWeather.of(question.weather(), Math.min(outcome.runs(), COMPARED_RUNS));
-        List<WhatHelps> changes = EnduranceChanges.ranked(question, compared, chance.value());
+        List<WhatHelps> changes =
+                EnduranceChanges.ranked(question, compared, figures.comparedChance(compared, chance.value()));
         EnduranceInverse inverse = new EnduranceInverse(question, compared, steps);
         Optional<Derived> nights = inverse.nights();
         return new Endurance(
@@ -80,6 +85,8 @@ public record Endurance(
                 inverse.loadFactor(),
                 nights,
                 inverse.isMore(nights),
+                inverse.nightsRuns(),
+                figures.comparedRuns(compared),
                 changes);
     }
 
@@ -129,7 +136,8 @@ public record Endurance(
                 cycles.coldLockoutWh()));
         figures.addAll(List.of(floorShare, acceptedChance, loadFactor));
         nights.ifPresent(figures::add);
-        whatHelps.forEach(change -> figures.add(change.chanceOfRunningFlat()));
+        figures.addAll(List.of(nightsRuns, comparedRuns));
+        whatHelps.forEach(change -> figures.addAll(change.figures()));
         return figures;
     }
 

@@ -6,11 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import wayside.sizing.brief.BuiltSystem;
-import wayside.sizing.brief.InverterSpec;
+import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.PanelMount;
-import wayside.sizing.brief.RunningPower;
+import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Supply;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.endurance.RecordedWeather;
@@ -58,10 +59,10 @@ final class EnduranceChanges {
         if (solarW > 0 && flat) {
             PanelMount panel = question.brief().system().panel();
             PanelMount tilted =
-                    new PanelMount(OptionalDouble.of(TILT_DEGREES), panel.azimuthDegrees(), panel.shadedShare());
+                    new PanelMount(OptionalDouble.of(TILT_DEGREES), OptionalDouble.empty(), panel.shadedShare());
             add(
                     "tilt-panel",
-                    "the panel tilted by 30 degrees towards the noon sun",
+                    "the panel tilted by 30 degrees towards the equator",
                     plain,
                     RecordedWeather.of(
                             question.skies()
@@ -85,22 +86,20 @@ final class EnduranceChanges {
     }
 
     private void loads() {
-        List<Load> all = question.brief().loads();
+        EnergyBrief energy = question.energy();
         int largest = largest();
-        List<Load> less = new ArrayList<>(all);
-        less.set(largest, smaller(all.get(largest)));
-        InverterSpec inverter = question.brief().system().inverter();
+        Load load = energy.loads().get(largest);
         add(
                 "less-load",
-                all.get(largest).name() + " with a fifth less",
-                question.scenario(EnduranceQuestion.model(question.brief(), less, inverter), 0, 0),
+                load.name() + " with a fifth less",
+                question.taking(energy.with(largest, load.drawing(LESS_LOAD))),
                 weather);
-        inverterHours(all)
+        inverterHours(energy)
                 .ifPresent(hours -> add(
                         "inverter-off",
                         String.format(
                                 Locale.ROOT, "the inverter on for %.1f hours a day only, while it is used", hours),
-                        question.scenario(EnduranceQuestion.model(question.brief(), all, inverter.onFor(hours)), 0, 0),
+                        question.taking(energy.through(energy.inverter().onFor(hours))),
                         weather));
     }
 
@@ -116,50 +115,37 @@ final class EnduranceChanges {
         return largest;
     }
 
-    private static Load smaller(Load load) {
-        RunningPower power = load.power() instanceof RunningPower.Amps amps
-                ? new RunningPower.Amps(amps.currentA() * LESS_LOAD, amps.voltageV())
-                : new RunningPower.Watts(((RunningPower.Watts) load.power()).powerW() * LESS_LOAD);
-        return new Load(
-                load.name(),
-                load.supply(),
-                load.quantity(),
-                power,
-                load.hoursPerDay(),
-                load.dutyCycle(),
-                load.windows(),
-                load.surge(),
-                load.essential(),
-                load.ambientDuty());
-    }
-
-    /** Hours a day in which some AC load is on, when that is well below those the inverter is. */
-    private Optional<Double> inverterHours(List<Load> loads) {
-        double used = loads.stream()
+    /** Hours a day in which some AC load is on, in full tenths, when that is well below those the inverter is. */
+    private static Optional<Double> inverterHours(EnergyBrief energy) {
+        double used = energy.loads().stream()
                 .filter(load -> load.supply() == Supply.AC)
-                .mapToDouble(load -> load.hoursPerDay()
-                        .orElse(load.windows().stream()
-                                        .mapToInt(w -> w.minutes())
-                                        .sum()
-                                / 60.0))
+                .mapToDouble(Load::hoursOn)
                 .sum();
-        double on = question.brief().system().inverter().hoursPerDay().orElse(24);
-        return used > 0 && used < 0.75 * on ? Optional.of(used) : Optional.empty();
+        double told = Math.ceil(10 * used - 1e-9) / 10;
+        double on = energy.inverter().hoursPerDay().orElse(24);
+        return used > 0 && told < 0.75 * on ? Optional.of(told) : Optional.empty();
     }
 
     private void travel() {
         BuiltSystem system = question.brief().system();
-        if (system.alternatorChargerA() > 0) {
-            add("more-driving", "an hour's drive more each day", question.scenario(question.model(), 1, 0), weather);
+        if (system.alternatorChargerA() > 0 && hasAnHourMore(Stay::drivingHoursPerDay)) {
+            add("more-driving", "an hour's drive more each day", question.travelling(1, 0), weather);
         }
-        if (system.shoreChargerW() > 0) {
-            add("more-hookup", "an hour more at a hookup each day", question.scenario(question.model(), 0, 1), weather);
+        if (system.shoreChargerW() > 0 && hasAnHourMore(Stay::hookupHoursPerDay)) {
+            add("more-hookup", "an hour more at a hookup each day", question.travelling(0, 1), weather);
         }
+    }
+
+    private boolean hasAnHourMore(ToDoubleFunction<Stay> hours) {
+        return question.brief().trip().stays().stream().mapToDouble(hours).anyMatch(each -> each + 1 <= 24);
     }
 
     private void add(String code, String change, Scenario scenario, RecordedWeather sun) {
         int flat = Simulation.flatRuns(scenario.ledger(), sun, sun.runs());
         changes.add(new WhatHelps(
-                code, change, LedgerSteps.share("chance of running flat with " + change, flat, sun.runs(), base)));
+                code,
+                change,
+                LedgerSteps.share("chance of running flat with " + change, flat, sun.runs(), base),
+                base));
     }
 }

@@ -2,6 +2,8 @@ package wayside.sizing.trip;
 
 import wayside.sizing.endurance.Outcome;
 import wayside.sizing.endurance.Proportion;
+import wayside.sizing.endurance.RecordedWeather;
+import wayside.sizing.endurance.Simulation;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Unit;
@@ -19,6 +21,38 @@ record EnduranceFigures(EnduranceQuestion question, Outcome outcome, LedgerSteps
                         "p = n_flat / N: lives of the trip in which an essential load goes short in some hour"),
                 steps.step("chance of running flat, low end", chance.low(), Unit.SHARE, range),
                 steps.step("chance of running flat, high end", chance.high(), Unit.SHARE, range));
+    }
+
+    /**
+     * The chance that changes are compared with: of the same runs as theirs.
+     *
+     * @param chance of all runs
+     */
+    Derived comparedChance(RecordedWeather compared, Derived chance) {
+        if (compared.runs() == outcome.runs()) {
+            return chance;
+        }
+        int flat = Simulation.flatRuns(question.scenario().ledger(), compared, compared.runs());
+        return steps.step(
+                "chance of running flat in the first runs",
+                (double) flat / compared.runs(),
+                Unit.SHARE,
+                "p = n_flat / n of the first n runs, in which changes are compared");
+    }
+
+    /** How many runs changes and questions turned round are tried in. */
+    Derived comparedRuns(RecordedWeather compared) {
+        return compared.runs() == outcome.runs() ? question.runs() : fewerRuns(question, compared.runs());
+    }
+
+    /** Of a trip whose every run would take too long. */
+    static Derived fewerRuns(EnduranceQuestion question, int runs) {
+        return Derived.computed(
+                "trips lived for a comparison",
+                runs,
+                Unit.COUNT,
+                Formula.definition("n = the first of the N runs that some million simulated hours allow"),
+                question.runs().as("N"));
     }
 
     Endurance.Sources sources() {

@@ -1,9 +1,8 @@
 package wayside.sizing.trip;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 import java.util.Optional;
-import wayside.sizing.brief.Stay;
+import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.endurance.RecordedWeather;
 import wayside.sizing.endurance.Simulation;
@@ -18,6 +17,10 @@ final class EnduranceInverse {
     private static final int HALVINGS = 12;
     private static final int MORE_NIGHTS = 60;
     private static final int MOST_NIGHTS = 366;
+    private static final int FEWEST_RUNS = 100;
+    private static final int FEW_RUNS = 200;
+    /** Simulated hours of the nights: they bound the time of an answer. */
+    private static final int NIGHTS_HOURS = 4_000_000;
 
     private final EnduranceQuestion question;
     private final RecordedWeather weather;
@@ -42,14 +45,14 @@ final class EnduranceInverse {
         return accepted;
     }
 
-    /** What all loads may be multiplied by; 16 at most. */
+    /** What all loads may be multiplied by, through the inverter as it is; 16 at most. */
     Derived loadFactor() {
-        Scenario scenario = question.scenario();
+        EnergyBrief energy = question.energy();
         double low = 0;
         double high = MOST_LOAD;
         for (int i = 0; i < HALVINGS; i++) {
             double middle = i == 0 ? 1 : (low + high) / 2;
-            if (carried(scenario.withLoads(middle))) {
+            if (carried(question.taking(energy.drawing(middle)))) {
                 low = middle;
             } else {
                 high = middle;
@@ -59,17 +62,37 @@ final class EnduranceInverse {
                 "loads that would just be carried, as a multiple",
                 low,
                 Unit.COUNT,
-                "largest f, up to 16, with n_flat / N not above the accepted chance; found by halving");
+                "largest f, up to 16, with n_flat / N not above the accepted chance, the inverter as it is; found by halving");
     }
 
     private boolean carried(Scenario scenario) {
-        int flat = Simulation.flatRuns(scenario.ledger(), weather, weather.runs());
-        return flat <= accepted.value() * weather.runs();
+        return Simulation.flatRuns(scenario.ledger(), weather, weather.runs()) <= taken(weather.runs());
+    }
+
+    /** How many of the runs may go flat at the accepted chance. */
+    private int taken(int runs) {
+        int most = (int) Math.ceil(accepted.value() * runs);
+        return (double) most / runs <= accepted.value() ? most : most - 1;
+    }
+
+    /** How many runs the nights are counted in. */
+    Derived nightsRuns() {
+        int runs = runsOfNights();
+        return runs == (int) question.runs().value() ? question.runs() : EnduranceFigures.fewerRuns(question, runs);
+    }
+
+    private int runsOfNights() {
+        return Math.min(weather.runs(), Math.max(FEWEST_RUNS, NIGHTS_HOURS / (24 * mostNights())));
+    }
+
+    private int mostNights() {
+        int asked = question.brief().trip().nights();
+        return Math.max(asked, Math.min(asked + MORE_NIGHTS, MOST_NIGHTS));
     }
 
     /** Nights that are passed at the accepted chance when the last stay is as long as it likes. */
     Optional<Derived> nights() {
-        int nights = nights(longTrip());
+        int nights = nightsOf(runsOfNights());
         return nights == 0
                 ? Optional.empty()
                 : Optional.of(steps.step(
@@ -80,30 +103,27 @@ final class EnduranceInverse {
     }
 
     boolean isMore(Optional<Derived> nights) {
-        return nights.isPresent() && nights.get().value() >= longTrip().nights();
+        return nights.isPresent() && nights.get().value() >= mostNights();
     }
 
-    private int nights(Trip trip) {
+    /** A few runs tell how long the others need be followed; where that was too short, all are followed to the end. */
+    private int nightsOf(int runs) {
+        int few = Math.min(runs, FEW_RUNS);
+        int far = firstFlatNights(mostNights(), few)[Math.min(few - 1, 2 * taken(few) + few / 40)] + 1;
+        if (far < mostNights()) {
+            int nights = firstFlatNights(far, runs)[taken(runs)];
+            if (nights < far) {
+                return nights;
+            }
+        }
+        return firstFlatNights(mostNights(), runs)[taken(runs)];
+    }
+
+    /** Full nights before each run goes flat on a trip of so many, sorted. */
+    private int[] firstFlatNights(int nights, int runs) {
+        Trip trip = question.brief().trip().lasting(nights);
         EnduranceQuestion asked = EnduranceQuestion.of(question.brief().on(trip), question.skies());
-        int runs = Math.min(
-                weather.runs(), Math.max(100, 1_000_000 / asked.weather().hours()));
         int[] hours = Simulation.firstFlatHours(asked.scenario().ledger(), asked.weather(), runs);
-        int taken = (int) Math.floor(accepted.value() * runs);
-        return taken >= runs ? trip.nights() : hours[taken] / 24;
-    }
-
-    private Trip longTrip() {
-        List<Stay> stays = new ArrayList<>(question.brief().trip().stays());
-        Stay last = stays.remove(stays.size() - 1);
-        int room = Math.max(0, MOST_NIGHTS - question.brief().trip().nights());
-        stays.add(new Stay(
-                last.place(),
-                last.month(),
-                last.nights() + Math.min(MORE_NIGHTS, room),
-                last.sky(),
-                last.ambient(),
-                last.drivingHoursPerDay(),
-                last.hookupHoursPerDay()));
-        return new Trip(stays);
+        return Arrays.stream(hours).map(hour -> hour / 24).toArray();
     }
 }

@@ -1,15 +1,15 @@
 package wayside.sizing.trip;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.EnduranceBrief;
+import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.InverterSpec;
-import wayside.sizing.brief.Load;
 import wayside.sizing.charging.ChargerNeed;
 import wayside.sizing.endurance.Outcome;
+import wayside.sizing.endurance.RecordedWeather;
 import wayside.sizing.endurance.Simulation;
 import wayside.sizing.endurance.Weather;
 import wayside.sizing.storage.BankPlace;
@@ -41,7 +41,8 @@ public record EnduranceQuestion(
 
     public static EnduranceQuestion of(EnduranceBrief brief, Skies skies) {
         BuiltSystem system = brief.system();
-        TripModel model = model(brief, brief.loads(), system.inverter());
+        TripModel model =
+                TripModel.of(brief.trip(), energy(brief, system.inverter()), system.panel(), brief.sampling());
         return new EnduranceQuestion(
                 brief,
                 model,
@@ -62,16 +63,20 @@ public record EnduranceQuestion(
                 skies.over(model, system.panel(), brief.sampling().seed()));
     }
 
-    static TripModel model(EnduranceBrief brief, List<Load> loads, InverterSpec inverter) {
+    private static EnergyBrief energy(EnduranceBrief brief, InverterSpec inverter) {
         BuiltSystem system = brief.system();
-        return TripModel.of(
-                brief.trip(),
-                loads,
-                system.panel(),
-                inverter,
+        return new EnergyBrief(
+                brief.loads(),
                 OptionalDouble.of(system.busVoltageV()),
+                inverter,
                 system.standbyW(),
-                brief.sampling());
+                OptionalDouble.empty());
+    }
+
+    /** What a day takes, the inverter being the one that stands in the vehicle: it does not change with the loads. */
+    EnergyBrief energy() {
+        return energy(
+                brief, model.budgets().get(0).inverterAsItIs(brief.system().inverter()));
     }
 
     private static ChargerNeed charger(BuiltSystem system, TripModel model) {
@@ -99,13 +104,29 @@ public record EnduranceQuestion(
                 .unlessGiven(given);
     }
 
+    /** The weather in which changes are compared: of all runs of the trip, or of as many as are kept. */
+    public RecordedWeather compared() {
+        return RecordedWeather.of(weather, (int) runs.value());
+    }
+
     /** The trip, lived. */
-    public Outcome outcome() {
-        return Simulation.simulate(scenario().ledger(), weather, (int) runs.value());
+    public Outcome outcome(RecordedWeather compared) {
+        int all = (int) runs.value();
+        return Simulation.simulate(scenario().ledger(), compared.runs() == all ? compared : weather, all);
     }
 
     Scenario scenario() {
-        return scenario(model, 0, 0);
+        return travelling(0, 0);
+    }
+
+    /** The same system on the same trip, whose day takes something else. */
+    Scenario taking(EnergyBrief energy) {
+        return scenario(model.taking(energy), offsetK.value(), 0, 0);
+    }
+
+    /** Some more hours of driving and at a hookup each day. */
+    Scenario travelling(double moreDriving, double moreHookup) {
+        return scenario(model, offsetK.value(), moreDriving, moreHookup);
     }
 
     /** The coldest hour that the bank may meet [C]. */
@@ -122,11 +143,6 @@ public record EnduranceQuestion(
     /** The bank standing so much warmer still [K]. */
     Scenario warmerScenario(double moreK) {
         return scenario(model, offsetK.value() + moreK, 0, 0);
-    }
-
-    /** The same system on another model of the trip, with some more hours of driving and at a hookup each day. */
-    Scenario scenario(TripModel trip, double moreDriving, double moreHookup) {
-        return scenario(trip, offsetK.value(), moreDriving, moreHookup);
     }
 
     private Scenario scenario(TripModel trip, double warmerK, double moreDriving, double moreHookup) {

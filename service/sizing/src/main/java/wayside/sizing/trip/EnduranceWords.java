@@ -17,13 +17,13 @@ public final class EnduranceWords {
                 question.charger().nominalEnergyWh().value(),
                 question.solarW().value(),
                 often(chance));
-        return head + whatHelpsMost(chance, changes);
+        return head + whatHelpsMost(changes);
     }
 
     /** The first of the changes, when it helps at all. */
-    public static String whatHelpsMost(double chance, List<WhatHelps> changes) {
+    public static String whatHelpsMost(List<WhatHelps> changes) {
         return changes.stream()
-                .filter(change -> change.chanceOfRunningFlat().value() < chance)
+                .filter(WhatHelps::helps)
                 .findFirst()
                 .map(change -> String.format(
                         Locale.ROOT,

@@ -33,12 +33,4 @@ public record Scenario(
     Scenario withBank(double newNominalWh) {
         return new Scenario(days, data, newNominalWh, ageShare, solarW, startShare);
     }
-
-    public Scenario withDays(List<LedgerDay> newDays) {
-        return new Scenario(newDays, data, nominalWh, ageShare, solarW, startShare);
-    }
-
-    public Scenario withLoads(double factor) {
-        return withDays(days.stream().map(day -> day.withLoads(factor)).toList());
-    }
 }

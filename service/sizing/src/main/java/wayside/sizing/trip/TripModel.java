@@ -2,12 +2,9 @@ package wayside.sizing.trip;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntFunction;
 import wayside.sizing.brief.EnergyBrief;
-import wayside.sizing.brief.InverterSpec;
-import wayside.sizing.brief.Load;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.Stay;
@@ -39,26 +36,30 @@ public record TripModel(Trip trip, List<SolarMonth> months, List<EnergyBudget> b
     }
 
     /** What a trip and its loads leave open is filled in. */
-    static TripModel of(
-            Trip trip,
-            List<Load> loads,
-            PanelMount panel,
-            InverterSpec inverter,
-            OptionalDouble busVoltageV,
-            OptionalDouble standbyW,
-            Sampling sampling) {
-        EnergyBrief energy = new EnergyBrief(loads, busVoltageV, inverter, standbyW, OptionalDouble.empty());
-        boolean changing = loads.stream().anyMatch(load -> !load.ambientDuty().isEmpty());
+    static TripModel of(Trip trip, EnergyBrief energy, PanelMount panel, Sampling sampling) {
         List<SolarMonth> months = new ArrayList<>();
-        List<EnergyBudget> budgets = new ArrayList<>();
         for (Stay stay : trip.stays()) {
-            int index = months.size();
-            SolarMonth month = SolarMonth.of(stay, index, panel, SYSTEM + "/panel");
-            months.add(month);
-            budgets.add(
-                    changing || index == 0 ? EnergyBudget.of(energy, month.sky().meanC(), SYSTEM) : budgets.get(0));
+            months.add(SolarMonth.of(stay, months.size(), panel, SYSTEM + "/panel"));
         }
-        return new TripModel(trip, months, budgets, SkyUncertainty.of(sampling, months));
+        return new TripModel(trip, months, budgets(energy, months), SkyUncertainty.of(sampling, months));
+    }
+
+    /** The same trip under the same skies with other loads, or another use of the inverter. */
+    public TripModel taking(EnergyBrief energy) {
+        return new TripModel(trip, months, budgets(energy, months), uncertainty);
+    }
+
+    private static List<EnergyBudget> budgets(EnergyBrief energy, List<SolarMonth> months) {
+        boolean changing =
+                energy.loads().stream().anyMatch(load -> !load.ambientDuty().isEmpty());
+        List<EnergyBudget> budgets = new ArrayList<>();
+        for (SolarMonth month : months) {
+            budgets.add(
+                    changing || budgets.isEmpty()
+                            ? EnergyBudget.of(energy, month.sky().meanC(), SYSTEM)
+                            : budgets.get(0));
+        }
+        return budgets;
     }
 
     /** The weather of the trip, drawn day by day; the same on any panel. */
