@@ -25,6 +25,6 @@ final class Query {
         throw new ProblemException(Problem.of(
                 ProblemKind.BAD_REQUEST,
                 "The query parameter " + received + " is not known here: this address takes none."
-                        + (context.method() == HandlerType.POST ? IN_THE_BODY : "")));
+                        + (HandlerType.POST.equals(context.method()) ? IN_THE_BODY : "")));
     }
 }
