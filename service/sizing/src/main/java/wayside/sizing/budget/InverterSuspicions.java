@@ -50,7 +50,7 @@ final class InverterSuspicions {
 
     private Optional<Caution> alone(LoadDemand load, String path) {
         if (load.powerOfOneW() > continuousW) {
-            String field = load.load().power() instanceof RunningPower.Amps ? "/currentA" : "/powerW";
+            String field = powerField(load);
             return Optional.of(warning(
                     "inverter-too-small",
                     path + field,
@@ -60,7 +60,7 @@ final class InverterSuspicions {
                     continuousW));
         }
         if (load.startOfOneW() > surgeW) {
-            String field = load.load().surge().orElseThrow() instanceof Surge.Watts ? "/surgeW" : "/surgeFactor";
+            String field = startField(load);
             return Optional.of(warning(
                     "inverter-surge-too-small",
                     path + field,
@@ -70,6 +70,18 @@ final class InverterSuspicions {
                     surgeW));
         }
         return Optional.empty();
+    }
+
+    /** Where its start is stated; a load without a surge starts at its running power. */
+    private static String startField(LoadDemand load) {
+        return load.load()
+                .surge()
+                .map(surge -> surge instanceof Surge.Watts ? "/surgeW" : "/surgeFactor")
+                .orElseGet(() -> powerField(load));
+    }
+
+    private static String powerField(LoadDemand load) {
+        return load.load().power() instanceof RunningPower.Amps ? "/currentA" : "/powerW";
     }
 
     private Optional<Caution> together() {
