@@ -4,13 +4,13 @@ import {toService} from '../units.js';
 
 const DAY = [0, 24, 'h'];
 const LARGEST_W = 1e6;
-const LENGTH = ['>0', 1000, 'm'];
+const LENGTH = [0.01, 1000, 'm'];
 
-/* What each control takes, in units of the service: [least, most, unit, whole]. ">0" is anything above nothing. */
+/* What each control takes, in units of the service: [least, most, unit, whole]. */
 export const BOUNDS = {
   quantity: [1, 1000, '', true],
-  power: ['>0', LARGEST_W, 'W'],
-  voltageV: ['>0', 1000, 'V'],
+  power: [0.1, LARGEST_W, 'W'],
+  voltageV: [1, 1000, 'V'],
   hoursPerDay: DAY,
   dutyCyclePercent: [0, 100, '%'],
   surgeFactor: [1, 20, ''],
@@ -22,10 +22,10 @@ export const BOUNDS = {
   meanC: [-60, 80, 'C'],
   autonomyDays: [0.1, 30, 'd'],
   shadedPercent: [0, 100, '%'],
-  nominalEnergyWh: ['>0', 1e7, 'Wh'],
+  nominalEnergyWh: [1, 1e7, 'Wh'],
   solarPowerW: [0, LARGEST_W, 'W'],
   alternatorChargerA: [0, 2000, 'A'],
-  alternatorRatingA: ['>0', 2000, 'A'],
+  alternatorRatingA: [0.01, 2000, 'A'],
   shoreChargerW: [0, LARGEST_W, 'W'],
   standbyW: [0, 10000, 'W'],
   inverterHoursPerDay: DAY,
@@ -59,10 +59,10 @@ export function faultWords(field, text, reader) {
 }
 
 function lies(value, [least, most, , whole]) {
-  return (least === '>0' ? value > 0 : value >= least) && value <= most && (!whole || Number.isInteger(value));
+  return value >= least && value <= most && (!whole || Number.isInteger(value));
 }
 
 function rangeOf([least, most, unit, whole], reader) {
   const said = (value) => reader.exactText(value, unit).trim();
-  return `${whole ? 'a whole number ' : ''}${least === '>0' ? `above 0 and at most ${said(most)}` : `from ${said(least).split('\u00a0')[0]} to ${said(most)}`}`;
+  return `${whole ? 'a whole number ' : ''}from ${said(least).split('\u00a0')[0]} to ${said(most)}`;
 }
