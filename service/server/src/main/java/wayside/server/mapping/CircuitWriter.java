@@ -60,6 +60,7 @@ final class CircuitWriter {
             @Nullable ShortfallView shortfall) {
         return new CircuitView(
                 duty.name(),
+                duty.count().map(count -> (int) figures.at("count", count)).orElse(null),
                 duty.rules().code(),
                 shortfall == null,
                 figures.at("currentA", duty.currentA()),
@@ -67,6 +68,7 @@ final class CircuitWriter {
                 figures.at("lengthM", duty.lengthM()),
                 figures.at("roundTripM", duty.roundTripM()),
                 figures.at("voltageV", duty.voltageV()),
+                figures.at("highestVoltageV", duty.highestVoltageV()),
                 figures.at("insulationC", duty.surroundings().insulationC()),
                 figures.at("ambientC", duty.surroundings().ambientC()),
                 (int) figures.at("bundledConductors", duty.surroundings().bundledCount()),

@@ -71,6 +71,7 @@ public final class RecommendationWriter {
         return chargers.alternator()
                 .map(charger -> new AlternatorView(
                         figures.at("chargerCurrentA", charger.chargerCurrentA()),
+                        figures.at("chargerLimitA", charger.limitA()),
                         figures.at("chargerPowerW", charger.chargerPowerW()),
                         figures.at("energyPerDayWh", chargers.alternatorWh().orElseThrow()),
                         figures.at(

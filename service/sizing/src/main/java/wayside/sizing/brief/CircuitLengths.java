@@ -10,7 +10,8 @@ import java.util.OptionalDouble;
  * @param inverter from the busbar to the inverter
  * @param controllerToBattery from the charge controller to the busbar
  * @param arrayToController from the roof to the charge controller
- * @param alternatorCharger from the starter battery to the busbar
+ * @param alternatorCharger from the starter battery to the charger between alternator and bank
+ * @param alternatorChargerToBusbar from that charger to the busbar
  * @param shoreCharger from the shore charger to the busbar
  * @param distribution from the busbar to the fuse box of the DC loads
  */
@@ -21,6 +22,7 @@ public record CircuitLengths(
         OptionalDouble controllerToBattery,
         OptionalDouble arrayToController,
         OptionalDouble alternatorCharger,
+        OptionalDouble alternatorChargerToBusbar,
         OptionalDouble shoreCharger,
         OptionalDouble distribution)
         implements Placed {
@@ -28,6 +30,7 @@ public record CircuitLengths(
     public static CircuitLengths open(At at) {
         return new CircuitLengths(
                 at,
+                OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),

@@ -69,7 +69,7 @@ public final class ChanceSearch {
         return new double[] {
             wishes.nominalEnergyWh()
                     .orElse(plain.battery().bank().nominalEnergyWh().value()),
-            wishes.solarPowerW().orElse(ChanceCurve.largestArrayW(plainArrayW))
+            wishes.solarPowerW().orElse(ChanceCurve.largestArrayW(trip.site(), plainArrayW))
         };
     }
 

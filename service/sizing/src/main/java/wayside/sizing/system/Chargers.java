@@ -64,7 +64,7 @@ public record Chargers(
                 site.journey().highestDemand().budget().dailyTotalWh());
         Optional<Derived> driving = hours(
                 site.journey().highestDemandDriving().map(JourneyStay::drivingHours), wishes.alternatorChargerA());
-        Optional<AlternatorCharger> alternator = driving.map(hours -> AlternatorCharger.of(need, hours, wishes));
+        Optional<AlternatorCharger> alternator = driving.flatMap(hours -> AlternatorCharger.find(need, hours, wishes));
         Optional<Derived> hookedUp =
                 hours(site.journey().highestDemandHookedUp().map(JourneyStay::hookupHours), wishes.shoreChargerW());
         Optional<ShoreCharger> shore = hookedUp.map(hours -> ShoreCharger.of(need, hours, wishes));

@@ -52,6 +52,9 @@ public enum CautionCode implements MessageCode {
     INTERRUPT_RATING,
     FUSE_PER_BATTERY(Slot.number("limit", Unit.AMPERE_HOUR)),
     DIRECT_CURRENT_ARC(Slot.number("limit", Unit.VOLT)),
+    CONFIRM_FAULT_CURRENT(
+            Slot.text("circuit"), Slot.number("shortCircuit", Unit.AMPERE), Slot.number("breaking", Unit.AMPERE)),
+    ABOVE_60_V(Slot.text("circuit"), Slot.number("voltage", Unit.VOLT)),
     PARALLEL_CONDUCTORS(Slot.text("circuit")),
     ENGINE_SPACE(Slot.text("circuit"), Slot.number("ambient", Unit.CELSIUS)),
     WARM_COPPER(

@@ -4,6 +4,8 @@ import java.util.List;
 
 /** The first of three checks that a kind of fuse fails. */
 public enum FuseRefusal implements MessageCode {
+    /** Only kinds for solar modules protect their strings. */
+    NOT_PHOTOVOLTAIC,
     RATING(Slot.number("rating", Unit.AMPERE)),
     VOLTAGE(Slot.number("ratedVoltage", Unit.VOLT), Slot.number("highestVoltage", Unit.VOLT)),
     BREAKING_CAPACITY(Slot.number("breaking", Unit.AMPERE), Slot.number("shortCircuit", Unit.AMPERE));

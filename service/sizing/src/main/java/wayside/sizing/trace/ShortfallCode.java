@@ -31,6 +31,8 @@ public enum ShortfallCode implements MessageCode {
             Slot.number("limit", Unit.PERCENT),
             Slot.number("higherVoltage", Unit.VOLT).orNot()),
     TOO_HOT(Slot.text("circuit"), Slot.number("ambient", Unit.CELSIUS), Slot.number("insulation", Unit.CELSIUS)),
+    ALTERNATOR_OVERLOADED(
+            Slot.number("asked", Unit.AMPERE), Slot.number("usable", Unit.AMPERE), Slot.number("charger", Unit.AMPERE)),
     NO_FUSE_TYPE(Slot.text("circuit"), Slot.number("voltage", Unit.VOLT), Slot.number("shortCircuit", Unit.AMPERE)),
     TOO_COLD_TO_CHARGE,
     TOO_HOT_TO_CHARGE,

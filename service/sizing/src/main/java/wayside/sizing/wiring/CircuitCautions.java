@@ -15,7 +15,8 @@ import wayside.sizing.trace.Unit;
 /** What whoever pulls the cable must know. */
 final class CircuitCautions {
     private static final ReferenceTable PLACEMENT = ReferenceTables.table("cfr33-183/fuse-placement");
-    private static final double ARC_VOLTAGE_V = 30;
+    private static final double ARC_VOLTAGE_V = 32;
+    private static final double EXTRA_LOW_V = 60;
     private static final double PARALLEL_BATTERIES_AH = 500;
 
     private CircuitCautions() {}
@@ -41,6 +42,7 @@ final class CircuitCautions {
     static List<Caution> wired(CircuitDuty duty, SizedConductor conductor, SizedFuse fuse) {
         List<Caution> cautions = new ArrayList<>(always());
         addFeed(cautions, duty);
+        addFault(cautions, duty, fuse);
         addConductor(cautions, duty, conductor);
         WarmDrop.findCaution(duty, conductor).ifPresent(cautions::add);
         if (duty.highestVoltageV().value() > ARC_VOLTAGE_V) {
@@ -49,7 +51,25 @@ final class CircuitCautions {
                     Severity.DANGER,
                     fuse.link().ratedVoltageV().source()));
         }
+        if (duty.highestVoltageV().value() > EXTRA_LOW_V) {
+            cautions.add(Caution.commonPractice(
+                    Severity.DANGER,
+                    CautionCode.ABOVE_60_V,
+                    Parameter.text("circuit", duty.name()),
+                    Parameter.number("voltage", duty.highestVoltageV())));
+        }
         return cautions;
+    }
+
+    private static void addFault(List<Caution> cautions, CircuitDuty duty, SizedFuse fuse) {
+        if (duty.interruptA().value() > fuse.link().breakingA().value()) {
+            cautions.add(Caution.commonPractice(
+                    Severity.DANGER,
+                    CautionCode.CONFIRM_FAULT_CURRENT,
+                    Parameter.text("circuit", duty.name()),
+                    Parameter.number("shortCircuit", duty.interruptA()),
+                    Parameter.number("breaking", fuse.link().breakingA())));
+        }
     }
 
     private static void addFeed(List<Caution> cautions, CircuitDuty duty) {

@@ -1,5 +1,8 @@
 package wayside.sizing.wiring;
 
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Message;
 import wayside.sizing.trace.Parameter;
@@ -67,8 +70,10 @@ final class Shortfalls {
     }
 
     static CircuitShortfall noType(CircuitDuty duty) {
-        FuseLink last = FuseLink.all().get(FuseLink.all().size() - 1);
-        boolean voltage = duty.highestVoltageV().value() > last.ratedVoltageV().value();
+        FuseLink highest = best(link -> link.ratedVoltageV().value());
+        FuseLink sturdiest = best(link -> link.breakingA().value());
+        boolean voltage =
+                duty.highestVoltageV().value() > highest.ratedVoltageV().value();
         return new CircuitShortfall(
                 Message.of(
                         ShortfallCode.NO_FUSE_TYPE,
@@ -76,6 +81,10 @@ final class Shortfalls {
                         Parameter.number("voltage", duty.highestVoltageV()),
                         Parameter.number("shortCircuit", duty.interruptA())),
                 voltage ? duty.highestVoltageV() : duty.interruptA(),
-                voltage ? last.ratedVoltageV() : last.breakingA());
+                voltage ? highest.ratedVoltageV() : sturdiest.breakingA());
+    }
+
+    private static FuseLink best(ToDoubleFunction<FuseLink> by) {
+        return FuseLink.all().stream().max(Comparator.comparingDouble(by)).orElseThrow();
     }
 }
