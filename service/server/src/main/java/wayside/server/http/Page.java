@@ -56,6 +56,8 @@ final class Page {
     void send(Context context, String cacheControl) {
         Representation sent = inCodingOf(context.header("Accept-Encoding"));
         context.header("ETag", sent.tag()).header("Cache-Control", cacheControl);
+        // Of a 304 and of HEAD too it is the length of what GET would send (RFC 9110 section 8.6).
+        context.res().setContentLength(sent.bytes().length);
         if (sent.isHeld(Collections.list(context.req().getHeaders("If-None-Match")))) {
             // Without a type: a wrong one beside nosniff makes a browser refuse the script that it holds.
             context.status(304);
