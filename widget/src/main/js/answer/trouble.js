@@ -2,14 +2,14 @@ import {h} from '../dom.js';
 
 /* What is so when no answer came, by kind. */
 const WORDS = {
-  offline: 'You are offline: the service can’t be reached.',
-  unreached: 'The service can’t be reached.',
-  busy: 'The service has its hands full just now.',
-  missing: 'No such service answers at the address that this page names.',
-  broken: 'The service failed at this.',
-  refused: 'The service turned this down.',
-  stranger: 'Something else answered in the service’s place, perhaps the sign-in page of a network. Open another page to sign in.',
-  unreadable: 'An answer came that this card can’t read. Load the page again to get the newest card.',
+  offline: 'You are offline: the service can’t be reached',
+  unreached: 'The service can’t be reached',
+  busy: 'The service has its hands full just now',
+  missing: 'No such service answers at the address that this page names',
+  broken: 'The service failed at this',
+  refused: 'The service turned this down',
+  stranger: 'Something else answered in the service’s place, perhaps the sign-in page of a network. Open another page to sign in',
+  unreadable: 'An answer came that this card can’t read: it may be older than its service',
 };
 
 /**
@@ -21,7 +21,7 @@ const WORDS = {
  */
 export function troubleView({failure, status, seconds}, {partly, old}, again) {
   const lines = [
-    `${partly ? 'A part of the answer is still missing. ' : ''}${WORDS[failure]}${status ? ` (${status})` : ''}`,
+    `${partly ? 'A part of the answer is still missing. ' : ''}${WORDS[failure]}${status ? ` (${status})` : ''}.`,
     `What you entered is still here.${old ? ' The answer below belongs to what stood there before.' : ''}`,
     seconds ? `It is asked again by itself ${failure === 'offline' ? 'once you are online' : `in ${seconds} s`}.` : '',
   ];

@@ -64,5 +64,5 @@ function lies(value, [least, most, , whole]) {
 
 function rangeOf([least, most, unit, whole], reader) {
   const said = (value) => reader.exactText(value, unit).trim();
-  return `${whole ? 'a whole number ' : ''}${least === '>0' ? `above 0 and at most ${said(most)}` : `from ${said(least)} to ${said(most)}`}`;
+  return `${whole ? 'a whole number ' : ''}${least === '>0' ? `above 0 and at most ${said(most)}` : `from ${said(least).split('\u00a0')[0]} to ${said(most)}`}`;
 }

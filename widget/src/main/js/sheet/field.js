@@ -55,6 +55,8 @@ export function showFault(holder, words) {
   line.textContent = words;
   line.hidden = false;
   holder.querySelector('input, select').setAttribute('aria-invalid', 'true');
+  // What it was read as before no longer holds.
+  holder.closest('.load')?.querySelector('.reading').replaceChildren();
   const more = holder.closest('details');
   if (more) {
     more.open = true;

@@ -13,8 +13,12 @@ const ENTRIES = [['W', 'W'], ['A', 'A']];
  */
 export function loadRow(load, outer) {
   const desk = {...outer, changed: () => {
-    outer.changed();
+    const before = row.querySelector('.question');
     ask(row, load);
+    // What is unfinished still changes nothing in the sum.
+    if (!before || !questionOf(load)) {
+      outer.changed();
+    }
   }};
   const controls = rowControls(load, desk);
   const row = h('li', {class: 'load', 'data-key': load.key},

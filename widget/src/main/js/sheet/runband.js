@@ -83,7 +83,9 @@ export class RunBand {
     this.list.append(this.row(load));
     this.mark();
     this.rowOf(load).querySelector('.name input').focus();
-    this.desk.changed();
+    if (!questionOf(load) || loads.every(questionOf)) {
+      this.desk.changed();
+    }
   }
 
   remove(load) {

@@ -45,9 +45,11 @@ class AccessibilityTest {
     @CsvSource({"360", "1280"})
     void passesEveryRuleUnfinishedAndWithoutAnAnswer(int width) {
         try (Sheet sheet = Sheet.empty(width)) {
-            sheet.page().route("**/v1/recommendation", route -> route.fulfill(new Route.FulfillOptions()
-                    .setStatus(503)
-                    .setHeaders(Map.of("Retry-After", "60"))));
+            sheet.page()
+                    .route(
+                            "**/v1/recommendation",
+                            route -> route.fulfill(
+                                    new Route.FulfillOptions().setStatus(503).setHeaders(Map.of("Retry-After", "60"))));
             sheet.button("A weekend van").click();
             sheet.button("Add a line of your own").click();
             sheet.page().locator(".question").waitFor();

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 /** One small static file. */
 class BundleTest {
     /** What the card says when no answer comes, and of each fault in its own words, took the last two and a half thousand. */
-    private static final int LARGEST_GZIPPED = 29_600;
+    private static final int LARGEST_GZIPPED = 29_700;
 
     @Test
     void staysWithinItsSize() throws IOException {

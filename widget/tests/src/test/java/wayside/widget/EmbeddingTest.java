@@ -84,8 +84,7 @@ class EmbeddingTest {
                 Sheet sheet = Sheet.at(blog.origin() + "/", Sheet.PHONE)) {
             assertThat(sheet.page().getByText("The card stands here once its script has come."))
                     .isVisible();
-            assertThat(sheet.page().locator("wayside-planner a"))
-                    .hasAttribute("href", Wayside.origin() + "/demo/");
+            assertThat(sheet.page().locator("wayside-planner a")).hasAttribute("href", Wayside.origin() + "/demo/");
         }
     }
 

@@ -1,8 +1,10 @@
 package wayside.widget;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,6 +49,24 @@ class UnfinishedTest {
             sheet.lines().last().getByLabel("Hours a day").fill("5");
             // 60 W for 5 h is 300 Wh.
             assertThat(reading(sheet)).containsText(Pattern.compile("300\\sWh"));
+        }
+    }
+
+    @Test
+    void asksTheServiceOnlyOnceItCounts() {
+        try (Sheet sheet = Sheet.ofDemo(Sheet.DESKTOP)) {
+            sheet.awaitPictures();
+            AtomicInteger asked = new AtomicInteger();
+            sheet.page().onRequest(request -> asked.addAndGet(request.url().endsWith("/v1/recommendation") ? 1 : 0));
+            sheet.button("Add a line of your own").click();
+            sheet.lines().last().getByLabel("What", exactly()).fill("Lamp");
+            sheet.lines().last().getByLabel("Draws while it runs").fill("10");
+            sheet.page().waitForTimeout(600);
+            assertThat(asked.get()).isZero();
+
+            sheet.lines().last().getByLabel("Hours a day").fill("2");
+            assertThat(reading(sheet)).containsText(Pattern.compile("20\\sWh"));
+            assertThat(asked.get()).isEqualTo(1);
         }
     }
 
