@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -100,10 +101,18 @@ class ScriptsTest {
         assertThat(build(project)).isEqualTo(new Ended(0, List.of()));
         assertThat(calls).doesNotExist();
 
-        Files.setLastModifiedTime(
-                project.resolve(part), FileTime.from(Instant.now().plusSeconds(60)));
+        age(project.resolve(part), 10);
         assertThat(build(project).code()).isEqualTo(0);
         assertThat(calls).content().startsWith("mvn ").contains(" package ");
+        assertThat(build(project)).isEqualTo(new Ended(0, List.of()));
+    }
+
+    @Test
+    void theJarIsBuiltAnewWhenAFileWasTakenAway() throws Exception {
+        Path project = project();
+        Files.delete(project.resolve("widget/src/main/a.js"));
+        assertThat(build(project).code()).isEqualTo(0);
+        assertThat(calls).content().startsWith("mvn ");
     }
 
     @Test
@@ -150,12 +159,19 @@ class ScriptsTest {
             Files.createDirectories(project.resolve(file).getParent());
             Files.createFile(project.resolve(file));
         }
-        Files.setLastModifiedTime(
-                project.resolve("service/server/target/wayside.jar"),
-                FileTime.from(Instant.now().plusSeconds(30)));
         Files.createDirectory(project.resolve("deploy"));
         Files.copy(DEPLOY.resolve("build"), project.resolve("deploy/build"));
+        try (Stream<Path> files = Files.walk(project)) {
+            for (Path file : files.toList()) {
+                age(file, 100);
+            }
+        }
+        age(project.resolve("service/server/target/wayside.jar"), 50);
         return project;
+    }
+
+    private static void age(Path file, int seconds) throws IOException {
+        Files.setLastModifiedTime(file, FileTime.from(Instant.now().minusSeconds(seconds)));
     }
 
     private void program(String name, String text) throws IOException {
