@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class EdgesTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     /** The least double above zero, and the largest whose quotients may have no end. */
-    private static final List<Double> NEXT_TO_NOTHING = List.of(5e-324, 2.3e-308);
+    private static final List<Double> NEXT_TO_NOTHING = List.of(Double.MIN_VALUE, 2.3e-308);
 
     private static final String AMONG_FIELDS = "This does not go with what else is given.";
 

@@ -72,6 +72,16 @@ class SuggestionsTest {
     }
 
     @Test
+    void energyOfABankThatIsSaidInAmpereHoursIsConverted() {
+        JsonPath problem = refused(
+                "circuits",
+                "{'circuits': [{'name': 'x', 'currentA': 5, 'lengthM': 2, 'bank': {'chemistry': 'lfp', 'capacityWh': 5}}]}");
+        assertThat(problem.getList("errors")).hasSize(1);
+        assertThat(problem.getString("errors[0].detail"))
+                .endsWith("capacityAh is meant: in Ah, Ah = Wh divided by the nominal voltage of the battery.");
+    }
+
+    @Test
     void aDifferenceOfTemperatureHasNoZeroToShift() {
         String month = "{'place': {'latitude': 46, 'longitude': 8}, 'months': [{'month': 6, 'ambient': {%s}}]}";
         JsonPath mean = refused("solar-yield", month.formatted("'meanF': 60"));

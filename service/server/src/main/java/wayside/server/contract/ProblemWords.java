@@ -41,12 +41,17 @@ final class ProblemWords {
 
     @SuppressWarnings("rawtypes")
     static void describe(Map<String, Schema> schemas) {
-        describe(schemas.get("Problem"), "A problem document of RFC 9457.", PROBLEM);
-        describe(schemas.get("Fault"), "One thing that is wrong with a request.", FAULT);
+        schemas.forEach((name, schema) -> {
+            if (name.equals("Problem")) {
+                describe(schema, "A problem document of RFC 9457.", PROBLEM);
+            } else if (name.equals("Fault")) {
+                describe(schema, "One thing that is wrong with a request.", FAULT);
+            }
+        });
     }
 
-    private static void describe(Schema<?> schema, String whole, Map<String, String> properties) {
+    private static void describe(Schema<?> schema, String whole, Map<String, String> words) {
         schema.setDescription(whole);
-        properties.forEach((name, text) -> schema.getProperties().get(name).setDescription(text));
+        schema.getProperties().forEach((name, property) -> property.setDescription(words.get(name)));
     }
 }

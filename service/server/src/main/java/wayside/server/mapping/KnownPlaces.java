@@ -14,7 +14,10 @@ import java.util.stream.Stream;
 final class KnownPlaces {
     private static final Map<Class<?>, KnownPlaces> KNOWN = new ConcurrentHashMap<>();
 
-    private final Map<String, List<List<String>>> recordsByName = new HashMap<>();
+    /** Path of a record, and how one of its fields is spelled. */
+    private record Place(List<String> record, String name) {}
+
+    private final Map<String, List<Place>> placesByName = new HashMap<>();
 
     private KnownPlaces(Class<?> root) {
         collect(RecordShape.of(root), List.of());
@@ -46,36 +49,31 @@ final class KnownPlaces {
                 .orElse(here);
     }
 
+    /** The nearest to a record; in line: below it, or in a record that it stands in. */
     private Optional<String> find(String name, String record, boolean inLine) {
-        List<String> from = segments(record);
-        return recordsByName.getOrDefault(plain(name), List.of()).stream()
-                .map(place -> place.subList(0, place.size() - 1))
-                .filter(place -> !inLine || common(place, from) == Math.min(place.size(), from.size()))
-                .max(Comparator.<List<String>>comparingInt(place -> common(place, from))
-                        .thenComparingInt(place -> -place.size()))
-                .map(place -> pointer(place, from, spelled(name, place)));
-    }
-
-    private String spelled(String name, List<String> record) {
-        return recordsByName.get(plain(name)).stream()
-                .filter(place -> place.subList(0, place.size() - 1).equals(record))
-                .map(place -> place.get(place.size() - 1))
-                .findFirst()
-                .orElse(name);
+        List<String> from =
+                record.isEmpty() ? List.of() : List.of(record.substring(1).split("/", -1));
+        return placesByName.getOrDefault(plain(name), List.of()).stream()
+                .filter(place -> !inLine
+                        || common(place.record(), from)
+                                == Math.min(place.record().size(), from.size()))
+                .max(Comparator.<Place>comparingInt(place -> common(place.record(), from))
+                        .thenComparingInt(place -> -place.record().size()))
+                .map(place -> pointer(place, from));
     }
 
     private void collect(RecordShape shape, List<String> at) {
         shape.fields().forEach((name, field) -> {
+            placesByName.computeIfAbsent(plain(name), key -> new ArrayList<>()).add(new Place(at, name));
             List<String> child = new ArrayList<>(at);
             child.add(name);
-            recordsByName.computeIfAbsent(plain(name), key -> new ArrayList<>()).add(List.copyOf(child));
             FieldShape element = field.element();
             if (element != null) {
                 child.add("0");
             }
             FieldShape inner = element == null ? field : element;
             if (inner.kind() == FieldKind.OBJECT) {
-                collect(RecordShape.of(inner.type()), child);
+                collect(RecordShape.of(inner.type()), List.copyOf(child));
             }
         });
     }
@@ -90,16 +88,13 @@ final class KnownPlaces {
         return same;
     }
 
-    private static String pointer(List<String> place, List<String> from, String name) {
-        int same = common(place, from);
+    /** With the places in lists that the record itself has. */
+    private static String pointer(Place place, List<String> from) {
+        int same = common(place.record(), from);
         List<String> path = new ArrayList<>(from.subList(0, same));
-        path.addAll(place.subList(same, place.size()));
-        path.add(name);
+        path.addAll(place.record().subList(same, place.record().size()));
+        path.add(place.name());
         return "/" + String.join("/", path);
-    }
-
-    private static List<String> segments(String pointer) {
-        return pointer.isEmpty() ? List.of() : List.of(pointer.substring(1).split("/"));
     }
 
     private static String plain(String name) {

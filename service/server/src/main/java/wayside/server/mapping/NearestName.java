@@ -1,10 +1,10 @@
 package wayside.server.mapping;
 
 import java.util.Collection;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import wayside.server.mapping.UnitName.Parted;
 
 /** The known name that an unknown one was probably meant to be; never one of another unit to put in its place. */
@@ -59,8 +59,7 @@ final class NearestName {
     private record Match(int distance, Suggestion suggestion) {}
 
     /** The nearest way to read the unknown name as this one; null when it is too far. */
-    private static @org.jspecify.annotations.Nullable Match match(
-            String unknown, boolean clearUnit, String name, FieldShape field) {
+    private static @Nullable Match match(String unknown, boolean clearUnit, String name, FieldShape field) {
         Optional<Parted> known = UnitName.of(name);
         String wanted = unknown.toLowerCase(Locale.ROOT);
         Match best = null;
@@ -79,10 +78,10 @@ final class NearestName {
         return best;
     }
 
-    private static @org.jspecify.annotations.Nullable Match match(
-            Parted parted, String name, FieldShape field, Optional<Parted> known) {
-        String wanted = Synonyms.stem(small(parted));
-        int distance = distance(wanted, known.map(NearestName::small).orElse(name.toLowerCase(Locale.ROOT)));
+    private static @Nullable Match match(Parted parted, String name, FieldShape field, Optional<Parted> known) {
+        String wanted = small(parted);
+        String stem = known.map(NearestName::small).orElse(name.toLowerCase(Locale.ROOT));
+        int distance = Math.min(distance(wanted, stem), distance(Synonyms.stem(wanted), stem));
         if (!parted.clear() && distance > 0) {
             return null;
         }
@@ -98,7 +97,7 @@ final class NearestName {
                 : null;
     }
 
-    private static @org.jspecify.annotations.Nullable Match within(int distance, String wanted, Suggestion suggestion) {
+    private static @Nullable Match within(int distance, String wanted, Suggestion suggestion) {
         return distance <= farthest(wanted) ? new Match(distance, suggestion) : null;
     }
 
@@ -113,9 +112,8 @@ final class NearestName {
 
     /** {@code duty_cycle} and {@code duty-cycle} as names are written here. */
     private static String camel(String name) {
-        List<String> words = List.of(name.split("[_\\- ]+"));
         StringBuilder camel = new StringBuilder();
-        for (String word : words) {
+        for (String word : name.split("[_\\- ]+", -1)) {
             boolean first = camel.isEmpty() || word.isEmpty();
             camel.append(first ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
         }
