@@ -4,6 +4,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +30,11 @@ final class Chromium {
                     .setExecutablePath(EXECUTABLE)
                     .setArgs(ARGUMENTS));
 
+    /** An answer may take its time where many things run at once. */
+    private static final int MOST_MILLIS = 20_000;
+
     static {
+        PlaywrightAssertions.setDefaultAssertionTimeout(MOST_MILLIS);
         Runtime.getRuntime().addShutdownHook(new Thread(PLAYWRIGHT::close));
     }
 

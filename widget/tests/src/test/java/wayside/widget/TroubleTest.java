@@ -18,7 +18,7 @@ import wayside.widget.OddServer.Odd;
 class TroubleTest {
     private static final Pattern NOTHING_ON_THE_LIST = Pattern.compile("Nothing on the list");
     private static final LocatorAssertions.HasTextOptions SOON =
-            new LocatorAssertions.HasTextOptions().setTimeout(15_000);
+            new LocatorAssertions.HasTextOptions().setTimeout(30_000);
 
     private static Sheet card(OddServer service) {
         return Sheet.at(service.card("weekend van"), Sheet.DESKTOP);

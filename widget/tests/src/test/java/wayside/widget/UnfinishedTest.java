@@ -139,7 +139,8 @@ class UnfinishedTest {
         "2 amps, 95"
     })
     void readsTheUnitThatIsTyped(String draw, String wattHours) {
-        try (Sheet sheet = withALineMore()) {
+        try (Sheet sheet = Sheet.empty(Sheet.DESKTOP)) {
+            sheet.button("Add a line of your own").click();
             sheet.lines().last().getByLabel("Draws while it runs").fill(draw);
             sheet.lines().last().getByLabel("Hours a day").fill("4");
 
