@@ -23,17 +23,18 @@ import wayside.sizing.demand.AmbientDuty;
 class SurfaceTest {
     private static final String CORE = "wayside.sizing";
 
-    private static final ArchRule NO_CALCULATOR = classes().should(new ArchCondition<>("call no calculator of the core") {
-        @Override
-        public void check(JavaClass from, ConditionEvents events) {
-            from.getMethodCallsFromSelf().stream()
-                    .filter(SurfaceTest::isCalculation)
-                    .forEach(call -> events.add(SimpleConditionEvent.violated(call, call.getDescription())));
-        }
-    });
+    private static final ArchRule NO_CALCULATOR = classes()
+            .should(new ArchCondition<>("call no calculator of the core") {
+                @Override
+                public void check(JavaClass from, ConditionEvents events) {
+                    from.getMethodCallsFromSelf().stream()
+                            .filter(SurfaceTest::isCalculation)
+                            .forEach(call -> events.add(SimpleConditionEvent.violated(call, call.getDescription())));
+                }
+            });
 
-    private static final ArchRule ONLY_WHAT_IS_SHOWN =
-            classes().should(new ArchCondition<>("know no class of static methods in the core's rooms") {
+    private static final ArchRule ONLY_WHAT_IS_SHOWN = classes()
+            .should(new ArchCondition<>("know no class of static methods in the core's rooms") {
                 @Override
                 public void check(JavaClass from, ConditionEvents events) {
                     from.getDirectDependenciesFromSelf().stream()

@@ -10,9 +10,9 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaMethodCall;
-import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
@@ -39,18 +39,36 @@ class PurityTest {
                                     + "|java\\.util\\.(random|concurrent)\\..*Random.*"))));
 
     private static final ArchRule NO_CONSOLE = noClasses()
-            .should(accessField(System.class, "out").or(accessField(System.class, "err")).or(accessField(System.class, "in")));
+            .should(accessField(System.class, "out")
+                    .or(accessField(System.class, "err"))
+                    .or(accessField(System.class, "in")));
 
     private static final ArchRule NO_FILE = noClasses()
             .should(dependOnClassesThat(nameMatching("java\\.io\\.(File.*|RandomAccessFile)|java\\.nio\\.file\\..*")));
 
-    private static final ArchRule A_LAYER_FOR_EACH =
-            classes().should(resideInAnyPackage(layers()));
+    private static final ArchRule A_LAYER_FOR_EACH = classes().should(resideInAnyPackage(layers()));
 
     private static String[] layers() {
         List<String> rooms = List.of(
-                "brief", "trace", "reference", "demand", "solar", "solar.epw", "storage", "charging", "inverter", "wiring",
-                "budget", "journey", "ledger", "system", "endurance", "chance", "recommendation", "yield", "recharge");
+                "brief",
+                "trace",
+                "reference",
+                "demand",
+                "solar",
+                "solar.epw",
+                "storage",
+                "charging",
+                "inverter",
+                "wiring",
+                "budget",
+                "journey",
+                "ledger",
+                "system",
+                "endurance",
+                "chance",
+                "recommendation",
+                "yield",
+                "recharge");
         String[] packages = rooms.stream().map(room -> "wayside.sizing." + room).toArray(String[]::new);
         String[] all = Arrays.copyOf(packages, packages.length + 1);
         all[packages.length] = "wayside.sizing";

@@ -136,10 +136,12 @@ class HintsTest {
             sheet.button("A weekend van").click();
             sheet.awaitPictures();
 
-            assertThat(sheet.page().locator(".cautions li")
+            assertThat(sheet.page()
+                            .locator(".cautions li")
                             .filter(new Locator.FilterOptions().setHasText("A lithium battery charged below 0 °C")))
                     .hasCount(1);
-            assertThat(sheet.page().locator(".cautions li")
+            assertThat(sheet.page()
+                            .locator(".cautions li")
                             .filter(new Locator.FilterOptions().setHasText("Told of another field.")))
                     .hasCount(1);
         }

@@ -39,7 +39,9 @@ final class Query {
         }
         List<String> values = parameters.getOrDefault(EXPLAIN, List.of());
         if (parameters.size() > 1 || values.size() != 1) {
-            throw unknown(context.queryString(), "what is asked stands in the body, and this address takes explain alone, once. " + TAKEN);
+            throw unknown(
+                    context.queryString(),
+                    "what is asked stands in the body, and this address takes explain alone, once. " + TAKEN);
         }
         return switch (values.get(0)) {
             case "all" -> Explanation.ALL;

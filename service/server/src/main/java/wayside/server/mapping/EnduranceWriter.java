@@ -14,10 +14,10 @@ import wayside.server.api.MessageView;
 import wayside.server.api.StateOfChargeView;
 import wayside.server.api.WhatHelpsView;
 import wayside.server.api.WorstRunView;
-import wayside.sizing.ledger.WorstRun;
-import wayside.sizing.trace.Answer;
 import wayside.sizing.endurance.Endurance;
 import wayside.sizing.endurance.WhatHelps;
+import wayside.sizing.ledger.WorstRun;
+import wayside.sizing.trace.Answer;
 
 /** The answer of an endurance. */
 public final class EnduranceWriter {

@@ -66,7 +66,8 @@ final class ChanceChanges {
         add(
                 Message.of(ChangeCode.LESS_OF_EVERYTHING, Parameter.number("less", LESS_LOAD, Unit.SHARE)),
                 scenario(lighter, bankWh, solarW));
-        boolean anHour = asked.stays().stream().anyMatch(stay -> stay.drivingHours().value() + 1 <= Unit.HOURS_PER_DAY);
+        boolean anHour =
+                asked.stays().stream().anyMatch(stay -> stay.drivingHours().value() + 1 <= Unit.HOURS_PER_DAY);
         if (chargers.alternator().isPresent() && anHour) {
             add(
                     Message.of(ChangeCode.MORE_DRIVING, Parameter.number("hours", 1, Unit.HOUR)),

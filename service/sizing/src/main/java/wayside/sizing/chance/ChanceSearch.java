@@ -6,6 +6,7 @@ import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Target;
 import wayside.sizing.endurance.Endurance;
+import wayside.sizing.endurance.EnduranceMessages;
 import wayside.sizing.endurance.WhatHelps;
 import wayside.sizing.system.RuleOfThumb;
 import wayside.sizing.system.SizePair;
@@ -15,7 +16,6 @@ import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
-import wayside.sizing.endurance.EnduranceMessages;
 
 /** Sizes bank and array so that the trip runs flat no more often than the customer accepts. */
 public final class ChanceSearch {

@@ -1,15 +1,14 @@
 package wayside.sizing.charging;
 
-import java.util.Locale;
-import wayside.sizing.trace.ShortfallCode;
-import wayside.sizing.trace.Message;
-import wayside.sizing.trace.Parameter;
 import java.util.Optional;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Vehicle;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
+import wayside.sizing.trace.Message;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.ShortfallCode;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 

@@ -3,7 +3,6 @@ package wayside.sizing.endurance;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import wayside.sizing.ledger.Outcome;
 import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.trace.Caution;
@@ -27,7 +26,8 @@ public final class EnduranceCautions {
                     Parameter.number("hours", outcome.coldHours(), Unit.HOUR)));
         }
         cautions.add(Caution.commonPractice(Severity.NOTE, CautionCode.NOT_A_FORECAST));
-        cautions.addAll(SkyMonth.cautions(question.journey().stays().stream().map(stay -> stay.month().sky())));
+        cautions.addAll(SkyMonth.cautions(
+                question.journey().stays().stream().map(stay -> stay.month().sky())));
         cautions.addAll(question.journey().stays().get(0).budget().cautions());
         return List.copyOf(new LinkedHashSet<>(cautions));
     }

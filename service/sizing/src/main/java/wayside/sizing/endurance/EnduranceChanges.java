@@ -15,8 +15,8 @@ import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Scenario;
 import wayside.sizing.ledger.Simulation;
-import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.ChangeCode;
+import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Message;
 import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Unit;
@@ -63,8 +63,15 @@ final class EnduranceChanges {
                 Message.of(ChangeCode.MORE_BATTERY, Parameter.number("more", MORE_BANK, Unit.SHARE)),
                 plain.withBank(plain.nominalWh() * (1 + MORE_BANK)),
                 weather);
-        boolean flat =
-                question.journey().stays().get(0).month().array().position().tilt().value() == 0;
+        boolean flat = question.journey()
+                        .stays()
+                        .get(0)
+                        .month()
+                        .array()
+                        .position()
+                        .tilt()
+                        .value()
+                == 0;
         if (solarW > 0 && flat) {
             PanelMount panel = question.brief().system().panel();
             PanelMount tilted = new PanelMount(
@@ -137,10 +144,7 @@ final class EnduranceChanges {
                     weather);
         }
         if (system.shoreW() > 0 && hasAnHourMore(Stay::hookupHours)) {
-            add(
-                    Message.of(ChangeCode.MORE_HOOKUP, Parameter.number("hours", 1, Unit.HOUR)),
-                    travelling(0, 1),
-                    weather);
+            add(Message.of(ChangeCode.MORE_HOOKUP, Parameter.number("hours", 1, Unit.HOUR)), travelling(0, 1), weather);
         }
     }
 

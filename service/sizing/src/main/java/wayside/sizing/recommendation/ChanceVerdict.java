@@ -8,6 +8,7 @@ import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.Target;
 import wayside.sizing.chance.ByChance;
+import wayside.sizing.endurance.EnduranceChoices;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
@@ -15,7 +16,6 @@ import wayside.sizing.trace.Message;
 import wayside.sizing.trace.Shortfall;
 import wayside.sizing.trace.ShortfallCode;
 import wayside.sizing.trace.Source;
-import wayside.sizing.endurance.EnduranceChoices;
 
 /** A system judged by its chance of running flat: what that changes in its shortfalls, choices and cautions. */
 record ChanceVerdict(SizedSystem system, ByChance found) {

@@ -1,21 +1,18 @@
 package wayside.sizing.system;
 
-import java.util.Arrays;
-import wayside.sizing.journey.JourneyStay;
 import java.util.List;
 import java.util.Optional;
+import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.CautionCode;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Message;
-import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Shortfall;
 import wayside.sizing.trace.ShortfallCode;
-import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /**
@@ -35,9 +32,7 @@ public record ArrayChoice(
         ArrayStrings strings,
         StringFuses stringFuses,
         List<Derived> yieldsWh) {
-    private static final double ROOF_M2 = 6;
     private static final Expression AREA = Expression.definition("A = P / p");
-    private static final Expression FULL_ROOF = Expression.definition("P = A p");
 
     public ArrayChoice {
         yieldsWh = List.copyOf(yieldsWh);
@@ -80,8 +75,9 @@ public record ArrayChoice(
     static Optional<Shortfall> shortfall(Site site, ArrayNeed need) {
         StayBalance worst = need.worst();
         if (worst.sunless()) {
-            Derived available =
-                    worst.stay().month().dailyWh(worst.stay().label() + ": energy of a full roof of panels", TypicalRoof.fullPowerW());
+            Derived available = worst.stay()
+                    .month()
+                    .dailyWh(worst.stay().label() + ": energy of a full roof of panels", TypicalRoof.fullPowerW());
             return Optional.of(
                     new Shortfall(Message.of(ShortfallCode.NO_SUN, number(worst.stay())), worst.needWh(), available));
         }

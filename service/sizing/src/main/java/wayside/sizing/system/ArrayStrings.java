@@ -1,9 +1,8 @@
 package wayside.sizing.system;
 
+import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.solar.ModuleFigures;
 import wayside.sizing.solar.StringWindow;
-import wayside.sizing.journey.JourneyStay;
-import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.NamedOperation;

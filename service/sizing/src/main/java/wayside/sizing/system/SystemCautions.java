@@ -56,8 +56,8 @@ final class SystemCautions {
         Set<Caution> all = new LinkedHashSet<>(system.energyBudget().cautions());
         all.addAll(cautions);
         system.array().ifPresent(array -> all.addAll(array.cautions()));
-        all.addAll(
-                SkyMonth.cautions(site.journey().stays().stream().map(stay -> stay.month().sky())));
+        all.addAll(SkyMonth.cautions(
+                site.journey().stays().stream().map(stay -> stay.month().sky())));
         for (SizedCircuit circuit : system.circuits()) {
             all.addAll(circuit.cautions());
         }

@@ -2,7 +2,6 @@ package wayside.sizing.wiring;
 
 import java.util.Optional;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Message;
 
 /**
  * Sizes one circuit: the smallest standard fuse that carries the design current, then the thinnest conductor whose

@@ -1,12 +1,12 @@
 package wayside.sizing.wiring;
 
 import java.util.ArrayList;
-import wayside.sizing.trace.Message;
-import wayside.sizing.trace.FuseRefusal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.FuseRefusal;
+import wayside.sizing.trace.Message;
 
 /**
  * The kind of fuse for a rating: the first that is made for it, is rated for the circuit's highest voltage and breaks the

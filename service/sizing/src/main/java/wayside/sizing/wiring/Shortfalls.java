@@ -1,7 +1,6 @@
 package wayside.sizing.wiring;
 
 import java.util.Comparator;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Message;

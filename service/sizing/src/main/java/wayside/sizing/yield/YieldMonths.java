@@ -68,7 +68,8 @@ final class YieldMonths {
     private static List<MonthAt> asked(SolarYieldBrief brief) {
         if (brief.months().isEmpty()) {
             return IntStream.rangeClosed(1, SolarCalendar.MONTHS)
-                    .mapToObj(month -> at(brief, MonthWish.of(brief.at().field("months").entry(month - 1), month)))
+                    .mapToObj(month ->
+                            at(brief, MonthWish.of(brief.at().field("months").entry(month - 1), month)))
                     .toList();
         }
         return brief.months().stream().map(wish -> at(brief, wish)).toList();
