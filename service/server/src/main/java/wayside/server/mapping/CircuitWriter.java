@@ -18,7 +18,7 @@ import wayside.sizing.wiring.SizedFuse;
 final class CircuitWriter {
     private final Figures figures;
 
-    /** @param at JSON Pointer of the circuit in the answer */
+    /** @param figures those of the place where the circuit stands */
     CircuitWriter(Figures figures) {
         this.figures = figures;
     }

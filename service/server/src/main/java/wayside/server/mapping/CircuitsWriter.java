@@ -20,7 +20,7 @@ public final class CircuitsWriter {
     /**
      * Circuits as a part of an answer.
      *
-     * @param at JSON Pointer of the list in the answer
+     * @param figures those of the place where the list stands
      */
     static List<CircuitView> write(List<SizedCircuit> circuits, Figures figures) {
         List<CircuitView> views = new ArrayList<>();
