@@ -3,8 +3,11 @@ package wayside.server;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
@@ -21,8 +24,8 @@ class CodesTest {
         try {
             return new ObjectMapper()
                     .readTree(RunningApp.request().get("/openapi.json").asString());
-        } catch (java.io.IOException e) {
-            throw new java.io.UncheckedIOException(e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -30,8 +33,8 @@ class CodesTest {
     void listsEveryMessageOfTheCoreWithItsParameters() {
         TreeMap<String, List<String>> listed = new TreeMap<>();
         for (JsonNode messages : SCHEMAS.findValues("x-messages")) {
-            messages.fields()
-                    .forEachRemaining(one -> listed.put(
+            messages.properties()
+                    .forEach(one -> listed.put(
                             one.getValue().get("kind").textValue() + "." + one.getKey(),
                             names(one.getValue().get("parameters"))));
             messages.forEach(one -> assertThat(one.get("text").textValue()).isNotBlank());
@@ -81,7 +84,7 @@ class CodesTest {
         if (value.isArray()) {
             value.forEach(one -> check(known.get("items"), one, at, off, seen));
         }
-        value.fields().forEachRemaining(field -> {
+        value.properties().forEach(field -> {
             JsonNode property = known.at("/properties/" + field.getKey());
             JsonNode own = property.isMissingNode() ? known.get("additionalProperties") : property;
             check(own, field.getValue(), at + "/" + field.getKey(), off, seen);
@@ -91,7 +94,7 @@ class CodesTest {
     private static JsonNode json(String text) {
         try {
             return new ObjectMapper().readTree(text);
-        } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
+        } catch (JsonProcessingException e) {
             throw new IllegalStateException(e);
         }
     }
