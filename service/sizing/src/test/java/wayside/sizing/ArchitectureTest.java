@@ -106,7 +106,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule aTripIsMadeReadyInOnePlace = noClasses()
             .that()
-            .resideOutsideOfPackage("..journey..")
+            .resideOutsideOfPackages("..journey..", "..budget..")
             .should()
             .callMethod(SolarMonth.class, "of", Stay.class, int.class, PanelMount.class)
             .orShould()
