@@ -8,7 +8,8 @@ export const CIRCUITS = [
   ['distribution', 'Busbar to fuse box'],
   ['controllerToBattery', 'Charge controller to busbar'],
   ['arrayToController', 'Roof to charge controller'],
-  ['alternatorCharger', 'Starter battery to busbar'],
+  ['alternatorCharger', 'Starter battery to its charger'],
+  ['alternatorChargerToBusbar', 'That charger to busbar'],
   ['shoreCharger', 'Shore charger to busbar'],
 ];
 

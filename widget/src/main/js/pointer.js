@@ -6,6 +6,8 @@ const LOAD_FIELDS = {powerW: 'power', currentA: 'power', dutyCycle: 'dutyCyclePe
 const WISH_FIELDS = {
   '/system/panel/tiltDegrees': 'tiltDegrees',
   '/system/panel/shadedShare': 'shadedPercent',
+  '/system/vehicle/voltageV': 'vehicleVoltageV',
+  '/system/vehicle/alternatorRatingA': 'alternatorRatingA',
   '/system/inverter/hoursPerDay': 'inverterHoursPerDay',
   '/target/chanceOfRunningFlat': 'chancePercent',
   '/compartmentOffsetC': 'compartmentOffsetC',

@@ -76,7 +76,7 @@ function systemWishes({wishes, stays}, lang, units) {
     shoreChargerW: number(wishes.shoreChargerW),
     inverter: some({hoursPerDay: number(wishes.inverterHoursPerDay)}),
     standbyW: number(wishes.standbyW),
-    alternatorRatingA: number(wishes.alternatorRatingA),
+    vehicle: some({voltageV: number(wishes.vehicleVoltageV), alternatorRatingA: number(wishes.alternatorRatingA)}),
     circuitLengthsM: some(lengthsInMetres(wishes.lengths, units, lang)),
   });
 }

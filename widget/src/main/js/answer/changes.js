@@ -12,6 +12,7 @@ const LABELS = {
   inverterHoursPerDay: 'inverter: hours switched on',
   tiltDegrees: 'panel tilt',
   shadedPercent: 'loss: shading',
+  vehicleVoltageV: 'vehicle: nominal voltage',
   alternatorRatingA: 'alternator: rating',
   objective: 'bank and array chosen by',
   autonomyDays: 'days without any charge',

@@ -3,8 +3,9 @@ import {table} from '../picture/frame.js';
 import {REGIONS} from '../regions.js';
 import {hoursOfWindows} from '../windows.js';
 
+const VEHICLE = [['voltageV', 'vehicle', 'V'], ['alternatorRatingA', 'alternator', 'A']];
 const OWNED = [['nominalEnergyWh', 'battery', 'Wh'], ['solarPowerW', 'panels', 'W'], ['alternatorChargerA', 'charger off the engine', 'A'],
-  ['alternatorRatingA', 'alternator', 'A'], ['shoreChargerW', 'shore charger', 'W']];
+  ['shoreChargerW', 'shore charger', 'W']];
 
 /**
  * The question as it is printed above its answer: paper has no fields to look into. Drawn from the request that was
@@ -70,7 +71,8 @@ function wishText({panel, ...system}, {chanceOfRunningFlat, autonomyDays}, compa
   const wish = chanceOfRunningFlat === undefined
     ? (autonomyDays === undefined ? 'Sized for days on a full battery' : `Sized for ${reader.exactText(autonomyDays, 'd')} on a full battery`)
     : `Sized to run flat on at most ${reader.chance(chanceOfRunningFlat)} such trips`;
-  const owned = OWNED.filter(([field]) => system[field] !== undefined).map(([field, label, unit]) => `${label} ${reader.exactText(system[field], unit)}`);
+  const told = (fields, part) => fields.filter(([field]) => part[field] !== undefined).map(([field, label, unit]) => `${label} ${reader.exactText(part[field], unit)}`);
+  const owned = [...told(OWNED, system), ...told(VEHICLE, system.vehicle ?? {})];
   return [
     wish, `panels ${panel?.tiltDegrees > 0 ? `tilted by ${reader.number(panel.tiltDegrees)}°` : 'flat'}`,
     panel?.shadedShare > 0 ? `${reader.exactText(panel.shadedShare, 'share')} shaded` : '',

@@ -20,6 +20,7 @@ import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Target;
 import wayside.sizing.brief.Trip;
+import wayside.sizing.brief.Vehicle;
 
 /** Questions in few words, for tests. */
 public final class Briefs {
@@ -89,7 +90,7 @@ public final class Briefs {
                 inverter,
                 standbyW,
                 BankPlacement.OPEN,
-                alternatorRatingA,
+                new Vehicle(at.field("vehicle"), OPEN, alternatorRatingA),
                 Optional.empty(),
                 CircuitLengths.open(at.field("circuitLengthsM")));
     }

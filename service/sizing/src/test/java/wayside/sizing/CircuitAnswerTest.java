@@ -125,7 +125,7 @@ class CircuitAnswerTest {
 
     @Test
     void saysWhenNoKindOfFuseBreaksTheShortCircuit() {
-        assertThat(shortfall(stated(50, 12, false, new CircuitFeed.ShortCircuit(25_000))))
+        assertThat(shortfall(stated(50, 12, false, new CircuitFeed.ShortCircuit(55_000))))
                 .isEqualTo("no-fuse-type");
     }
 

@@ -68,7 +68,7 @@ class SystemSizerTest {
         assertThat(figures)
                 .contains(
                         system.battery().bank().nominalEnergyWh(),
-                        system.array().orElseThrow().controllerCurrentA(),
+                        system.array().orElseThrow().controllers().ratedA(),
                         system.inverter().orElseThrow().batteryCurrentA(),
                         system.chargers().alternatorHoursToFull().orElseThrow());
     }

@@ -57,7 +57,7 @@ class BoundsTest {
         "nominalEnergyWh, SystemWishes, nominalEnergyWh, 1",
         "solarPowerW, SystemWishes, solarPowerW, 1",
         "alternatorChargerA, SystemWishes, alternatorChargerA, 1",
-        "alternatorRatingA, SystemWishes, alternatorRatingA, 1",
+        "alternatorRatingA, Vehicle, alternatorRatingA, 1",
         "shoreChargerW, SystemWishes, shoreChargerW, 1",
         "standbyW, SystemWishes, standbyW, 1",
         "inverterHoursPerDay, Inverter, hoursPerDay, 1",

@@ -7,6 +7,9 @@ import io.swagger.v3.oas.annotations.media.Schema;
 public record AlternatorView(
         @Schema(description = "Rated output [A].") Double chargerCurrentA,
 
+        @Schema(description = "The most that the alternator allows, at the bank [A].")
+        Double chargerLimitA,
+
         @Schema(description = "At the charging voltage of the bank [W].")
         Double chargerPowerW,
 

@@ -42,7 +42,10 @@ public record BatteryView(
         @Schema(description = "Whether mornings of the trip are colder than that.")
         Boolean chargeLockedOutInCold,
 
-        @Schema(description = "Estimate of the current of a short at its terminals [A].")
+        @Schema(
+                description =
+                        "Current of a short at its main fuse [A]: estimated from its cells and joints, or the least that"
+                                + " the rules ask of such a bank, whichever is larger.")
         Double prospectiveShortCircuitA,
 
         @Schema(description = "Free area of each of two openings, for lead-acid [cm2].") @Nullable

@@ -34,11 +34,17 @@ public record CircuitLengthsInput(
         @Nullable
         Double arrayToController,
 
-        @Schema(description = "From the starter battery to the busbar [m].")
+        @Schema(description = "From the starter battery to the charger between alternator and bank [m].")
         @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         @Nullable
         Double alternatorCharger,
+
+        @Schema(description = "From that charger to the busbar [m].")
+        @DecimalMin(Limits.LEAST_LENGTH_M)
+        @DecimalMax(Limits.LENGTH_M)
+        @Nullable
+        Double alternatorChargerToBusbar,
 
         @Schema(description = "From the shore charger to the busbar [m].")
         @DecimalMin(Limits.LEAST_LENGTH_M)

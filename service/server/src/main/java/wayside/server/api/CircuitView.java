@@ -10,6 +10,10 @@ import org.jspecify.annotations.Nullable;
 public record CircuitView(
         @Schema(description = "As in the request.") String name,
 
+        @Schema(description = "How many of this circuit there are, each with its own cable and fuse, when several.")
+        @Nullable
+        Integer count,
+
         @Schema(description = "Code of the rule set that it follows. Sets differ widely for one cable.")
         String rules,
 
@@ -29,6 +33,12 @@ public record CircuitView(
         Double roundTripM,
 
         @Schema(description = "Nominal voltage [V].") Double voltageV,
+
+        @Schema(
+                description =
+                        "That it reaches: charging or equalising on its bus, open circuit in the cold on a roof [V]."
+                                + " Its fuse is rated for it.")
+        Double highestVoltageV,
 
         @Schema(description = "Temperature class of the insulation that was reckoned with [C].")
         Double insulationC,

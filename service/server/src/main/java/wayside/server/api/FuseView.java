@@ -4,7 +4,10 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 
 /** The fuse of a circuit. */
-@Schema(name = "Fuse", description = "A fuse that passes three checks: rating, voltage, breaking capacity.")
+@Schema(
+        name = "Fuse",
+        description = "A fuse that passes three checks: rating, voltage, breaking capacity. Where only an estimate asks"
+                + " for more than any kind breaks, the sturdiest, with the caution confirm-fault-current.")
 public record FuseView(
         @Schema(description = "The smallest standard rating that carries the design current [A].")
         Double ratingA,
@@ -15,13 +18,13 @@ public record FuseView(
         @Schema(description = "The standard that describes the kind.")
         String standard,
 
-        @Schema(description = "Of the kind [V]; never below what the circuit reaches while charging.")
+        @Schema(description = "Of the kind [V]; never below the circuit's highest voltage.")
         Double ratedVoltageV,
 
         @Schema(description = "What the kind can break [A].")
         Double breakingCapacityA,
 
-        @Schema(description = "What it must be able to break here [A].")
+        @Schema(description = "Current of a short at its own place, which it must break [A].")
         Double minimumInterruptA,
 
         @Schema(description = "The largest that the rule set would permit on this conductor [A]; reported, not used.")

@@ -12,7 +12,10 @@ public record SolarView(
         @Schema(description = "mppt: it tracks the best point of the array.")
         String controllerType,
 
-        @Schema(description = "Rated output [A].") Double controllerCurrentA,
+        @Schema(description = "Charge controllers, each with its own strings, cables and fuses.")
+        Integer controllerCount,
+
+        @Schema(description = "Rated output of each [A].") Double controllerCurrentA,
 
         @Schema(description = "Highest voltage of the array that it must stand [V].")
         Double controllerMaximumVoltageV,

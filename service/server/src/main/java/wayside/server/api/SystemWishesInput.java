@@ -58,11 +58,7 @@ public record SystemWishesInput(
         @Nullable
         Double standbyW,
 
-        @Schema(description = "On the label of the vehicle's alternator [A].", example = "150")
-        @DecimalMin(Limits.LEAST_CURRENT_A)
-        @DecimalMax("2000")
-        @Nullable
-        Double alternatorRatingA,
+        @Valid @Nullable VehicleInput vehicle,
 
         @Schema(description = "Rule set for conductors and fuses; abyc-e11 when left open.") @Nullable
         RuleSetCode rules,

@@ -7,7 +7,6 @@ import wayside.server.api.FuseView;
 import wayside.server.api.MetricConductorView;
 import wayside.server.api.RefusedFuseView;
 import wayside.server.api.ShortfallView;
-import wayside.sizing.trace.Derived;
 import wayside.sizing.wiring.CircuitDuty;
 import wayside.sizing.wiring.CircuitShortfall;
 import wayside.sizing.wiring.SizedCircuit;
@@ -60,6 +59,7 @@ final class CircuitWriter {
             @Nullable ShortfallView shortfall) {
         return new CircuitView(
                 duty.name(),
+                duty.count().map(count -> (int) figures.at("count", count)).orElse(null),
                 duty.rules().code(),
                 shortfall == null,
                 figures.at("currentA", duty.currentA()),
@@ -67,6 +67,7 @@ final class CircuitWriter {
                 figures.at("lengthM", duty.lengthM()),
                 figures.at("roundTripM", duty.roundTripM()),
                 figures.at("voltageV", duty.voltageV()),
+                figures.at("highestVoltageV", duty.highestVoltageV()),
                 figures.at("insulationC", duty.surroundings().insulationC()),
                 figures.at("ambientC", duty.surroundings().ambientC()),
                 (int) figures.at("bundledConductors", duty.surroundings().bundledCount()),

@@ -1,6 +1,5 @@
 package wayside.server.mapping;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.AlternatorView;
@@ -16,7 +15,6 @@ import wayside.sizing.system.PowerUnit;
 import wayside.sizing.system.RuleOfThumb;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Answer;
-import wayside.sizing.wiring.SizedCircuit;
 
 /** The answer of a recommendation. */
 public final class RecommendationWriter {
@@ -73,13 +71,11 @@ public final class RecommendationWriter {
         return chargers.alternator()
                 .map(charger -> new AlternatorView(
                         figures.at("chargerCurrentA", charger.chargerCurrentA()),
+                        figures.at("chargerLimitA", charger.limitA()),
                         figures.at("chargerPowerW", charger.chargerPowerW()),
+                        figures.at("energyPerDayWh", chargers.alternatorWh().orElseThrow()),
                         figures.at(
-                                "energyPerDayWh",
-                                chargers.alternatorWh().orElseThrow()),
-                        figures.at(
-                                "hoursToFull",
-                                chargers.alternatorHoursToFull().orElseThrow())))
+                                "hoursToFull", chargers.alternatorHoursToFull().orElseThrow())))
                 .orElse(null);
     }
 
@@ -89,9 +85,7 @@ public final class RecommendationWriter {
                         figures.at("chargerPowerW", charger.chargerPowerW()),
                         figures.at("mainsPowerW", charger.mainsPowerW()),
                         figures.at("energyPerDayWh", chargers.shoreWh().orElseThrow()),
-                        figures.at(
-                                "hoursToFull",
-                                chargers.shoreHoursToFull().orElseThrow())))
+                        figures.at("hoursToFull", chargers.shoreHoursToFull().orElseThrow())))
                 .orElse(null);
     }
 

@@ -28,19 +28,24 @@ final class SolarWriter {
                 figures.at("powerW", array.powerW()),
                 figures.at("areaM2", array.areaM2()),
                 TRACKING,
-                figures.at("controllerCurrentA", array.controllerCurrentA()),
+                (int) figures.at("controllerCount", array.controllers().count()),
+                figures.at("controllerCurrentA", array.controllers().ratedA()),
                 figures.at("controllerMaximumVoltageV", array.strings().controllerMaximumV()),
-                strings(array.strings(), figures.in("strings")),
+                strings(array, figures.in("strings")),
                 months(system, array, figures.in("months")),
                 system.arrayNeed().worst().stay().index() + 1);
     }
 
-    private static ArrayStringsView strings(ArrayStrings strings, Figures figures) {
+    private static ArrayStringsView strings(ArrayChoice array, Figures figures) {
+        ArrayStrings strings = array.strings();
         return new ArrayStringsView(
                 (int) figures.at("seriesCount", strings.seriesCount()),
                 (int) figures.at("parallelCount", strings.parallelCount()),
+                figures.at("modulePowerW", strings.modulePowerW()),
                 figures.at("coldOpenCircuitV", strings.coldOpenCircuitV()),
                 figures.at("hotWorkingV", strings.hotWorkingV()),
+                figures.at("otherStringsA", array.stringFuses().othersA()),
+                figures.at("largestSeriesFuseA", array.stringFuses().limitA()),
                 strings.window().coldVoltage().method());
     }
 
@@ -61,8 +66,7 @@ final class SolarWriter {
                     here.at("planeKwhM2", month.planeKwhM2()),
                     here.at("yieldWhPerDay", array.yieldsWh().get(index)),
                     here.at("needWhPerDay", balance.needWh()),
-                    here.at(
-                            "overWhPerDay", system.catchUps().get(index).overWh()),
+                    here.at("overWhPerDay", system.catchUps().get(index).overWh()),
                     catchUp(system.catchUps().get(index).days(), here)));
         }
         return months;

@@ -9,6 +9,7 @@ import wayside.server.api.PanelInput;
 import wayside.server.api.RuleSetCode;
 import wayside.server.api.SystemWishesInput;
 import wayside.server.api.TargetInput;
+import wayside.server.api.VehicleInput;
 import wayside.sizing.brief.At;
 import wayside.sizing.brief.BankPlacement;
 import wayside.sizing.brief.BuiltSystem;
@@ -19,6 +20,7 @@ import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Target;
+import wayside.sizing.brief.Vehicle;
 
 /** Systems, wished for or built, as the brief wants them. */
 public final class SystemReader {
@@ -41,9 +43,15 @@ public final class SystemReader {
                 inverter(at.field("inverter"), wishes.inverter()),
                 Given.number(wishes.standbyW()),
                 BankPlacement.OPEN,
-                Given.number(wishes.alternatorRatingA()),
+                vehicle(at.field("vehicle"), wishes.vehicle()),
                 Given.map(wishes.rules(), RuleSetCode::code),
                 lengths(at.field("circuitLengthsM"), wishes.circuitLengthsM()));
+    }
+
+    private static Vehicle vehicle(At at, @Nullable VehicleInput vehicle) {
+        return vehicle == null
+                ? Vehicle.open(at)
+                : new Vehicle(at, Given.number(vehicle.voltageV()), Given.number(vehicle.alternatorRatingA()));
     }
 
     /** Where the bank stands, by a field of the request that is there. */
@@ -62,6 +70,7 @@ public final class SystemReader {
                 Given.number(lengths.controllerToBattery()),
                 Given.number(lengths.arrayToController()),
                 Given.number(lengths.alternatorCharger()),
+                Given.number(lengths.alternatorChargerToBusbar()),
                 Given.number(lengths.shoreCharger()),
                 Given.number(lengths.distribution()));
     }

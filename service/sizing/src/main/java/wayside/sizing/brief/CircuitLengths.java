@@ -10,7 +10,8 @@ import java.util.OptionalDouble;
  * @param inverter from the busbar to the inverter
  * @param controllerToBattery from the charge controller to the busbar
  * @param arrayToController from the roof to the charge controller
- * @param alternatorCharger from the starter battery to the busbar
+ * @param alternatorCharger from the starter battery to the charger between alternator and bank
+ * @param alternatorChargerToBusbar from that charger to the busbar
  * @param shoreCharger from the shore charger to the busbar
  * @param distribution from the busbar to the fuse box of the DC loads
  */
@@ -21,19 +22,21 @@ public record CircuitLengths(
         OptionalDouble controllerToBattery,
         OptionalDouble arrayToController,
         OptionalDouble alternatorCharger,
+        OptionalDouble alternatorChargerToBusbar,
         OptionalDouble shoreCharger,
         OptionalDouble distribution)
         implements Placed {
     /** Nothing is said; it would stand there. */
     public static CircuitLengths open(At at) {
         return new CircuitLengths(
-            at,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty());
+                at,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
     }
 }

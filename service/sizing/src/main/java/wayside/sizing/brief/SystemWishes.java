@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
  * @param inverter what is known of the inverter
  * @param standbyW constant draw of monitors, outlets and electronics [W]
  * @param bankPlacement where the bank stands
- * @param alternatorRatingA on the label of the vehicle's alternator [A]
+ * @param vehicle its net and its alternator
  * @param rules code of the rule set for conductors; the default set if absent
  * @param circuitLengthsM of the main circuits
  */
@@ -33,7 +33,7 @@ public record SystemWishes(
         InverterSpec inverter,
         OptionalDouble standbyW,
         BankPlacement bankPlacement,
-        OptionalDouble alternatorRatingA,
+        Vehicle vehicle,
         Optional<String> rules,
         CircuitLengths circuitLengthsM)
         implements Placed {
@@ -52,7 +52,7 @@ public record SystemWishes(
                 InverterSpec.open(at.field("inverter")),
                 open,
                 BankPlacement.OPEN,
-                open,
+                Vehicle.open(at.field("vehicle")),
                 Optional.empty(),
                 CircuitLengths.open(at.field("circuitLengthsM")));
     }
@@ -71,7 +71,7 @@ public record SystemWishes(
                 inverter,
                 standbyW,
                 placement,
-                alternatorRatingA,
+                vehicle,
                 rules,
                 circuitLengthsM);
     }

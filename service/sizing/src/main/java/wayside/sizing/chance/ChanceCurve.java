@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import wayside.sizing.system.ArrayStrings;
+import wayside.sizing.system.Site;
 import wayside.sizing.system.TypicalModule;
 
 /**
@@ -54,14 +56,15 @@ final class ChanceCurve {
         }
         double base = Math.max(plainArrayW, 2 * TypicalModule.POWER_W);
         return Arrays.stream(STEPS)
-                .map(step -> Math.ceil(base * step / TypicalModule.POWER_W) * TypicalModule.POWER_W)
+                .map(step -> ArrayStrings.wholeStringsW(trip.site(), base * step))
                 .distinct()
                 .boxed()
                 .toList();
     }
 
-    static double largestArrayW(double plainArrayW) {
-        return STEPS[STEPS.length - 1] * Math.max(plainArrayW, 2 * TypicalModule.POWER_W);
+    static double largestArrayW(Site site, double plainArrayW) {
+        return ArrayStrings.wholeStringsW(
+                site, STEPS[STEPS.length - 1] * Math.max(plainArrayW, 2 * TypicalModule.POWER_W));
     }
 
     /** Carries the whole trip without any charge, in the cold and with high currents. */

@@ -39,8 +39,8 @@ public final class ChanceSearch {
         this.trip = trip;
         this.plain = plain;
         target = trip.site().brief().target();
-        this.accepted =
-                Derived.given("accepted chance of running flat", accepted, Unit.SHARE, target.at("chanceOfRunningFlat"));
+        this.accepted = Derived.given(
+                "accepted chance of running flat", accepted, Unit.SHARE, target.at("chanceOfRunningFlat"));
     }
 
     /**
@@ -71,7 +71,7 @@ public final class ChanceSearch {
         return new double[] {
             wishes.nominalEnergyWh()
                     .orElse(plain.battery().bank().nominalEnergyWh().value()),
-            wishes.solarPowerW().orElse(ChanceCurve.largestArrayW(plainArrayW))
+            wishes.solarPowerW().orElse(ChanceCurve.largestArrayW(trip.site(), plainArrayW))
         };
     }
 
@@ -102,8 +102,7 @@ public final class ChanceSearch {
     }
 
     private Endurance.Chance chance(Derived nominal, Derived arrayW) {
-        return trip.chance(
-                trip.scenario(nominal.value(), arrayW.value()), "", nominal, Optional.of(arrayW));
+        return trip.chance(trip.scenario(nominal.value(), arrayW.value()), "", nominal, Optional.of(arrayW));
     }
 
     private Derived found(String label, double value, Unit unit) {

@@ -1,8 +1,12 @@
 package wayside.sizing.charging;
 
+import java.util.Locale;
+import java.util.Optional;
 import wayside.sizing.brief.SystemWishes;
+import wayside.sizing.brief.Vehicle;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
+import wayside.sizing.trace.Shortfall;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -11,29 +15,41 @@ import wayside.sizing.trace.Unit;
  * quarter less, at idle a third to a half, and the vehicle wants its part. The charger is therefore held to a share of
  * the label: {@code I <= s I_alt V_alt eta / V_c}. Common practice, no source.
  *
+ * <p>Source of V_alt: ISO 8854 states a rating at 13.5 V (12 V nets) or 27.0 V (24 V nets), as quoted by secondary pages.
+ *
  * @param chargerCurrentA rated output at the bank [A]
+ * @param vehicle whose alternator it is
  * @param limitA the most that the alternator may be asked for, at the bank [A]
  * @param chargerPowerW at the bank's charging voltage [W]
  * @param takenPowerW of that, what the bank takes [W]
  */
-public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived chargerPowerW, Derived takenPowerW) {
+public record AlternatorCharger(
+        Vehicle vehicle, Derived chargerCurrentA, Derived limitA, Derived chargerPowerW, Derived takenPowerW) {
     private static final double ALTERNATOR_A = 120;
     private static final double ALTERNATOR_V = 13.5;
+    private static final double VEHICLE_V = 12;
     private static final double USABLE_SHARE = 0.5;
     private static final double EFFICIENCY = 0.92;
     private static final Expression NEEDED = Expression.commonPractice("I_need = E_in / (h V_c)");
     private static final Expression LIMIT = Expression.commonPractice("I_max = I_alt s V_alt eta / V_c");
     private static final Expression MOST = Expression.commonPractice("I_most = min(I_max, P_max / V_c)");
     private static final Expression ENERGY = Expression.definition("E = P_in h");
+    private static final Expression USABLE = Expression.commonPractice("I = I_alt s");
+    private static final Expression VOLTAGE = Expression.definition("V_alt = V_12 V / 12");
     private static final Expression INPUT_CURRENT = Expression.definition("I = P / (eta V_alt)");
 
     /**
+     * The charger that was given or, when the alternator allows the smallest that is made, the one that fits.
+     *
      * @param need of the bank
      * @param hoursPerDay driving [h], above 0
      * @param wishes the charger and the alternator, as far as they are known
      */
-    public static AlternatorCharger of(ChargerNeed need, Derived hoursPerDay, SystemWishes wishes) {
-        Derived limit = limit(need, wishes);
+    public static Optional<AlternatorCharger> find(ChargerNeed need, Derived hoursPerDay, SystemWishes wishes) {
+        Derived limit = limit(need, wishes.vehicle());
+        if (wishes.alternatorChargerA().isEmpty() && limit.value() < CommonRatings.smallestA()) {
+            return Optional.empty();
+        }
         Derived current = wishes.alternatorChargerA().isPresent()
                 ? Derived.given(
                         "alternator charger: rated output",
@@ -43,7 +59,7 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
                 : chosen(need, hoursPerDay, limit);
         Derived power = need.powerW(need.whose() + "alternator charger: power at the bank", current);
         Derived taken = need.takenW(need.whose() + "alternator charger: power that the bank takes", power);
-        return new AlternatorCharger(current, limit, power, taken);
+        return Optional.of(new AlternatorCharger(wishes.vehicle(), current, limit, power, taken));
     }
 
     /**
@@ -60,14 +76,49 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
                 hoursPerDay.as("h"));
     }
 
-    /** What the vehicle's wiring must bring to the charger [A]. */
+    /** What it takes out of the alternator [A]. */
     public Derived inputCurrentA() {
         return INPUT_CURRENT.value(
                 "alternator charger: current from the alternator",
                 Unit.AMPERE,
                 chargerPowerW.as("P"),
                 efficiency().as("eta"),
-                voltage().as("V_alt"));
+                voltage(vehicle).as("V_alt"));
+    }
+
+    /** A given charger that asks the alternator for more than its share. */
+    public Optional<Shortfall> shortfall() {
+        if (chargerCurrentA.value() <= limitA.value()) {
+            return Optional.empty();
+        }
+        Derived usable = USABLE.value(
+                "alternator: current that may charge the bank",
+                Unit.AMPERE,
+                rating(vehicle).as("I_alt"),
+                share().as("s"));
+        return Optional.of(new Shortfall(
+                "alternator-overloaded",
+                String.format(
+                        Locale.ROOT,
+                        "The charger between alternator and bank asks the alternator for %.0f A; it may give %.0f A without"
+                                + " harm. Take a charger of at most %.0f A, or limit it to that.",
+                        inputCurrentA().value(),
+                        usable.value(),
+                        Math.floor(limitA.value())),
+                inputCurrentA(),
+                usable));
+    }
+
+    /** Nominal voltage of the vehicle's net [V]. */
+    public static Derived vehicleVoltageV(Vehicle vehicle) {
+        return Derived.byDefault(
+                        "vehicle: nominal voltage",
+                        VEHICLE_V,
+                        Unit.VOLT,
+                        vehicle.at("voltageV"),
+                        "Vans have 12 V, trucks 24 V",
+                        Source.commonPractice())
+                .unlessGiven(vehicle.voltageV());
     }
 
     private static Derived chosen(ChargerNeed need, Derived hoursPerDay, Derived limit) {
@@ -86,38 +137,49 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
         return CommonRatings.next(need.whose() + "alternator charger: rated output", needed, most);
     }
 
-    private static Derived limit(ChargerNeed need, SystemWishes wishes) {
-        Derived rating = Derived.byDefault(
+    private static Derived limit(ChargerNeed need, Vehicle vehicle) {
+        return LIMIT.value(
+                "alternator charger: most that the alternator allows",
+                Unit.AMPERE,
+                rating(vehicle).as("I_alt"),
+                share().as("s"),
+                voltage(vehicle).as("V_alt"),
+                efficiency().as("eta"),
+                need.chargingVoltageV().as("V_c"));
+    }
+
+    private static Derived rating(Vehicle vehicle) {
+        return Derived.byDefault(
                         "alternator: rating",
                         ALTERNATOR_A,
                         Unit.AMPERE,
-                        wishes.at("alternatorRatingA"),
+                        vehicle.at("alternatorRatingA"),
                         "Usual for a van; read it off the alternator's label",
                         Source.commonPractice())
-                .unlessGiven(wishes.alternatorRatingA());
-        Derived share = Derived.convention(
+                .unlessGiven(vehicle.alternatorRatingA());
+    }
+
+    private static Derived share() {
+        return Derived.convention(
                 "alternator: share that may charge the bank",
                 USABLE_SHARE,
                 Unit.SHARE,
                 "Hot or at idle it gives far less than its label, and the vehicle needs its part",
                 Source.commonPractice());
-        return LIMIT.value(
-                "alternator charger: most that the alternator allows",
-                Unit.AMPERE,
-                rating.as("I_alt"),
-                share.as("s"),
-                voltage().as("V_alt"),
-                efficiency().as("eta"),
-                need.chargingVoltageV().as("V_c"));
     }
 
-    private static Derived voltage() {
-        return Derived.convention(
-                "alternator: voltage when hot",
+    private static Derived voltage(Vehicle vehicle) {
+        Derived of12 = Derived.convention(
+                "alternator: voltage when hot, of a 12 V vehicle",
                 ALTERNATOR_V,
                 Unit.VOLT,
-                "A 12 V vehicle; hot alternators hold 13.6 V or less",
+                "Hot alternators hold 13.6 V or less; twice that in a 24 V vehicle",
                 Source.commonPractice());
+        return VOLTAGE.value(
+                "alternator: voltage when hot",
+                Unit.VOLT,
+                of12.as("V_12"),
+                vehicleVoltageV(vehicle).as("V"));
     }
 
     private static Derived efficiency() {

@@ -23,6 +23,10 @@ final class CommonRatings {
 
     private CommonRatings() {}
 
+    static double smallestA() {
+        return CHARGER_A[0];
+    }
+
     /** The rating that gives what is needed, as far as what stands around it allows. */
     static Derived next(String label, Derived neededA, Derived mostA) {
         double rating = Math.min(atLeastA(neededA.value()), atMostA(mostA.value()));

@@ -64,7 +64,16 @@ public record StringWindow(
      * @param parallelCount strings side by side, 1 or more
      */
     public static Derived conductorCurrentA(ModuleFigures module, Derived parallelCount) {
-        return current(CONDUCTOR, "array: current for conductor and fuse", module, parallelCount);
+        return conductorCurrentA("array", module, parallelCount);
+    }
+
+    /**
+     * The same for a part of an array.
+     *
+     * @param whose opens the label
+     */
+    public static Derived conductorCurrentA(String whose, ModuleFigures module, Derived parallelCount) {
+        return current(CONDUCTOR, whose + ": current for conductor and fuse", module, parallelCount);
     }
 
     /**

@@ -149,6 +149,12 @@ public final class ChemistryData {
         return range("charge-cell-voltage");
     }
 
+    /** The highest that a cell ever reaches: equalising where the trade does that, else charging [V]. */
+    public Derived highestCellVoltageV() {
+        Derived equalising = cells.get("equalising-cell-voltage/" + HIGH);
+        return equalising == null ? chargeCellVoltageV().high() : equalising;
+    }
+
     /** Voltage of one cell over most of a charge: what a charger's amperes are worth in watts [V]. */
     public Derived meanChargeCellVoltageV() {
         return typical("mean-charge-cell-voltage");

@@ -1,6 +1,5 @@
 package wayside.sizing.system;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -8,7 +7,6 @@ import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
-import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Shortfall;
 import wayside.sizing.trace.Source;
@@ -19,25 +17,20 @@ import wayside.sizing.trace.Unit;
  *
  * @param powerW rated [W]
  * @param areaM2 of panel [m2]
- * @param controllerCurrentA rated output of the charge controller, or of all of them [A]
+ * @param controllers that it charges through
  * @param strings how it is strung
+ * @param stringFuses whether each string needs one
  * @param yieldsWh what it brings on the mean day of each stay, in the order of the trip [Wh]
  */
 public record ArrayChoice(
-        Derived powerW, Derived areaM2, Derived controllerCurrentA, ArrayStrings strings, List<Derived> yieldsWh) {
-    /** Output currents that charge controllers are commonly made for [A]. Common practice, no source. */
-    private static final double[] COMMON_CONTROLLERS_A = {10, 15, 20, 30, 40, 50, 60, 70, 85, 100};
-
+        Derived powerW,
+        Derived areaM2,
+        Controllers controllers,
+        ArrayStrings strings,
+        StringFuses stringFuses,
+        List<Derived> yieldsWh) {
     private static final double ROOF_M2 = 6;
     private static final Expression AREA = Expression.definition("A = P / p");
-    private static final Expression CONTROLLER = Expression.definition("I = P / V");
-    private static final NamedOperation RATING = NamedOperation.of(
-            NamedOperation.Kind.NEXT_SIZE,
-            "the smallest of 10, 15, 20, 30, 40, 50, 60, 70, 85 and 100 A that is at least I; above, the next multiple of"
-                    + " 100 A: several controllers",
-            Source.commonPractice());
-    private static final Expression WHOLE_STRINGS =
-            Expression.commonPractice("P_array = ceil(P / (P_module n_min) - 1e-9) (P_module n_min)");
     private static final Expression FULL_ROOF = Expression.definition("P = A p");
 
     public ArrayChoice {
@@ -46,45 +39,25 @@ public record ArrayChoice(
 
     /** Empty when no array is needed or given, or no sun is to be had. */
     static Optional<ArrayChoice> of(Site site, BatteryBank bank, ArrayNeed need, Optional<Derived> powerW) {
-        ArrayStrings.Limits limits = ArrayStrings.Limits.of(site, bank);
-        Derived power = given(site).or(() -> powerW).orElseGet(() -> wholeStrings(need, limits));
+        ArrayStrings.Limits limits = ArrayStrings.Limits.of(site);
+        Derived power = given(site).or(() -> powerW).orElseGet(() -> sized(limits, need));
         return power.value() > 0 ? Optional.of(of(site, bank, limits, power)) : Optional.empty();
     }
 
     private static ArrayChoice of(Site site, BatteryBank bank, ArrayStrings.Limits limits, Derived power) {
         Derived density = TypicalModule.powerPerArea();
         Derived area = AREA.value("area of the array", Unit.SQUARE_METRE, power.as("P"), density.as("p"));
-        Derived needed = CONTROLLER.value(
-                "charge controller: output needed",
-                Unit.AMPERE,
-                power.as("P"),
-                bank.bankVoltageV().as("V"));
-        Derived controller = RATING.value(
-                "charge controller: rated output", controllerA(needed.value()), Unit.AMPERE, needed.as("I"));
+        ArrayStrings strings = ArrayStrings.of(limits, power);
+        Controllers controllers = Controllers.of(strings, bank.bankVoltageV());
         List<Derived> yields = site.stays().stream()
                 .map(stay -> stay.month().dailyWh(stay.label() + ": energy of the array, mean day", power))
                 .toList();
-        return new ArrayChoice(power, area, controller, ArrayStrings.of(limits, power), yields);
+        return new ArrayChoice(power, area, controllers, strings, StringFuses.of(strings, controllers), yields);
     }
 
-    private static Derived wholeStrings(ArrayNeed need, ArrayStrings.Limits limits) {
+    private static Derived sized(ArrayStrings.Limits limits, ArrayNeed need) {
         Derived needed = need.worst().arrayW();
-        Derived each = TypicalModule.powerW();
-        Derived series = limits.window().smallestSeriesCount();
-        return WHOLE_STRINGS.value(
-                "rated power of the array",
-                Unit.WATT,
-                needed.as("P"),
-                each.as("P_module"),
-                series.as("n_min"));
-    }
-
-    private static double controllerA(double neededA) {
-        double largest = COMMON_CONTROLLERS_A[COMMON_CONTROLLERS_A.length - 1];
-        return Arrays.stream(COMMON_CONTROLLERS_A)
-                .filter(rating -> rating >= neededA)
-                .findFirst()
-                .orElseGet(() -> Math.ceil(neededA / largest) * largest);
+        return needed.value() > 0 ? ArrayStrings.wholeStringsW(limits, needed) : needed;
     }
 
     private static Optional<Derived> given(Site site) {
@@ -126,7 +99,12 @@ public record ArrayChoice(
     }
 
     private static Derived roofful() {
-        Derived roof = Derived.convention("free roof of a van", ROOF_M2, Unit.SQUARE_METRE, "Between vents and rails a long van leaves about so much", Source.commonPractice());
+        Derived roof = Derived.convention(
+                "free roof of a van",
+                ROOF_M2,
+                Unit.SQUARE_METRE,
+                "Between vents and rails a long van leaves about so much",
+                Source.commonPractice());
         Derived density = TypicalModule.powerPerArea();
         return FULL_ROOF.value("rated power of a full roof", Unit.WATT, roof.as("A"), density.as("p"));
     }

@@ -2,7 +2,6 @@ package wayside.sizing.system;
 
 import wayside.sizing.solar.ModuleFigures;
 import wayside.sizing.solar.StringWindow;
-import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.NamedOperation;
@@ -10,9 +9,11 @@ import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /**
- * How the modules of an array are strung for a tracking controller.
+ * How the modules of an array are strung for a tracking controller: equal strings of whole modules. An array that was given
+ * keeps its power, as so many equal modules; one that is sized is rounded up to whole strings.
  *
  * @param module of which it is made
+ * @param modulePowerW rated, of each [W]
  * @param window how many of them fit in series
  * @param controllerMaximumV the smallest common limit that leaves room [V]
  * @param seriesCount in each string
@@ -22,6 +23,7 @@ import wayside.sizing.trace.Unit;
  */
 public record ArrayStrings(
         ModuleFigures module,
+        Derived modulePowerW,
         StringWindow window,
         Derived controllerMaximumV,
         Derived seriesCount,
@@ -35,9 +37,12 @@ public record ArrayStrings(
     private static final Expression MODULES = Expression.commonPractice("m = max(n_min, ceil(P / P_module - 1e-9))");
     private static final NamedOperation SERIES = NamedOperation.of(
             NamedOperation.Kind.BEST_OF,
-            "the largest count from n_max down to n_min that parts the modules m into even strings; n_min when none does",
+            "the count from n_min to n_max, above 1 where there is more than one module, whose whole strings need the fewest"
+                    + " modules beyond m; of several the longest",
             Source.commonPractice());
     private static final Expression PARALLEL = Expression.definition("p = ceil(m / n)");
+    private static final Expression EACH = Expression.definition("P_module = P / (n p)");
+    private static final Expression WHOLE = Expression.definition("P = n p P_module");
     private static final Expression STRING = Expression.definition("V = n V1");
     private static final Expression COLDEST = Expression.commonPractice("T = Tm - D / 2 - dT");
     private static final Expression HOTTEST =
@@ -52,11 +57,11 @@ public record ArrayStrings(
      * @param controllerMaximumV the smallest common limit that leaves room [V]
      */
     record Limits(ModuleFigures module, StringWindow window, Derived controllerMaximumV) {
-        static Limits of(Site site, BatteryBank bank) {
+        static Limits of(Site site) {
             ModuleFigures module = TypicalModule.figures();
             Derived coldest = coldestC(site);
             Derived hottest = hottestCellC(site);
-            Derived charging = chargingV(bank);
+            Derived charging = chargingV(site);
             for (int i = 0; ; i++) {
                 Derived limit = controllerV(COMMON_LIMITS_V[i]);
                 StringWindow window = StringWindow.of(module, coldest, hottest, limit, charging);
@@ -76,46 +81,90 @@ public record ArrayStrings(
         }
     }
 
+    /** An array of a rated power as equal strings of equal modules, each of about the usual power. */
     static ArrayStrings of(Limits limits, Derived powerW) {
-        StringWindow window = limits.window();
-        Derived each = TypicalModule.powerW();
-        int least = (int) window.smallestSeriesCount().value();
-        int most = Math.max(least, (int) window.largestSeriesCount().value());
-        Derived wanted = MODULES.value(
-                "array: modules",
-                Unit.COUNT,
-                window.smallestSeriesCount().as("n_min"),
+        Count count = Count.of(limits.window(), powerW);
+        Derived each = EACH.value(
+                "module: rated power",
+                Unit.WATT,
                 powerW.as("P"),
-                each.as("P_module"));
-        Derived count = SERIES.value(
-                "modules in series",
-                seriesCount((int) wanted.value(), least, most),
-                Unit.COUNT,
-                wanted.as("m"),
-                window.smallestSeriesCount().as("n_min"),
-                window.largestSeriesCount().as("n_max"));
-        Derived parallel =
-                PARALLEL.value("strings in parallel", Unit.COUNT, wanted.as("m"), count.as("n"));
+                count.series().as("n"),
+                count.parallel().as("p"));
         return new ArrayStrings(
-                limits.module(),
-                window,
+                TypicalModule.figures(each),
+                each,
+                limits.window(),
                 limits.controllerMaximumV(),
-                count,
-                parallel,
+                count.series(),
+                count.parallel(),
                 ofString(
                         "string: open-circuit voltage on the coldest morning",
-                        count,
-                        window.coldVoltage().volts()),
-                ofString("string: working voltage on the hottest roof", count, window.hotWorkingV()));
+                        count.series(),
+                        limits.window().coldVoltage().volts()),
+                ofString(
+                        "string: working voltage on the hottest roof",
+                        count.series(),
+                        limits.window().hotWorkingV()));
     }
 
-    private static int seriesCount(int modules, int least, int most) {
-        for (int series = Math.min(most, modules); series > least; series--) {
-            if (modules % series == 0) {
-                return series;
-            }
+    /** The power of the whole strings that bring at least so much [W]. */
+    static Derived wholeStringsW(Limits limits, Derived neededW) {
+        Count count = Count.of(limits.window(), neededW);
+        return WHOLE.value(
+                "rated power of the array",
+                Unit.WATT,
+                count.series().as("n"),
+                count.parallel().as("p"),
+                TypicalModule.powerW().as("P_module"));
+    }
+
+    /**
+     * The same for a search among arrays.
+     *
+     * @param neededW above 0 [W]
+     */
+    public static double wholeStringsW(Site site, double neededW) {
+        Derived needed =
+                Derived.convention("array: power tried", neededW, Unit.WATT, "One of those tried", Source.definition());
+        return wholeStringsW(Limits.of(site), needed).value();
+    }
+
+    /** Modules in each string, and strings. */
+    private record Count(Derived series, Derived parallel) {
+        static Count of(StringWindow window, Derived powerW) {
+            int least = (int) window.smallestSeriesCount().value();
+            int most = Math.max(least, (int) window.largestSeriesCount().value());
+            Derived wanted = MODULES.value(
+                    "array: modules, at least",
+                    Unit.COUNT,
+                    window.smallestSeriesCount().as("n_min"),
+                    powerW.as("P"),
+                    TypicalModule.powerW().as("P_module"));
+            Derived series = SERIES.value(
+                    "string: modules in series",
+                    inSeries((int) wanted.value(), least, most),
+                    Unit.COUNT,
+                    wanted.as("m"),
+                    window.smallestSeriesCount().as("n_min"),
+                    window.largestSeriesCount().as("n_max"));
+            return new Count(
+                    series, PARALLEL.value("array: strings in parallel", Unit.COUNT, wanted.as("m"), series.as("n")));
         }
-        return least;
+
+        private static int inSeries(int modules, int least, int most) {
+            int shortest = Math.max(least, Math.min(2, Math.min(most, modules)));
+            int best = shortest;
+            for (int series = shortest; series <= Math.min(most, modules); series++) {
+                if (strung(modules, series) <= strung(modules, best)) {
+                    best = series;
+                }
+            }
+            return best;
+        }
+
+        private static int strung(int modules, int series) {
+            return (modules + series - 1) / series * series;
+        }
     }
 
     private static Derived ofString(String label, Derived count, Derived each) {
@@ -149,13 +198,10 @@ public record ArrayStrings(
                 rise.as("r"));
     }
 
-    private static Derived chargingV(BatteryBank bank) {
-        Derived cells = bank.data().cellsInSeries(bank.busVoltageV().value());
-        Derived cell = bank.data().chargeCellVoltageV().high();
-        return CHARGING.value(
-                "highest charging voltage of the bank",
-                Unit.VOLT,
-                cells.as("n"),
-                cell.as("V_cell"));
+    /** The highest that the bank is charged with [V]. */
+    static Derived chargingV(Site site) {
+        Derived cells = site.chemistry().cellsInSeries(site.busVoltageV().value());
+        Derived cell = site.chemistry().chargeCellVoltageV().high();
+        return CHARGING.value("highest charging voltage of the bank", Unit.VOLT, cells.as("n"), cell.as("V_cell"));
     }
 }

@@ -63,12 +63,10 @@ public record Chargers(
                 site.thirstiest().budget().dailyTotalWh());
         Optional<Derived> driving =
                 hours(site.thirstiestDriving().map(SiteStay::drivingHours), wishes.alternatorChargerA());
-        Optional<AlternatorCharger> alternator = driving.map(hours -> AlternatorCharger.of(
-                need, hours, wishes));
+        Optional<AlternatorCharger> alternator = driving.flatMap(hours -> AlternatorCharger.find(need, hours, wishes));
         Optional<Derived> hookedUp =
                 hours(site.thirstiestHookedUp().map(SiteStay::hookupHours), wishes.shoreChargerW());
-        Optional<ShoreCharger> shore =
-                hookedUp.map(hours -> ShoreCharger.of(need, hours, wishes));
+        Optional<ShoreCharger> shore = hookedUp.map(hours -> ShoreCharger.of(need, hours, wishes));
         return new Chargers(
                 need,
                 alternator,

@@ -49,27 +49,33 @@ record CircuitDefaults(
     }
 
     /** A circuit that may run for hours, in the living space. */
-    CircuitTask task(String name, Derived currentA, Derived lengthM, Derived voltageV) {
-        return task(name, currentA, lengthM, voltageV, true, false);
+    CircuitTask task(String name, Derived currentA, Derived lengthM, CircuitVoltage voltage) {
+        return task(name, currentA, lengthM, voltage, true, false);
     }
 
     /** A circuit whose current already holds what continuous current asks for. */
-    CircuitTask shortTime(String name, Derived currentA, Derived lengthM, Derived voltageV) {
-        return task(name, currentA, lengthM, voltageV, false, false);
+    CircuitTask shortTime(String name, Derived currentA, Derived lengthM, CircuitVoltage voltage) {
+        return task(name, currentA, lengthM, voltage, false, false);
     }
 
-    CircuitTask throughTheEngineSpace(String name, Derived currentA, Derived lengthM, Derived voltageV) {
-        return task(name, currentA, lengthM, voltageV, true, true);
+    CircuitTask throughTheEngineSpace(String name, Derived currentA, Derived lengthM, CircuitVoltage voltage) {
+        return task(name, currentA, lengthM, voltage, true, true);
     }
 
     private CircuitTask task(
-            String name, Derived currentA, Derived lengthM, Derived voltageV, boolean continuous, boolean engineSpace) {
+            String name,
+            Derived currentA,
+            Derived lengthM,
+            CircuitVoltage voltage,
+            boolean continuous,
+            boolean engineSpace) {
         return new CircuitTask(
                 name,
                 Optional.empty(),
                 currentA,
                 lengthM,
-                voltageV,
+                voltage.nominalV(),
+                voltage.highestV(),
                 Optional.of(continuous),
                 Optional.of(dropLimitPercent),
                 Optional.of(insulationC),
@@ -77,7 +83,8 @@ record CircuitDefaults(
                 Optional.of(pairCount),
                 Optional.of(engineSpace),
                 Optional.of(rules),
-                new Feed.Branch(Optional.empty()));
+                new Feed.Branch(Optional.empty()),
+                Optional.empty());
     }
 
     /**

@@ -6,12 +6,12 @@ import java.util.Optional;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.storage.BatteryBank;
-import wayside.sizing.storage.ShortCircuit;
 import wayside.sizing.storage.Ventilation;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.wiring.BankFault;
 import wayside.sizing.wiring.RuleSets;
 import wayside.sizing.wiring.SizedCircuit;
 
@@ -22,7 +22,7 @@ import wayside.sizing.wiring.SizedCircuit;
  * @param site the question
  * @param shortfalls by days of autonomy and the worst month; empty when it fits
  * @param battery the bank and its alternatives
- * @param prospectiveShortCircuitA at the bank's terminals [A]
+ * @param prospectiveShortCircuitA at the bank's main fuse [A]
  * @param ventilationCm2 free area of each of two openings, for lead-acid [cm2]
  * @param arrayNeed by stay
  * @param array none when nothing is left for the sun, or no sun is to be had
@@ -65,12 +65,13 @@ public record SizedSystem(
         ArrayNeed arrayNeed = ArrayNeed.of(site, chargers);
         Optional<ArrayChoice> array = ArrayChoice.of(site, bank, arrayNeed, pair.solarPowerW());
         Optional<InverterChoice> inverter = InverterChoice.of(budget, bank);
-        List<SizedCircuit> circuits = MainCircuits.of(site, bank, inverter, array, chargers);
+        Derived fault = bankFaultA(bank);
+        List<SizedCircuit> circuits = MainCircuits.of(site, bank, fault, inverter, array, chargers);
         return new SizedSystem(
                 site,
-                SystemShortfalls.of(site, battery, arrayNeed, inverter, circuits),
+                SystemShortfalls.of(site, battery, arrayNeed, chargers, inverter, circuits),
                 battery,
-                ShortCircuit.currentA(bank.data(), bank.bankVoltageV(), bank.nominalCapacityAh()),
+                fault,
                 ventilation(bank),
                 PowerUnit.of(budget, battery, inverter, array, chargers),
                 arrayNeed,
@@ -88,6 +89,16 @@ public record SizedSystem(
             catchUps.add(CatchUp.of(stay, bank, chargers, array.yieldsWh().get(stay.index())));
         }
         return catchUps;
+    }
+
+    private static Derived bankFaultA(BatteryBank bank) {
+        return BankFault.currentA(
+                "bank: prospective short-circuit current",
+                bank.data().chemistry(),
+                bank.busVoltageV(),
+                bank.nominalCapacityAh(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static Optional<Derived> ventilation(BatteryBank bank) {

@@ -37,14 +37,20 @@ final class SystemFigures {
     }
 
     private void addArray(ArrayChoice array) {
-        figures.addAll(List.of(array.powerW(), array.areaM2(), array.controllerCurrentA()));
+        figures.addAll(
+                List.of(array.powerW(), array.areaM2(), array.controllers().count()));
+        figures.addAll(
+                List.of(array.controllers().stringCount(), array.controllers().ratedA()));
         ArrayStrings strings = array.strings();
         figures.addAll(List.of(
                 strings.controllerMaximumV(),
+                strings.modulePowerW(),
                 strings.seriesCount(),
                 strings.parallelCount(),
                 strings.coldOpenCircuitV(),
-                strings.hotWorkingV()));
+                strings.hotWorkingV(),
+                array.stringFuses().othersA(),
+                array.stringFuses().limitA()));
         figures.addAll(array.yieldsWh());
     }
 
@@ -65,7 +71,8 @@ final class SystemFigures {
     }
 
     private void addChargers(Chargers chargers) {
-        chargers.alternator().ifPresent(a -> figures.addAll(List.of(a.chargerCurrentA(), a.chargerPowerW())));
+        chargers.alternator()
+                .ifPresent(a -> figures.addAll(List.of(a.chargerCurrentA(), a.limitA(), a.chargerPowerW())));
         chargers.alternatorWh().ifPresent(figures::add);
         chargers.alternatorHoursToFull().ifPresent(figures::add);
         chargers.shore().ifPresent(s -> figures.addAll(List.of(s.chargerPowerW(), s.mainsPowerW())));

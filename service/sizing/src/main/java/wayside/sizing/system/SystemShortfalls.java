@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import wayside.sizing.charging.AlternatorCharger;
 import wayside.sizing.trace.Shortfall;
 import wayside.sizing.wiring.SizedCircuit;
 
@@ -15,11 +16,13 @@ final class SystemShortfalls {
             Site site,
             BankChoice battery,
             ArrayNeed arrayNeed,
+            Chargers chargers,
             Optional<InverterChoice> inverter,
             List<SizedCircuit> circuits) {
         List<Shortfall> shortfalls = new ArrayList<>();
         battery.shortfall(site).ifPresent(shortfalls::add);
         ArrayChoice.shortfall(site, arrayNeed).ifPresent(shortfalls::add);
+        chargers.alternator().flatMap(AlternatorCharger::shortfall).ifPresent(shortfalls::add);
         inverter.flatMap(InverterChoice::shortfall).ifPresent(shortfalls::add);
         for (SizedCircuit circuit : circuits) {
             if (circuit instanceof SizedCircuit.NotFeasible failed) {

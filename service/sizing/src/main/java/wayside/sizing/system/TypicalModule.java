@@ -3,6 +3,7 @@ package wayside.sizing.system;
 import java.util.Optional;
 import wayside.sizing.solar.ModuleFigures;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -13,19 +14,41 @@ public final class TypicalModule {
     private static final String REASON =
             "An invented module of 36 cells and 100 W; check the strings with your own module's label";
 
+    private static final Expression CURRENT = Expression.definition("I = I_0 P / P_0");
+
     private TypicalModule() {}
 
     static ModuleFigures figures() {
+        return of(assumed("module: short-circuit current", 6, Unit.AMPERE));
+    }
+
+    /** A module of the same cells that gives another power: its current follows. */
+    static ModuleFigures figures(Derived powerW) {
+        return of(CURRENT.value(
+                "module: short-circuit current",
+                Unit.AMPERE,
+                powerW.as("P"),
+                powerW().as("P_0"),
+                assumed("module of 100 W: short-circuit current", 6, Unit.AMPERE)
+                        .as("I_0")));
+    }
+
+    private static ModuleFigures of(Derived shortCircuitA) {
         return new ModuleFigures(
                 assumed("module: open-circuit voltage", 22, Unit.VOLT),
                 assumed("module: working voltage", 18, Unit.VOLT),
-                assumed("module: short-circuit current", 6, Unit.AMPERE),
+                shortCircuitA,
                 Optional.empty(),
                 Optional.empty());
     }
 
+    /** The largest fuse that its label lets stand in series with it. */
+    static Derived largestSeriesFuseA() {
+        return assumed("module: largest series fuse", 15, Unit.AMPERE);
+    }
+
     static Derived powerW() {
-        return assumed("module: rated power", POWER_W, Unit.WATT);
+        return assumed("module: usual rated power", POWER_W, Unit.WATT);
     }
 
     public static Derived powerPerArea() {

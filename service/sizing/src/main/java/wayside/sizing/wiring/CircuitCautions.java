@@ -12,7 +12,8 @@ import wayside.sizing.trace.Source;
 /** What whoever pulls the cable must know. */
 final class CircuitCautions {
     private static final ReferenceTable PLACEMENT = ReferenceTables.table("cfr33-183/fuse-placement");
-    private static final double ARC_VOLTAGE_V = 30;
+    private static final double ARC_VOLTAGE_V = 32;
+    private static final double EXTRA_LOW_V = 60;
     private static final double PARALLEL_BATTERIES_AH = 500;
 
     private CircuitCautions() {}
@@ -51,6 +52,7 @@ final class CircuitCautions {
     static List<Caution> wired(CircuitDuty duty, SizedConductor conductor, SizedFuse fuse) {
         List<Caution> cautions = new ArrayList<>(always());
         addFeed(cautions, duty);
+        addFault(cautions, duty, fuse);
         addConductor(cautions, duty, conductor);
         WarmDrop.findCaution(duty, conductor).ifPresent(cautions::add);
         if (duty.highestVoltageV().value() > ARC_VOLTAGE_V) {
@@ -61,7 +63,36 @@ final class CircuitCautions {
                             + " breakers rated for it in direct current, never parts rated 32 V.",
                     fuse.link().ratedVoltageV().source()));
         }
+        if (duty.highestVoltageV().value() > EXTRA_LOW_V) {
+            cautions.add(new Caution(
+                    "above-60-v",
+                    Severity.DANGER,
+                    String.format(
+                            Locale.ROOT,
+                            "%s reaches %.0f V. Above 60 V direct current is dangerous to touch and stricter rules hold:"
+                                    + " cover every live part and have it checked.",
+                            duty.name(),
+                            duty.highestVoltageV().value()),
+                    Source.commonPractice()));
+        }
         return cautions;
+    }
+
+    private static void addFault(List<Caution> cautions, CircuitDuty duty, SizedFuse fuse) {
+        if (duty.interruptA().value() > fuse.link().breakingA().value()) {
+            cautions.add(new Caution(
+                    "confirm-fault-current",
+                    Severity.DANGER,
+                    String.format(
+                            Locale.ROOT,
+                            "%s: a short may draw about %,.0f A, more than the sturdiest fuse of the tables breaks (%,.0f"
+                                    + " A). That is an estimate: ask the battery's maker for the short-circuit current, or"
+                                    + " give each battery a fuse of its own.",
+                            duty.name(),
+                            duty.interruptA().value(),
+                            fuse.link().breakingA().value()),
+                    Source.commonPractice()));
+        }
     }
 
     private static void addFeed(List<Caution> cautions, CircuitDuty duty) {

@@ -1,6 +1,7 @@
 package wayside.sizing.wiring;
 
 import java.util.List;
+import java.util.Optional;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
 
@@ -14,11 +15,12 @@ import wayside.sizing.trace.Derived;
  * @param lengthM one way [m]
  * @param roundTripM out and back [m]
  * @param voltageV nominal [V]
- * @param highestVoltageV while charging [V]
+ * @param highestVoltageV that it reaches [V]
  * @param voltageDropLimitPercent of the nominal voltage [%]
  * @param surroundings of its conductors
  * @param interruptA the current that its fuse must break [A]
  * @param feed what stands behind its fuse
+ * @param count how many circuits of this kind there are; one if empty
  * @param choices defaults that are not numbers
  */
 public record CircuitDuty(
@@ -34,6 +36,7 @@ public record CircuitDuty(
         Surroundings surroundings,
         Derived interruptA,
         Feed feed,
+        Optional<Derived> count,
         List<Assumption> choices) {
     public CircuitDuty {
         choices = List.copyOf(choices);

@@ -40,6 +40,7 @@ public final class CircuitReading {
                 current(voltage),
                 Derived.given(label("length, one way"), run.lengthM(), Unit.METRE, run.at("lengthM")),
                 voltage,
+                highestVoltage(voltage),
                 run.continuous(),
                 given(
                         run.voltageDropLimitPercent(),
@@ -51,7 +52,8 @@ public final class CircuitReading {
                 bundled(),
                 run.engineSpace(),
                 run.rules().map(RuleSets::of),
-                feed());
+                feed(voltage),
+                Optional.empty());
     }
 
     private Derived voltage() {
@@ -84,7 +86,13 @@ public final class CircuitReading {
                 : Optional.empty();
     }
 
-    private Feed feed() {
+    private Derived highestVoltage(Derived voltage) {
+        return run.feed() instanceof CircuitFeed.Bank bank
+                ? HighestVoltage.ofBank(run.name(), bank.chemistry(), voltage)
+                : HighestVoltage.ofAnyBank(run.name(), voltage);
+    }
+
+    private Feed feed(Derived voltage) {
         if (run.feed() instanceof CircuitFeed.ShortCircuit known) {
             return new Feed.ShortCircuit(Derived.given(
                     label("prospective short-circuit current"),
@@ -92,18 +100,24 @@ public final class CircuitReading {
                     Unit.AMPERE,
                     run.at("prospectiveShortCircuitA")));
         }
-        return run.feed() instanceof CircuitFeed.Bank bank ? bank(bank) : new Feed.Branch(Optional.of(run.at("bank")));
+        return run.feed() instanceof CircuitFeed.Bank bank
+                ? bank(bank, voltage)
+                : new Feed.Branch(Optional.of(run.at("bank")));
     }
 
-    private Feed bank(CircuitFeed.Bank bank) {
-        return new Feed.Bank(
+    private Feed bank(CircuitFeed.Bank bank, Derived voltage) {
+        Derived capacity = Derived.given(
+                label("capacity of the bank"), bank.capacityAh(), Unit.AMPERE_HOUR, bank.at("capacityAh"));
+        Derived fault = BankFault.currentA(
+                label("current the fuse must break"),
                 bank.chemistry(),
-                Derived.given(
-                        label("capacity of the bank"), bank.capacityAh(), Unit.AMPERE_HOUR, bank.at("capacityAh")),
+                voltage,
+                capacity,
                 given(bank.coldCrankingA(), "cold cranking current", Unit.AMPERE, bank.at("coldCrankingA")),
                 bank.chemistry().isLeadAcid()
                         ? Optional.of(bank.at("coldCrankingA"))
                         : Optional.of(run.at("prospectiveShortCircuitA")));
+        return new Feed.Bank(capacity, fault);
     }
 
     private Optional<Derived> given(OptionalDouble value, String what, Unit unit, String field) {

@@ -1,7 +1,5 @@
 package wayside.sizing.wiring;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import wayside.sizing.trace.Derived;
 
@@ -33,7 +31,7 @@ public final class CircuitSizing {
         if (found.isEmpty()) {
             return notFeasible(duty, Shortfalls.noConductor(duty, ratingA, search));
         }
-        return findFuse(duty, ratingA)
+        return FuseChoice.find(duty, ratingA)
                 .map(fuse -> wired(duty, found.get(), fuse))
                 .orElseGet(() -> notFeasible(duty, Shortfalls.noType(duty)));
     }
@@ -53,20 +51,5 @@ public final class CircuitSizing {
 
     private static SizedCircuit notFeasible(CircuitDuty duty, CircuitShortfall shortfall) {
         return new SizedCircuit.NotFeasible(duty, shortfall, CircuitCautions.always());
-    }
-
-    private static Optional<SizedFuse> findFuse(CircuitDuty duty, Derived ratingA) {
-        List<SizedFuse.Refusal> refused = new ArrayList<>();
-        for (FuseLink link : FuseLink.all()) {
-            Optional<String> refusal = link.findRefusal(
-                    ratingA.value(),
-                    duty.highestVoltageV().value(),
-                    duty.interruptA().value());
-            if (refusal.isEmpty()) {
-                return Optional.of(new SizedFuse(ratingA, link, refused));
-            }
-            refused.add(new SizedFuse.Refusal(link, refusal.get()));
-        }
-        return Optional.empty();
     }
 }

@@ -13,6 +13,7 @@ import wayside.sizing.trace.Derived;
  * @param currentA what it carries [A], above 0
  * @param lengthM one way [m], above 0
  * @param voltageV nominal [V], above 0
+ * @param highestVoltageV that it reaches [V]: {@link HighestVoltage}
  * @param continuous whether it carries that for three hours or more; yes if empty
  * @param voltageDropLimitPercent of the nominal voltage [%]
  * @param insulationC temperature class of the insulation [C], 60 or more
@@ -21,6 +22,7 @@ import wayside.sizing.trace.Derived;
  * @param engineSpace whether it runs through the engine space; no if empty
  * @param rules the rule set; the default one if empty
  * @param feed what stands behind its fuse
+ * @param count how many circuits of this kind there are; one if empty
  */
 public record CircuitTask(
         String name,
@@ -28,6 +30,7 @@ public record CircuitTask(
         Derived currentA,
         Derived lengthM,
         Derived voltageV,
+        Derived highestVoltageV,
         Optional<Boolean> continuous,
         Optional<Derived> voltageDropLimitPercent,
         Optional<Derived> insulationC,
@@ -35,7 +38,8 @@ public record CircuitTask(
         Optional<Derived> bundledCount,
         Optional<Boolean> engineSpace,
         Optional<RuleSet> rules,
-        Feed feed) {
+        Feed feed,
+        Optional<Derived> count) {
 
     /** A label of this circuit: {@code fridge: design current}. */
     String label(String what) {
@@ -55,6 +59,7 @@ public record CircuitTask(
                 currentA,
                 lengthM,
                 voltageV,
+                HighestVoltage.ofAnyBank(name, voltageV),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -62,7 +67,8 @@ public record CircuitTask(
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                new Feed.Branch(at.map(circuit -> circuit.field("bank").pointer())));
+                new Feed.Branch(at.map(circuit -> circuit.field("bank").pointer())),
+                Optional.empty());
     }
 
     /** The same circuit fed by something else: {@link Feed.Bank} for the main fuse at the battery. */
@@ -73,6 +79,7 @@ public record CircuitTask(
                 currentA,
                 lengthM,
                 voltageV,
+                highestVoltageV,
                 continuous,
                 voltageDropLimitPercent,
                 insulationC,
@@ -80,7 +87,8 @@ public record CircuitTask(
                 bundledCount,
                 engineSpace,
                 rules,
-                other);
+                other,
+                count);
     }
 
     /** The same circuit under another rule set. */
@@ -91,6 +99,7 @@ public record CircuitTask(
                 currentA,
                 lengthM,
                 voltageV,
+                highestVoltageV,
                 continuous,
                 voltageDropLimitPercent,
                 insulationC,
@@ -98,6 +107,27 @@ public record CircuitTask(
                 bundledCount,
                 engineSpace,
                 Optional.of(other),
-                feed);
+                feed,
+                count);
+    }
+
+    /** So many of the same circuit. */
+    public CircuitTask times(Derived howMany) {
+        return new CircuitTask(
+                name,
+                at,
+                currentA,
+                lengthM,
+                voltageV,
+                highestVoltageV,
+                continuous,
+                voltageDropLimitPercent,
+                insulationC,
+                ambientC,
+                bundledCount,
+                engineSpace,
+                rules,
+                feed,
+                Optional.of(howMany));
     }
 }

@@ -19,11 +19,6 @@ final class DutyReading {
     private static final Expression SHORT_TIME = Expression.definition("I_d = I");
     private static final Expression ROUND_TRIP = Expression.definition("L_2 = 2 L");
 
-    /** Chargers hold 14.4 V on a 12 V bus while they fill. */
-    private static final Expression HIGHEST = Expression.commonPractice("V_max = V V_c / V_n")
-            .with("V_c", 14.4, Unit.VOLT)
-            .with("V_n", 12, Unit.VOLT);
-
     private final CircuitTask task;
     private final RuleSet rules;
     private final List<Assumption> choices = new ArrayList<>();
@@ -47,13 +42,14 @@ final class DutyReading {
                 ROUND_TRIP.value(
                         task.label("round trip"), Unit.METRE, task.lengthM().as("L")),
                 task.voltageV(),
-                highestVoltage(),
+                task.highestVoltageV(),
                 task.voltageDropLimitPercent()
                         .orElseGet(() -> rules.defaultDropLimitPercent(
                                 task.label("voltage drop limit"), task.field("voltageDropLimitPercent"))),
                 surroundings(),
                 InterruptDemand.of(task.label("current the fuse must break"), task.feed()),
                 task.feed(),
+                task.count(),
                 choices);
     }
 
@@ -84,11 +80,6 @@ final class DutyReading {
                 "Most loads of a camper can run for three hours or more",
                 Source.commonPractice()));
         return true;
-    }
-
-    private Derived highestVoltage() {
-        return HIGHEST.value(
-                task.label("highest voltage"), Unit.VOLT, task.voltageV().as("V"));
     }
 
     private Surroundings surroundings() {

@@ -1,7 +1,6 @@
 package wayside.sizing.wiring;
 
 import java.util.Optional;
-import wayside.sizing.brief.Chemistry;
 import wayside.sizing.trace.Derived;
 
 /** What stands behind a circuit's fuse, traced. */
@@ -20,9 +19,26 @@ public sealed interface Feed {
      * Straight from the bank.
      *
      * @param capacityAh of the whole bank [Ah]
-     * @param coldCrankingA of the whole bank, when it is known [A]
-     * @param field JSON Pointer of the field that says more of its short circuit, if there is one
+     * @param faultA current of a short at its main fuse, an estimate [A]
      */
-    record Bank(Chemistry chemistry, Derived capacityAh, Optional<Derived> coldCrankingA, Optional<String> field)
-            implements Feed {}
+    record Bank(Derived capacityAh, Derived faultA) implements Feed {}
+
+    /**
+     * From a battery of which little is known, or from the busbar behind a bank's main cable.
+     *
+     * @param faultA current of a short at the fuse, an estimate [A]
+     */
+    record Node(Derived faultA) implements Feed {}
+
+    /**
+     * A string of modules beside others that feed a fault in it: only a fuse made for strings will do.
+     *
+     * @param othersA what the other strings bring together [A]
+     */
+    record ParallelStrings(Derived othersA) implements Feed {}
+
+    /** Whether the current of a short is an estimate of ours, so that a better figure may change what is asked. */
+    default boolean isEstimated() {
+        return this instanceof Bank || this instanceof Node;
+    }
 }

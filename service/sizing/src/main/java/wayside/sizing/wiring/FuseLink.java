@@ -21,7 +21,8 @@ import wayside.sizing.trace.Unit;
  */
 public record FuseLink(
         String type, String standard, Derived ratedVoltageV, double fromA, double toA, Derived breakingA) {
-    private static final List<FuseLink> ALL = Stream.of("iso8820/fuse-links", "practice/high-interrupt-fuses")
+    private static final List<FuseLink> ALL = Stream.of(
+                    "iso8820/fuse-links", "practice/fuses-above-58-v", "practice/high-interrupt-fuses")
             .map(ReferenceTables::table)
             .flatMap(table -> table.rows().stream().map(row -> read(table, row)))
             .toList();
@@ -29,6 +30,11 @@ public record FuseLink(
     /** From the most common kind to the sturdiest. */
     static List<FuseLink> all() {
         return ALL;
+    }
+
+    /** Whether it is made for strings of solar modules: gPV. */
+    boolean isPhotovoltaic() {
+        return standard.equals("IEC 60269-6");
     }
 
     /** The first of the three checks that this kind fails, in words; empty when it may be used. */

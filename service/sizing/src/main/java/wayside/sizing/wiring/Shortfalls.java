@@ -1,6 +1,8 @@
 package wayside.sizing.wiring;
 
+import java.util.Comparator;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import wayside.sizing.trace.Derived;
 
 /** Puts into words why a circuit cannot be wired with what the tables hold. */
@@ -72,8 +74,10 @@ final class Shortfalls {
     }
 
     static CircuitShortfall noType(CircuitDuty duty) {
-        FuseLink last = FuseLink.all().get(FuseLink.all().size() - 1);
-        boolean voltage = duty.highestVoltageV().value() > last.ratedVoltageV().value();
+        FuseLink highest = best(link -> link.ratedVoltageV().value());
+        FuseLink sturdiest = best(link -> link.breakingA().value());
+        boolean voltage =
+                duty.highestVoltageV().value() > highest.ratedVoltageV().value();
         return new CircuitShortfall(
                 "no-fuse-type",
                 text(
@@ -83,7 +87,11 @@ final class Shortfalls {
                         duty.highestVoltageV().value(),
                         duty.interruptA().value()),
                 voltage ? duty.highestVoltageV() : duty.interruptA(),
-                voltage ? last.ratedVoltageV() : last.breakingA());
+                voltage ? highest.ratedVoltageV() : sturdiest.breakingA());
+    }
+
+    private static FuseLink best(ToDoubleFunction<FuseLink> by) {
+        return FuseLink.all().stream().max(Comparator.comparingDouble(by)).orElseThrow();
     }
 
     private static String text(String format, Object... values) {

@@ -71,7 +71,7 @@ public sealed interface SizedCircuit {
 
     /** What the tables were entered with stands here too: a looked-up factor has no inputs that would lead to it. */
     private static List<Derived> asked(CircuitDuty duty) {
-        return List.of(
+        List<Derived> asked = new ArrayList<>(List.of(
                 duty.designCurrentA(),
                 duty.roundTripM(),
                 duty.voltageV(),
@@ -80,6 +80,8 @@ public sealed interface SizedCircuit {
                 duty.surroundings().insulationC(),
                 duty.surroundings().ambientC(),
                 duty.surroundings().bundledCount(),
-                duty.interruptA());
+                duty.interruptA()));
+        duty.count().ifPresent(asked::add);
+        return asked;
     }
 }

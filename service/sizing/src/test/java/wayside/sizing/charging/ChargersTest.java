@@ -32,10 +32,11 @@ class ChargersTest {
     }
 
     private static AlternatorCharger alternator(ChargerNeed need, double hours, OptionalDouble ratingA) {
-        return AlternatorCharger.of(
-                need,
-                Derived.given("driving", hours, Unit.HOUR, "/test"),
-                Briefs.charging(OptionalDouble.empty(), ratingA));
+        return AlternatorCharger.find(
+                        need,
+                        Derived.given("driving", hours, Unit.HOUR, "/test"),
+                        Briefs.charging(OptionalDouble.empty(), ratingA))
+                .orElseThrow();
     }
 
     // Common practice, no source: a charger of about half the alternator's label, 50 A on an alternator of 120 A.
@@ -79,10 +80,11 @@ class ChargersTest {
             @ForAll @DoubleRange(min = 0.1, max = 24) double hours,
             @ForAll @DoubleRange(min = 1, max = 400) double chargerA) {
         ChargerNeed need = bank(chemistry, nominalWh, 1000);
-        AlternatorCharger charger = AlternatorCharger.of(
-                need,
-                Derived.given("driving", hours, Unit.HOUR, "/test"),
-                Briefs.charging(OptionalDouble.of(chargerA), OptionalDouble.empty()));
+        AlternatorCharger charger = AlternatorCharger.find(
+                        need,
+                        Derived.given("driving", hours, Unit.HOUR, "/test"),
+                        Briefs.charging(OptionalDouble.of(chargerA), OptionalDouble.empty()))
+                .orElseThrow();
         assertThat(charger.energyPerDayWh("trip", Derived.given("driving", hours, Unit.HOUR, "/test"))
                         .value())
                 .isLessThanOrEqualTo(need.acceptedW().value() * hours + 1e-6);

@@ -44,7 +44,7 @@ class VentilationTest {
     private static double shortCircuit(Chemistry chemistry, double voltageV) {
         Derived capacity = Derived.given("capacity", 100, Unit.AMPERE_HOUR, "/test");
         Derived voltage = Derived.given("voltage", voltageV, Unit.VOLT, "/test");
-        return ShortCircuit.currentA(ChemistryData.of(chemistry), voltage, capacity)
+        return ShortCircuit.currentA("bank: short", ChemistryData.of(chemistry), voltage, capacity)
                 .value();
     }
 }

@@ -36,7 +36,9 @@ class ReferenceTableCheckTest {
         "abyc-e11/bundling, 5",
         "abyc-e11/interrupt-capacity, 3",
         "iec60228/class-5, 14",
-        "iso8820/fuse-links, 4"
+        "iso8820/fuse-links, 4",
+        "practice/fuses-above-58-v, 4",
+        "practice/high-interrupt-fuses, 4"
     })
     void hasAsManyRowsAsPrinted(String name, int rows) {
         assertThat(ReferenceTables.table(name).rows()).hasSize(rows);

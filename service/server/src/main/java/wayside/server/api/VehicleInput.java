@@ -1,0 +1,21 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import org.jspecify.annotations.Nullable;
+import wayside.server.api.rule.OneOfNumbers;
+
+/** What the vehicle brings. */
+@Schema(name = "Vehicle", description = "What the vehicle brings: its own net and its alternator.")
+public record VehicleInput(
+        @Schema(description = "Nominal voltage of the vehicle's own net [V]; 12 when left open.", example = "12")
+        @OneOfNumbers({12, 24})
+        @Nullable
+        Double voltageV,
+
+        @Schema(description = "On the label of its alternator [A].", example = "150")
+        @DecimalMin(Limits.LEAST_CURRENT_A)
+        @DecimalMax("2000")
+        @Nullable
+        Double alternatorRatingA) {}

@@ -1,0 +1,47 @@
+package wayside.sizing.wiring;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import wayside.sizing.trace.Derived;
+
+/**
+ * The kind of fuse for a rating: the first that is made for it, is rated for the circuit's highest voltage and breaks the
+ * current of a short. Where only an estimate asks for more than any kind breaks, the sturdiest is taken: it is then to be
+ * confirmed by the maker's figure.
+ */
+final class FuseChoice {
+    private FuseChoice() {}
+
+    static Optional<SizedFuse> find(CircuitDuty duty, Derived ratingA) {
+        List<SizedFuse.Refusal> refused = new ArrayList<>();
+        for (FuseLink link : FuseLink.all()) {
+            Optional<String> refusal =
+                    findRefusal(duty, ratingA, link, duty.interruptA().value());
+            if (refusal.isEmpty()) {
+                return Optional.of(new SizedFuse(ratingA, link, refused));
+            }
+            refused.add(new SizedFuse.Refusal(link, refusal.get()));
+        }
+        return duty.feed().isEstimated() ? sturdiest(duty, ratingA, refused) : Optional.empty();
+    }
+
+    private static Optional<SizedFuse> sturdiest(CircuitDuty duty, Derived ratingA, List<SizedFuse.Refusal> refused) {
+        return FuseLink.all().stream()
+                .filter(link -> findRefusal(duty, ratingA, link, 0).isEmpty())
+                .max(Comparator.comparingDouble(link -> link.breakingA().value()))
+                .map(best -> new SizedFuse(
+                        ratingA,
+                        best,
+                        refused.stream()
+                                .filter(refusal -> !refusal.link().equals(best))
+                                .toList()));
+    }
+
+    private static Optional<String> findRefusal(CircuitDuty duty, Derived ratingA, FuseLink link, double interruptA) {
+        return duty.feed() instanceof Feed.ParallelStrings && !link.isPhotovoltaic()
+                ? Optional.of("not made for strings of solar modules")
+                : link.findRefusal(ratingA.value(), duty.highestVoltageV().value(), interruptA);
+    }
+}
