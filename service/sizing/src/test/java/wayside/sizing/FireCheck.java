@@ -1,0 +1,168 @@
+package wayside.sizing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import wayside.sizing.brief.Chemistry;
+
+/**
+ * What could burn in a design, judged with formulas and constants of its own.
+ *
+ * <p>Sources: NFPA 70-2020, 690.8(A)(1) and 690.9(A)(1) and (B)(1), strings; ABYC E-11, Table V.A and its rule for large
+ * banks, as reprinted; 45 mOhm for each Ah of an LFP cell (a maker's limit for 60 Ah cells, as quoted), 25.6 A for each Ah of
+ * a sealed and 11.7 A of a flooded battery (measured and recalled figures of the trade), 0.05 to 0.2 mOhm for each joint, from memory;
+ * 0.01786 ohm mm2/m, the 1/56 of the German trade. Cells in series and the highest charging volts of the packs as printed in
+ * the trade: 14.6, 14.7, 14.5, 16.8 V, from memory 2.6 V a cell for equalising. Alternators are rated at 13.5 and 27 V (ISO
+ * 8854, as quoted) and give half of that without harm (common practice, no source).
+ */
+final class FireCheck {
+    static final String VEHICLE_SIDE = "starter battery to alternator charger";
+    static final String STRING = "string of modules";
+    static final String ARRAY = "array to charge controller";
+    static final String MAIN = "battery main";
+
+    private static final Map<Chemistry, double[]> HIGHEST_V = Map.of(
+            Chemistry.LFP, new double[] {14.6, 29.2, 58.4},
+            Chemistry.AGM, new double[] {14.7, 29.4, 58.8},
+            Chemistry.GEL, new double[] {14.5, 29, 58},
+            Chemistry.FLOODED, new double[] {15.6, 31.2, 62.4},
+            Chemistry.NMC, new double[] {16.8, 29.4, 58.8});
+    private static final Map<Chemistry, Double> SHORT_A_PER_AH = Map.of(
+            Chemistry.LFP, 3.2 / 0.045,
+            Chemistry.NMC, 3.65 / 0.075,
+            Chemistry.AGM, 25.6,
+            Chemistry.GEL, 16.0,
+            Chemistry.FLOODED, 11.7);
+    private static final double JOINT_OHM = 0.00005;
+    private static final double MODULE_OPEN_V = 22;
+    private static final double SHORT_CIRCUIT_A_OF_100_W = 6;
+    private static final double LARGEST_SERIES_FUSE_A = 15;
+
+    private final BuiltDesign design;
+    private final List<String> found = new ArrayList<>();
+
+    private FireCheck(BuiltDesign design) {
+        this.design = design;
+    }
+
+    /** What is wrong, each in a few words; empty when nothing is. */
+    static List<String> of(BuiltDesign design) {
+        FireCheck check = new FireCheck(design);
+        design.cables().forEach(check::cable);
+        check.alternator();
+        if (design.array().powerW() > 0) {
+            check.strings();
+            check.controllers();
+        }
+        return check.found;
+    }
+
+    private void cable(BuiltDesign.Cable cable) {
+        expect(cable.fuseV() >= highestV(cable.name()) - 1e-6, cable.name() + ": fuse volts");
+        expect(cable.breaksA() >= shortA(cable) || cable.toBeConfirmed(), cable.name() + ": fuse breaks too little");
+        expect(cable.fuseA() >= cable.currentA() - 1e-6, cable.name() + ": fuse below its current");
+    }
+
+    private double highestV(String name) {
+        return switch (name) {
+            case VEHICLE_SIDE -> 15.5 * design.vehicleV() / 12;
+            case ARRAY, STRING -> coldOpenV();
+            default -> bankHighestV();
+        };
+    }
+
+    private double bankHighestV() {
+        return HIGHEST_V.get(design.chemistry())[design.busV() == 12 ? 0 : design.busV() == 24 ? 1 : 2];
+    }
+
+    /** Crystalline silicon gains at least 0.27 % for each kelvin below 25 C (printed range 0.27 to 0.33 %). */
+    private double coldOpenV() {
+        return design.array().series() * MODULE_OPEN_V * (1 + 0.0027 * Math.max(0, 25 - design.coldestC()));
+    }
+
+    private double shortA(BuiltDesign.Cable cable) {
+        return switch (cable.name()) {
+            case VEHICLE_SIDE -> 5000;
+            case ARRAY -> stringsOfOne() * 1.25 * moduleShortA();
+            case STRING -> (stringsOfOne() - 1) * 1.25 * moduleShortA();
+            case MAIN -> bankShortA();
+            default -> busbarShortA();
+        };
+    }
+
+    private double bankShortA() {
+        double bare = SHORT_A_PER_AH.get(design.chemistry()) * design.capacityAh();
+        double cells = design.busV() / (design.busV() / bare + 4 * JOINT_OHM);
+        return design.capacityAh() > 500 ? Math.max(cells, 20_000) : cells;
+    }
+
+    private double busbarShortA() {
+        double mainOhm = design.cables().stream()
+                .filter(cable -> cable.name().equals(MAIN))
+                .mapToDouble(main -> 2 * main.lengthM() * 0.01786 / main.mm2())
+                .findFirst()
+                .orElse(0);
+        return design.busV() / (design.busV() / bankShortA() + mainOhm + 2 * JOINT_OHM);
+    }
+
+    private void alternator() {
+        double outOfIt = design.chargerA() * design.busV() / (13.5 * design.vehicleV() / 12);
+        expect(outOfIt <= 0.5 * design.alternatorLabelA() + 1e-6, "alternator: asked for more than half of its label");
+        boolean drives = design.chargerA() > 0;
+        long sides = design.cables().stream()
+                .filter(cable -> cable.name().contains("alternator charger"))
+                .count();
+        expect(sides == (drives ? 2 : 0), "alternator: not two circuits");
+        design.cables().stream()
+                .filter(cable -> cable.name().equals(VEHICLE_SIDE))
+                .forEach(side -> expect(
+                        side.currentA() >= design.chargerA() * design.busV() / (0.95 * design.vehicleV()),
+                        "alternator: input current at the lowest volts"));
+    }
+
+    private double moduleShortA() {
+        return SHORT_CIRCUIT_A_OF_100_W * design.array().moduleW() / 100;
+    }
+
+    private double stringsOfOne() {
+        return Math.ceil((double) design.array().parallel() / design.array().controllers());
+    }
+
+    private void strings() {
+        BuiltDesign.Panels array = design.array();
+        double built = array.series() * array.parallel() * array.moduleW();
+        expect(Math.abs(built - array.powerW()) < 1e-6 * array.powerW(), "strings: not the array, or not equal");
+        double others = (stringsOfOne() - 1) * 1.25 * moduleShortA();
+        if (others <= LARGEST_SERIES_FUSE_A) {
+            return;
+        }
+        BuiltDesign.Cable fused = design.cables().stream()
+                .filter(cable -> cable.name().equals(STRING))
+                .findFirst()
+                .orElse(null);
+        expect(fused != null, "strings: no fuse of their own");
+        if (fused != null) {
+            expect(fused.count() == array.parallel(), "strings: not a fuse for each");
+            expect(
+                    fused.fuseA() >= 1.5625 * moduleShortA() - 1e-9 && fused.fuseA() <= LARGEST_SERIES_FUSE_A,
+                    "strings: rating of their fuse");
+        }
+    }
+
+    private void controllers() {
+        BuiltDesign.Panels array = design.array();
+        double outputA = stringsOfOne() * array.series() * array.moduleW() / (1.225 * design.busV());
+        expect(array.controllerA() <= 100 && array.controllerA() >= outputA, "controller: rating");
+        expect(
+                design.cables().stream()
+                        .filter(cable -> cable.name().equals(ARRAY) || cable.name().startsWith("charge controller"))
+                        .allMatch(cable -> cable.count() == array.controllers()),
+                "controller: its own cables");
+    }
+
+    private void expect(boolean holds, String otherwise) {
+        if (!holds) {
+            found.add(otherwise);
+        }
+    }
+}
