@@ -23,8 +23,8 @@ export function circuitTable(circuits, reader) {
 }
 
 function row(circuit, reader) {
-  const {name, designCurrentA, lengthM, conductor, metricConductor, fuse, voltageDropPercent} = circuit;
-  const start = [name, reader.text(designCurrentA, 'A'), reader.text(lengthM, 'm')];
+  const {name, count, designCurrentA, lengthM, conductor, metricConductor, fuse, voltageDropPercent} = circuit;
+  const start = [count > 1 ? `${name}, each of ${count}` : name, reader.text(designCurrentA, 'A'), reader.text(lengthM, 'm')];
   if (!conductor) {
     return [...start, 'none', '', '', '', ''];
   }

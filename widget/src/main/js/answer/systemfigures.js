@@ -39,7 +39,7 @@ function solarLines(solar) {
   return [
     at('Panels, rated', 'powerW', 'W', 'at least', true),
     at('They cover', 'areaM2', 'm2'),
-    at('Charge controller', 'controllerCurrentA', 'A', `${CONTROLLERS[solar.controllerType] ?? solar.controllerType}, at least`, true),
+    at('Charge controller', 'controllerCurrentA', 'A', `${solar.controllerCount > 1 ? `each of ${solar.controllerCount}; ` : ''}${CONTROLLERS[solar.controllerType] ?? solar.controllerType}, at least`, true),
     at('Its panel side withstands', 'controllerMaximumVoltageV', 'V', 'on the coldest morning, at least', true),
     catchUp(solar),
   ];

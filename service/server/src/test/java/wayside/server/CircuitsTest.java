@@ -67,14 +67,14 @@ class CircuitsTest {
                 .body("circuits[0].fuse.refused.type", hasItems("blade 32 V", "strip"));
     }
 
-    // Source: ISO 8820-5:2015, scope: strip fuses are rated 32 V, for 12 V and 24 V systems.
+    // Source: ISO 8820-5:2015 and 8820-6:2019, scopes: strips are rated 32 V, single-bolt links 58 V; 24 cells at 2.42 V are 58.1 V.
     @Test
-    void neverPutsAThirtyTwoVoltFuseOnFortyEightVolts() {
+    void neverPutsAFiftyEightVoltFuseOnFortyEightVolts() {
         circuits("""
                 {"name": "inverter", "currentA": 100, "lengthM": 2, "voltageV": 48}
                 """)
-                .body("circuits[0].fuse.type", equalTo("single-bolt"))
-                .body("circuits[0].fuse.refused.type", hasItem("strip"))
+                .body("circuits[0].fuse.type", equalTo("strip 70 V"))
+                .body("circuits[0].fuse.refused.type", hasItems("strip", "single-bolt"))
                 .body("cautions.code", hasItem("direct-current-arc"));
     }
 

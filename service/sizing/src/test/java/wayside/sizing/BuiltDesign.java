@@ -84,7 +84,7 @@ record BuiltDesign(
         double metric = wired.metric().map(BuiltDesign::mm2).orElse(0.0);
         return new Cable(
                 wired.duty().name(),
-                wired.duty().count().map(count -> (int) count.value()).orElse(1),
+                wired.duty().details().count().map(count -> (int) count.value()).orElse(1),
                 wired.duty().currentA().value(),
                 wired.duty().lengthM().value(),
                 Math.max(metric, mm2(wired.conductor())),

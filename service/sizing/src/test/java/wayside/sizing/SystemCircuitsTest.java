@@ -20,6 +20,7 @@ import wayside.sizing.brief.Load;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
 import wayside.sizing.brief.Stay;
+import wayside.sizing.brief.Surge;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Trip;
@@ -190,7 +191,7 @@ class SystemCircuitsTest {
         SizedSystem four = Given.sun(12, 800).answer().system();
         assertThat(four.array().orElseThrow().stringFuses().othersA().value()).isEqualTo(22.5);
         SizedCircuit.Wired string = circuit(four, "string of modules");
-        assertThat(string.duty().count().orElseThrow().value()).isEqualTo(4);
+        assertThat(string.duty().details().count().orElseThrow().value()).isEqualTo(4);
         assertThat(string.fuse().ratingA().value()).isEqualTo(10);
         assertThat(string.fuse().link().standard()).isEqualTo("IEC 60269-6");
         SizedSystem three = Given.sun(12, 600).answer().system();
@@ -205,13 +206,13 @@ class SystemCircuitsTest {
         assertThat(system.array().orElseThrow().controllers().ratedA().value()).isLessThanOrEqualTo(100);
         assertThat(circuit(system, "charge controller to battery")
                         .duty()
-                        .count()
+                        .details().count()
                         .orElseThrow()
                         .value())
                 .isEqualTo(3);
         assertThat(circuit(system, "array to charge controller")
                         .duty()
-                        .count()
+                        .details().count()
                         .orElseThrow()
                         .value())
                 .isEqualTo(3);
@@ -221,5 +222,24 @@ class SystemCircuitsTest {
     @Test
     void threeKilowattsAtFortyEightVoltsCanBeFused() {
         assertThat(Given.sun(48, 3000).answer().shortfalls()).isEmpty();
+    }
+
+    // Common practice, no source: a lug for a battery post is made for 16 mm2 (6 AWG) and more.
+    @Test
+    void theMainCableIsThickEnoughForItsLugs() {
+        SizedCircuit.Wired main = circuit(Given.sun(12, 100).answer().system(), "battery main");
+        assertThat(main.metric().orElseThrow().areaMm2().value()).isGreaterThanOrEqualTo(16);
+        assertThat(main.conductor().size().title()).isEqualTo("6 AWG");
+    }
+
+    // Source: ISO 8820-3, operating times as reprinted: a blade holds twice its rating for at least 0.15 s. A compressor of
+    // 120 W that starts with 1,200 W takes 100 A at 12.0 V: 50 A, where 1.25 times its running current asks for 15 A.
+    @Test
+    void aStartReachesTheFuseOfTheDistribution() {
+        Load compressor = Load.dc("compressor", 120, 4).withSurge(new Surge.Factor(10));
+        SystemBrief brief = SystemBrief.of(Trip.of(Stay.of(Place.of(44, 7), 7, 5).at(new Ambient(15, 8))), compressor);
+        SizedCircuit.Wired distribution = circuit(SystemSizer.size(brief).result().system(), "distribution");
+        assertThat(distribution.fuse().ratingA().value()).isGreaterThanOrEqualTo(50);
+        assertThat(distribution.duty().currentA().value()).isLessThan(12);
     }
 }

@@ -7,6 +7,7 @@ import wayside.sizing.solar.StringWindow;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
+import wayside.sizing.wiring.CircuitDetails;
 import wayside.sizing.wiring.CircuitSizing;
 import wayside.sizing.wiring.CircuitTask;
 import wayside.sizing.wiring.Feed;
@@ -48,7 +49,7 @@ final class ArrayCircuits {
 
     private CircuitTask forEachController(CircuitTask task) {
         Derived count = array.controllers().count();
-        return count.value() > 1 ? task.times(count) : task;
+        return count.value() > 1 ? task.with(CircuitDetails.NONE.times(count)) : task;
     }
 
     private CircuitTask controllerOutput(CircuitVoltage bus, Derived busbarFaultA) {
@@ -82,7 +83,7 @@ final class ArrayCircuits {
                         length,
                         voltage())
                 .fedBy(new Feed.ParallelStrings(array.stringFuses().othersA()))
-                .times(array.strings().parallelCount());
+                .with(CircuitDetails.NONE.times(array.strings().parallelCount()));
     }
 
     private CircuitVoltage voltage() {

@@ -7,6 +7,7 @@ import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
+import wayside.sizing.wiring.CircuitDetails;
 import wayside.sizing.wiring.CircuitTask;
 import wayside.sizing.wiring.Feed;
 import wayside.sizing.wiring.RuleSet;
@@ -84,7 +85,7 @@ record CircuitDefaults(
                 Optional.of(engineSpace),
                 Optional.of(rules),
                 new Feed.Branch(Optional.empty()),
-                Optional.empty());
+                CircuitDetails.NONE);
     }
 
     /**

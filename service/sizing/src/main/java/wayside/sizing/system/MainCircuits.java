@@ -5,14 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import wayside.sizing.brief.CircuitLengths;
-import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.demand.SupplyDemand;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Unit;
+import wayside.sizing.wiring.CircuitDetails;
 import wayside.sizing.wiring.CircuitSizing;
+import wayside.sizing.wiring.CircuitTask;
 import wayside.sizing.wiring.Feed;
+import wayside.sizing.wiring.Gauge;
 import wayside.sizing.wiring.HighestVoltage;
 import wayside.sizing.wiring.SizedCircuit;
 
@@ -20,6 +23,11 @@ import wayside.sizing.wiring.SizedCircuit;
 final class MainCircuits {
     /** What goes out, loads and inverter, or what comes in from sun, engine and hookup. */
     private static final Expression MAIN = Expression.definition("I = max(sum(I_out), sum(I_in))");
+
+    private static final Expression MAIN_START = Expression.definition("I = sum(I_out)");
+
+    /** 6 AWG, 16 mm2: what a lug for a battery post is made for. Common practice, no source. */
+    private static final Gauge THINNEST_MAIN = Gauge.of("6");
 
     private static final Expression SHORE = Expression.definition("I = P / V_c");
     private static final Expression LOADS = Expression.definition("I = P / V_low");
@@ -30,6 +38,7 @@ final class MainCircuits {
     private final CircuitLengths lengths;
     private final CircuitDefaults defaults;
     private final Derived loadsA;
+    private final Derived startA;
     private final Optional<InverterChoice> inverter;
     private final Optional<ArrayChoice> array;
     private final Chargers chargers;
@@ -47,7 +56,9 @@ final class MainCircuits {
         this.bankFaultA = bankFaultA;
         this.lengths = site.brief().system().circuitLengthsM();
         this.defaults = CircuitDefaults.of(site.brief().system().rules());
-        this.loadsA = loads(site.thirstiest().budget(), bank);
+        SupplyDemand dc = site.thirstiest().budget().demand().dc();
+        this.loadsA = current("distribution: current, all DC loads running", dc.peakPowerW(), bank);
+        this.startA = current("distribution: current, the hardest DC load starting", dc.surgePowerW(), bank);
         this.inverter = inverter;
         this.array = array;
         this.chargers = chargers;
@@ -82,7 +93,9 @@ final class MainCircuits {
                         lengths.shoreCharger(),
                         2));
         if (loadsA.value() > 0) {
-            add(busbarA, "distribution", "distribution", loadsA, lengths.distribution(), 3);
+            sized.add(CircuitSizing.of(task(
+                            busbarA, "distribution", "distribution", loadsA, lengths.distribution(), 3)
+                    .with(CircuitDetails.NONE.starting(startA))));
         }
         return List.copyOf(sized);
     }
@@ -95,7 +108,8 @@ final class MainCircuits {
         String name = "battery main";
         Derived length = CircuitDefaults.length(name, lengths.at("main"), lengths.main(), 1);
         return Optional.of(CircuitSizing.of(defaults.task(name, current, length, bus(name))
-                .fedBy(new Feed.Bank(bank.nominalCapacityAh(), bankFaultA))));
+                .fedBy(new Feed.Bank(bank.nominalCapacityAh(), bankFaultA))
+                .with(CircuitDetails.NONE.atLeast(THINNEST_MAIN).starting(mainStartA()))));
     }
 
     private Derived mainA() {
@@ -107,6 +121,12 @@ final class MainCircuits {
         return MAIN.value("battery main: current", Unit.AMPERE, inputs);
     }
 
+    private Derived mainStartA() {
+        List<Input> inputs = new ArrayList<>(List.of(startA.as("I_out")));
+        inverter.ifPresent(i -> inputs.add(i.batteryCurrentA().as("I_out")));
+        return MAIN_START.value("battery main: current, the hardest DC load starting", Unit.AMPERE, inputs);
+    }
+
     private Derived shoreA(Derived powerW) {
         Derived charging = chargers.need().chargingVoltageV();
         return SHORE.value("shore charger: current at the bank", Unit.AMPERE, powerW.as("P"), charging.as("V_c"));
@@ -114,9 +134,13 @@ final class MainCircuits {
 
     private void add(
             Derived busbarA, String name, String field, Derived currentA, OptionalDouble lengthM, double usualM) {
+        sized.add(CircuitSizing.of(task(busbarA, name, field, currentA, lengthM, usualM)));
+    }
+
+    private CircuitTask task(
+            Derived busbarA, String name, String field, Derived currentA, OptionalDouble lengthM, double usualM) {
         Derived length = CircuitDefaults.length(name, lengths.at(field), lengthM, usualM);
-        sized.add(CircuitSizing.of(
-                defaults.task(name, currentA, length, bus(name)).fedBy(new Feed.Node(busbarA))));
+        return defaults.task(name, currentA, length, bus(name)).fedBy(new Feed.Node(busbarA));
     }
 
     /** The bus as a circuit meets it. */
@@ -125,12 +149,8 @@ final class MainCircuits {
                 bank.busVoltageV(), HighestVoltage.ofBank(name, bank.data().chemistry(), bank.busVoltageV()));
     }
 
-    private static Derived loads(EnergyBudget budget, BatteryBank bank) {
-        Derived power = budget.demand().dc().peakPowerW();
+    private static Derived current(String label, Derived powerW, BatteryBank bank) {
         return LOADS.value(
-                "distribution: current, all DC loads running",
-                Unit.AMPERE,
-                power.as("P"),
-                bank.lowestVoltageV().as("V_low"));
+                label, Unit.AMPERE, powerW.as("P"), bank.lowestVoltageV().as("V_low"));
     }
 }

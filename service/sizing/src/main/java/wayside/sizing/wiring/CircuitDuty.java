@@ -1,7 +1,6 @@
 package wayside.sizing.wiring;
 
 import java.util.List;
-import java.util.Optional;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
 
@@ -20,7 +19,7 @@ import wayside.sizing.trace.Derived;
  * @param surroundings of its conductors
  * @param interruptA the current that its fuse must break [A]
  * @param feed what stands behind its fuse
- * @param count how many circuits of this kind there are; one if empty
+ * @param details what only some circuits have
  * @param choices defaults that are not numbers
  */
 public record CircuitDuty(
@@ -36,7 +35,7 @@ public record CircuitDuty(
         Surroundings surroundings,
         Derived interruptA,
         Feed feed,
-        Optional<Derived> count,
+        CircuitDetails details,
         List<Assumption> choices) {
     public CircuitDuty {
         choices = List.copyOf(choices);

@@ -53,7 +53,7 @@ public final class CircuitReading {
                 run.engineSpace(),
                 run.rules().map(RuleSets::of),
                 feed(voltage),
-                Optional.empty());
+                CircuitDetails.NONE);
     }
 
     private Derived voltage() {

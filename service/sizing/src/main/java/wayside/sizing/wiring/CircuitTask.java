@@ -22,7 +22,7 @@ import wayside.sizing.trace.Derived;
  * @param engineSpace whether it runs through the engine space; no if empty
  * @param rules the rule set; the default one if empty
  * @param feed what stands behind its fuse
- * @param count how many circuits of this kind there are; one if empty
+ * @param details what only some circuits have
  */
 public record CircuitTask(
         String name,
@@ -39,7 +39,7 @@ public record CircuitTask(
         Optional<Boolean> engineSpace,
         Optional<RuleSet> rules,
         Feed feed,
-        Optional<Derived> count) {
+        CircuitDetails details) {
 
     /** A label of this circuit: {@code fridge: design current}. */
     String label(String what) {
@@ -68,7 +68,7 @@ public record CircuitTask(
                 Optional.empty(),
                 Optional.empty(),
                 new Feed.Branch(at.map(circuit -> circuit.field("bank").pointer())),
-                Optional.empty());
+                CircuitDetails.NONE);
     }
 
     /** The same circuit fed by something else: {@link Feed.Bank} for the main fuse at the battery. */
@@ -88,7 +88,7 @@ public record CircuitTask(
                 engineSpace,
                 rules,
                 other,
-                count);
+                details);
     }
 
     /** The same circuit under another rule set. */
@@ -108,11 +108,11 @@ public record CircuitTask(
                 engineSpace,
                 Optional.of(other),
                 feed,
-                count);
+                details);
     }
 
-    /** So many of the same circuit. */
-    public CircuitTask times(Derived howMany) {
+    /** The same circuit with what only some have. */
+    public CircuitTask with(CircuitDetails more) {
         return new CircuitTask(
                 name,
                 at,
@@ -128,6 +128,6 @@ public record CircuitTask(
                 engineSpace,
                 rules,
                 feed,
-                Optional.of(howMany));
+                more);
     }
 }

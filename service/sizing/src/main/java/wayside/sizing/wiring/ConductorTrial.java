@@ -34,7 +34,8 @@ final class ConductorTrial {
     }
 
     boolean isThickEnough() {
-        return gauge().isAtLeast(duty.rules().thinnest());
+        return gauge().isAtLeast(duty.rules().thinnest())
+                && duty.details().thinnest().map(gauge()::isAtLeast).orElse(true);
     }
 
     boolean carriesTheCurrent() {

@@ -17,6 +17,13 @@ final class DutyReading {
             .with("k", 1.25, Unit.COUNT);
 
     private static final Expression SHORT_TIME = Expression.definition("I_d = I");
+
+    /** ISO 8820-3, operating times as reprinted: at 200 % of its rating a blade holds for at least 0.15 s. */
+    private static final Expression STARTING = Expression.of(
+                    "I_d = max(I_run, I_s / k)",
+                    Source.standard("ISO 8820-3:2015", "operating times: 200 % for at least 0.15 s"))
+            .with("k", 2, Unit.COUNT);
+
     private static final Expression ROUND_TRIP = Expression.definition("L_2 = 2 L");
 
     private final CircuitTask task;
@@ -49,7 +56,7 @@ final class DutyReading {
                 surroundings(),
                 InterruptDemand.of(task.label("current the fuse must break"), task.feed()),
                 task.feed(),
-                task.count(),
+                task.details(),
                 choices);
     }
 
@@ -65,11 +72,16 @@ final class DutyReading {
 
     private Derived designCurrent() {
         boolean continuous = task.continuous().orElseGet(this::continuousByDefault);
-        return (continuous ? CONTINUOUS : SHORT_TIME)
+        Derived running = (continuous ? CONTINUOUS : SHORT_TIME)
                 .value(
-                        task.label("design current"),
+                        task.label(task.details().startA().isEmpty() ? "design current" : "design current, running"),
                         Unit.AMPERE,
                         task.currentA().as("I"));
+        return task.details()
+                .startA()
+                .map(start -> STARTING.value(
+                        task.label("design current"), Unit.AMPERE, running.as("I_run"), start.as("I_s")))
+                .orElse(running);
     }
 
     private boolean continuousByDefault() {

@@ -81,7 +81,7 @@ public sealed interface SizedCircuit {
                 duty.surroundings().ambientC(),
                 duty.surroundings().bundledCount(),
                 duty.interruptA()));
-        duty.count().ifPresent(asked::add);
+        duty.details().count().ifPresent(asked::add);
         return asked;
     }
 }
