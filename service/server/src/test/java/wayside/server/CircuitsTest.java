@@ -67,7 +67,8 @@ class CircuitsTest {
                 .body("circuits[0].fuse.refused.type", hasItems("blade 32 V", "strip"));
     }
 
-    // Source: ISO 8820-5:2015 and 8820-6:2019, scopes: strips are rated 32 V, single-bolt links 58 V; 24 cells at 2.42 V are 58.1 V.
+    // Source: ISO 8820-5:2015 and 8820-6:2019, scopes: strips are rated 32 V, single-bolt links 58 V; 24 cells at 2.42
+    // V are 58.1 V.
     @Test
     void neverPutsAFiftyEightVoltFuseOnFortyEightVolts() {
         circuits("""

@@ -155,7 +155,8 @@ final class FireCheck {
         expect(array.controllerA() <= 100 && array.controllerA() >= outputA, "controller: rating");
         expect(
                 design.cables().stream()
-                        .filter(cable -> cable.name().equals(ARRAY) || cable.name().startsWith("charge controller"))
+                        .filter(cable ->
+                                cable.name().equals(ARRAY) || cable.name().startsWith("charge controller"))
                         .allMatch(cable -> cable.count() == array.controllers()),
                 "controller: its own cables");
     }

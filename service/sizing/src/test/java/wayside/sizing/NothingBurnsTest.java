@@ -44,8 +44,8 @@ class NothingBurnsTest {
                 BuiltDesign design = question.built(answer);
                 assertThat(FireCheck.of(design)).as("%s", design).isEmpty();
                 feasible++;
-                fusedStrings += design.cables().stream()
-                        .anyMatch(cable -> cable.name().equals(FireCheck.STRING)) ? 1 : 0;
+                fusedStrings +=
+                        design.cables().stream().anyMatch(cable -> cable.name().equals(FireCheck.STRING)) ? 1 : 0;
                 manyControllers += design.array().controllers() > 1 ? 1 : 0;
             }
         }
@@ -71,14 +71,21 @@ class NothingBurnsTest {
         assertThat(FireCheck.of(without(sound, FireCheck.VEHICLE_SIDE)))
                 .containsExactly("alternator: not two circuits");
         assertThat(FireCheck.of(strung(sound, 1))).contains("strings: not the array, or not equal");
-        assertThat(FireCheck.of(charging(sound, 60)))
-                .contains("alternator: asked for more than half of its label");
+        assertThat(FireCheck.of(charging(sound, 60))).contains("alternator: asked for more than half of its label");
     }
 
     /** Four strings of three modules, a 48 V bank of 100 Ah, 20 A off a 24 V alternator of 100 A. */
     private static BuiltDesign sound() {
         Question question = new Question(
-                Chemistry.LFP, 48, 24, OptionalDouble.of(100), OptionalDouble.of(20), OptionalDouble.of(5120), 2400, 500, 0);
+                Chemistry.LFP,
+                48,
+                24,
+                OptionalDouble.of(100),
+                OptionalDouble.of(20),
+                OptionalDouble.of(5120),
+                2400,
+                500,
+                0);
         Recommendation answer = SystemSizer.size(question.brief()).result();
         assertThat(answer.shortfalls()).isEmpty();
         return question.built(answer);
@@ -97,8 +104,7 @@ class NothingBurnsTest {
                 false);
     }
 
-    private static BuiltDesign with(
-            BuiltDesign design, String name, UnaryOperator<BuiltDesign.Cable> change) {
+    private static BuiltDesign with(BuiltDesign design, String name, UnaryOperator<BuiltDesign.Cable> change) {
         List<BuiltDesign.Cable> cables = new ArrayList<>(design.cables());
         cables.replaceAll(cable -> cable.name().equals(name) ? change.apply(cable) : cable);
         assertThat(cables).isNotEqualTo(design.cables());
@@ -204,8 +210,7 @@ class NothingBurnsTest {
         }
 
         BuiltDesign built(Recommendation answer) {
-            return BuiltDesign.of(
-                    answer.system(), ambientC - SWING_K / 2, vehicleV, alternatorLabelA.orElse(120));
+            return BuiltDesign.of(answer.system(), ambientC - SWING_K / 2, vehicleV, alternatorLabelA.orElse(120));
         }
     }
 }

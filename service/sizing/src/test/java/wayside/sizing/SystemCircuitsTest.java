@@ -88,7 +88,8 @@ class SystemCircuitsTest {
         return system.circuits().stream().map(circuit -> circuit.duty().name()).toList();
     }
 
-    // A lithium bank of 400 Ah at 12 V: 12.8 V behind 4 x 0.075 mOhm and four joints of 0.05 mOhm, 24 to 25 kA; one figure at
+    // A lithium bank of 400 Ah at 12 V: 12.8 V behind 4 x 0.075 mOhm and four joints of 0.05 mOhm, 24 to 25 kA; one
+    // figure at
     // bank and main fuse. Source of 20 kA as the least: ABYC E-11, large banks, as quoted.
     @Test
     void bankAndMainFuseTellOneShortCircuit() {
@@ -100,14 +101,14 @@ class SystemCircuitsTest {
         assertThat(main.fuse().link().breakingA().value()).isGreaterThanOrEqualTo(bank);
     }
 
-    // Ohm's law: behind the main cable a short is weaker, and it stays above what a blade fuse breaks (ISO 8820-3: 1 kA).
+    // Ohm's law: behind the main cable a short is weaker, and it stays above what a blade fuse breaks (ISO 8820-3: 1
+    // kA).
     @Test
     void branchesSeeTheBankBehindTheMainCable() {
-        SizedSystem system = Given.engine(12, 12, 120, OptionalDouble.of(30)).answer().system();
+        SizedSystem system =
+                Given.engine(12, 12, 120, OptionalDouble.of(30)).answer().system();
         double busbar = circuit(system, "distribution").duty().interruptA().value();
-        assertThat(busbar)
-                .isLessThan(system.prospectiveShortCircuitA().value())
-                .isGreaterThan(2000);
+        assertThat(busbar).isLessThan(system.prospectiveShortCircuitA().value()).isGreaterThan(2000);
         assertThat(circuit(system, "alternator charger to battery")
                         .duty()
                         .interruptA()
@@ -115,12 +116,15 @@ class SystemCircuitsTest {
                 .isEqualTo(busbar);
     }
 
-    // Source: ABYC E-11, Table V.A, as reprinted: 5,000 A is the largest class of a main device. ISO 8854, as quoted: 12 V
+    // Source: ABYC E-11, Table V.A, as reprinted: 5,000 A is the largest class of a main device. ISO 8854, as quoted:
+    // 12
     // and 24 V nets; a 12 V net of a smart alternator runs at 12.0 to 15.5 V, as secondary pages give it.
     @ParameterizedTest
     @CsvSource({"48, 12, 10", "24, 24, 25", "12, 24, 40"})
     void theAlternatorHasACircuitOnEitherSideOfItsCharger(double busV, double vehicleV, double chargerA) {
-        SizedSystem system = Given.engine(busV, vehicleV, 120, OptionalDouble.of(chargerA)).answer().system();
+        SizedSystem system = Given.engine(busV, vehicleV, 120, OptionalDouble.of(chargerA))
+                .answer()
+                .system();
         SizedCircuit.Wired vehicle = circuit(system, "starter battery to alternator charger");
         assertThat(vehicle.duty().voltageV().value()).isEqualTo(vehicleV);
         assertThat(vehicle.duty().highestVoltageV().value()).isCloseTo(15.5 * vehicleV / 12, within(1e-9));
@@ -134,7 +138,8 @@ class SystemCircuitsTest {
         assertThat(house.duty().currentA().value()).isEqualTo(chargerA);
     }
 
-    // Common practice, no source: an alternator gives half of its label without harm. 200 A at 13.6 V out of 70 A at 13.5 V.
+    // Common practice, no source: an alternator gives half of its label without harm. 200 A at 13.6 V out of 70 A at
+    // 13.5 V.
     @Test
     void aChargerThatAsksTooMuchOfTheAlternatorIsAShortfall() {
         Recommendation answer = Given.engine(12, 12, 70, OptionalDouble.of(200)).answer();
@@ -143,7 +148,8 @@ class SystemCircuitsTest {
         assertThat(shortfall.needed().value()).isCloseTo(200 * 13.6 / 0.92 / 13.5, within(1e-9));
         assertThat(shortfall.available().value()).isEqualTo(35);
         assertThat(shortfall.text()).contains("31 A");
-        assertThat(Given.engine(12, 12, 70, OptionalDouble.of(31)).answer().shortfalls()).isEmpty();
+        assertThat(Given.engine(12, 12, 70, OptionalDouble.of(31)).answer().shortfalls())
+                .isEmpty();
     }
 
     @Test
@@ -175,8 +181,7 @@ class SystemCircuitsTest {
     void anArrayIsEqualStringsOfWholeModules(int powerW) {
         ArrayStrings strings =
                 Given.sun(12, powerW).answer().system().array().orElseThrow().strings();
-        double modules =
-                strings.seriesCount().value() * strings.parallelCount().value();
+        double modules = strings.seriesCount().value() * strings.parallelCount().value();
         assertThat(modules * strings.modulePowerW().value()).isCloseTo(powerW, within(1e-9));
         assertThat(modules).isBetween(powerW / 100.0, powerW / 100.0 + 1);
         if (powerW > 100) {
@@ -184,7 +189,8 @@ class SystemCircuitsTest {
         }
     }
 
-    // Source: NFPA 70-2020, 690.9(A)(1): (4 - 1) x 1.25 x 6 A = 22.5 A is above a module's 15 A, (3 - 1) x 1.25 x 6 A = 15 A is
+    // Source: NFPA 70-2020, 690.9(A)(1): (4 - 1) x 1.25 x 6 A = 22.5 A is above a module's 15 A, (3 - 1) x 1.25 x 6 A =
+    // 15 A is
     // not; 690.9(B)(1): 1.5625 x 6 A = 9.4 A, the next rating of 240.6(A) is 10 A.
     @Test
     void fourStringsAreFusedOneByOneAndThreeAreNot() {
@@ -206,13 +212,15 @@ class SystemCircuitsTest {
         assertThat(system.array().orElseThrow().controllers().ratedA().value()).isLessThanOrEqualTo(100);
         assertThat(circuit(system, "charge controller to battery")
                         .duty()
-                        .details().count()
+                        .details()
+                        .count()
                         .orElseThrow()
                         .value())
                 .isEqualTo(3);
         assertThat(circuit(system, "array to charge controller")
                         .duty()
-                        .details().count()
+                        .details()
+                        .count()
                         .orElseThrow()
                         .value())
                 .isEqualTo(3);
@@ -232,13 +240,16 @@ class SystemCircuitsTest {
         assertThat(main.conductor().size().title()).isEqualTo("6 AWG");
     }
 
-    // Source: ISO 8820-3, operating times as reprinted: a blade holds twice its rating for at least 0.15 s. A compressor of
+    // Source: ISO 8820-3, operating times as reprinted: a blade holds twice its rating for at least 0.15 s. A
+    // compressor of
     // 120 W that starts with 1,200 W takes 100 A at 12.0 V: 50 A, where 1.25 times its running current asks for 15 A.
     @Test
     void aStartReachesTheFuseOfTheDistribution() {
         Load compressor = Load.dc("compressor", 120, 4).withSurge(new Surge.Factor(10));
-        SystemBrief brief = SystemBrief.of(Trip.of(Stay.of(Place.of(44, 7), 7, 5).at(new Ambient(15, 8))), compressor);
-        SizedCircuit.Wired distribution = circuit(SystemSizer.size(brief).result().system(), "distribution");
+        SystemBrief brief =
+                SystemBrief.of(Trip.of(Stay.of(Place.of(44, 7), 7, 5).at(new Ambient(15, 8))), compressor);
+        SizedCircuit.Wired distribution =
+                circuit(SystemSizer.size(brief).result().system(), "distribution");
         assertThat(distribution.fuse().ratingA().value()).isGreaterThanOrEqualTo(50);
         assertThat(distribution.duty().currentA().value()).isLessThan(12);
     }

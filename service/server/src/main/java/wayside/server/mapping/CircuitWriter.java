@@ -59,7 +59,10 @@ final class CircuitWriter {
             @Nullable ShortfallView shortfall) {
         return new CircuitView(
                 duty.name(),
-                duty.details().count().map(count -> (int) figures.at("count", count)).orElse(null),
+                duty.details()
+                        .count()
+                        .map(count -> (int) figures.at("count", count))
+                        .orElse(null),
                 duty.rules().code(),
                 shortfall == null,
                 figures.at("currentA", duty.currentA()),

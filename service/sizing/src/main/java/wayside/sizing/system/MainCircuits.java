@@ -93,8 +93,7 @@ final class MainCircuits {
                         lengths.shoreCharger(),
                         2));
         if (loadsA.value() > 0) {
-            sized.add(CircuitSizing.of(task(
-                            busbarA, "distribution", "distribution", loadsA, lengths.distribution(), 3)
+            sized.add(CircuitSizing.of(task(busbarA, "distribution", "distribution", loadsA, lengths.distribution(), 3)
                     .with(CircuitDetails.NONE.starting(startA))));
         }
         return List.copyOf(sized);

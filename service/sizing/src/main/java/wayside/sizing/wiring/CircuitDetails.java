@@ -11,8 +11,7 @@ import wayside.sizing.trace.Derived;
  * @param thinnest that its ends can take, where that is more than the rule set asks
  */
 public record CircuitDetails(Optional<Derived> count, Optional<Derived> startA, Optional<Gauge> thinnest) {
-    public static final CircuitDetails NONE =
-            new CircuitDetails(Optional.empty(), Optional.empty(), Optional.empty());
+    public static final CircuitDetails NONE = new CircuitDetails(Optional.empty(), Optional.empty(), Optional.empty());
 
     /** So many of the same circuit. */
     public CircuitDetails times(Derived howMany) {

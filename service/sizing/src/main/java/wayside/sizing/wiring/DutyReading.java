@@ -79,8 +79,8 @@ final class DutyReading {
                         task.currentA().as("I"));
         return task.details()
                 .startA()
-                .map(start -> STARTING.value(
-                        task.label("design current"), Unit.AMPERE, running.as("I_run"), start.as("I_s")))
+                .map(start ->
+                        STARTING.value(task.label("design current"), Unit.AMPERE, running.as("I_run"), start.as("I_s")))
                 .orElse(running);
     }
 
