@@ -2,15 +2,14 @@ package wayside.sizing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import wayside.sizing.brief.Chemistry;
 
 /**
  * What could burn in a design, judged with formulas and constants of its own.
  *
  * <p>Sources: NFPA 70-2020, 690.8(A)(1) and 690.9(A)(1) and (B)(1), strings; ABYC E-11, Table V.A and its rule for large
  * banks, as reprinted; 45 mOhm for each Ah of an LFP cell (a maker's limit for 60 Ah cells, as quoted), 25.6 A for each Ah of
- * a sealed and 11.7 A of a flooded battery (measured and recalled figures of the trade), 0.05 to 0.2 mOhm for each joint, from memory;
+ * a sealed and 11.7 A of a flooded battery (measured and recalled figures of the trade), gel and NMC without a source; 0.05
+ * mOhm a joint, from memory;
  * 0.01786 ohm mm2/m, the 1/56 of the German trade. Cells in series and the highest charging volts of the packs as printed in
  * the trade: 14.6, 14.7, 14.5, 16.8 V, from memory 2.6 V a cell for equalising. Alternators are rated at 13.5 and 27 V (ISO
  * 8854, as quoted) and give half of that without harm (common practice, no source).
@@ -21,18 +20,6 @@ final class FireCheck {
     static final String ARRAY = "array to charge controller";
     static final String MAIN = "battery main";
 
-    private static final Map<Chemistry, double[]> HIGHEST_V = Map.of(
-            Chemistry.LFP, new double[] {14.6, 29.2, 58.4},
-            Chemistry.AGM, new double[] {14.7, 29.4, 58.8},
-            Chemistry.GEL, new double[] {14.5, 29, 58},
-            Chemistry.FLOODED, new double[] {15.6, 31.2, 62.4},
-            Chemistry.NMC, new double[] {16.8, 29.4, 58.8});
-    private static final Map<Chemistry, Double> SHORT_A_PER_AH = Map.of(
-            Chemistry.LFP, 3.2 / 0.045,
-            Chemistry.NMC, 3.65 / 0.075,
-            Chemistry.AGM, 25.6,
-            Chemistry.GEL, 16.0,
-            Chemistry.FLOODED, 11.7);
     private static final double JOINT_OHM = 0.00005;
     private static final double MODULE_OPEN_V = 22;
     private static final double SHORT_CIRCUIT_A_OF_100_W = 6;
@@ -72,7 +59,25 @@ final class FireCheck {
     }
 
     private double bankHighestV() {
-        return HIGHEST_V.get(design.chemistry())[design.busV() == 12 ? 0 : design.busV() == 24 ? 1 : 2];
+        double[] atEachBus =
+                switch (design.chemistry()) {
+                    case LFP -> new double[] {14.6, 29.2, 58.4};
+                    case AGM -> new double[] {14.7, 29.4, 58.8};
+                    case GEL -> new double[] {14.5, 29, 58};
+                    case FLOODED -> new double[] {15.6, 31.2, 62.4};
+                    case NMC -> new double[] {16.8, 29.4, 58.8};
+                };
+        return atEachBus[design.busV() == 12 ? 0 : design.busV() == 24 ? 1 : 2];
+    }
+
+    private double shortAPerAh() {
+        return switch (design.chemistry()) {
+            case LFP -> 3.2 / 0.045;
+            case NMC -> 3.65 / 0.075;
+            case AGM -> 25.6;
+            case GEL -> 16.0;
+            case FLOODED -> 11.7;
+        };
     }
 
     /** Crystalline silicon gains at least 0.27 % for each kelvin below 25 C (printed range 0.27 to 0.33 %). */
@@ -91,7 +96,7 @@ final class FireCheck {
     }
 
     private double bankShortA() {
-        double bare = SHORT_A_PER_AH.get(design.chemistry()) * design.capacityAh();
+        double bare = shortAPerAh() * design.capacityAh();
         double cells = design.busV() / (design.busV() / bare + 4 * JOINT_OHM);
         return design.capacityAh() > 500 ? Math.max(cells, 20_000) : cells;
     }

@@ -29,6 +29,7 @@ import wayside.sizing.recommendation.Recommendation;
 class NothingBurnsTest {
     private static final int SYSTEMS = 600;
     private static final int FEASIBLE_AT_LEAST = 300;
+    private static final List<Chemistry> CHEMISTRIES = List.of(Chemistry.values());
     private static final double[] BUSES_V = {12, 24, 48};
 
     @Test
@@ -162,7 +163,7 @@ class NothingBurnsTest {
             double bus = BUSES_V[random.nextInt(3)];
             double label = 30 + random.nextInt(200);
             return new Question(
-                    Chemistry.values()[random.nextInt(Chemistry.values().length)],
+                    CHEMISTRIES.get(random.nextInt(CHEMISTRIES.size())),
                     bus,
                     random.nextBoolean() ? 12 : 24,
                     maybe(random, 0.7, label),
