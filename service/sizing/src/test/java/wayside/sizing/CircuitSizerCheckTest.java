@@ -60,8 +60,7 @@ class CircuitSizerCheckTest {
                         "blade 80 V",
                         "strip 70 V",
                         "open strip with window",
-                        "photovoltaic cartridge",
-                        "photovoltaic blade contact");
+                        "photovoltaic cartridge");
         assertThat(main.duty().interruptA().value()).isEqualTo(20_000);
     }
 
