@@ -9,15 +9,20 @@ export function ownService() {
 }
 
 /**
- * Posts one request. Resolves to {answer}, to {problem} whose errors name fields, or to {failure: its kind, status, waitSeconds};
+ * Posts one request, for the figures alone or with the way to one of them. Resolves to {answer}, to {problem} whose errors name fields, or to {failure: its kind, status, waitSeconds};
  * rejects only when it was aborted. No cookie is sent and none is kept.
  */
-export function post(service, operation, body, signal) {
-  return exchange(service, `v1/${operation}`, signal, {
+export async function post(service, operation, body, signal, explained) {
+  const way = explained ? `?explain=${encodeURIComponent(explained)}` : '';
+  const result = await exchange(service, `v1/${operation}${way}`, signal, {
     method: 'POST',
-    headers: {'Content-Type': 'application/json', 'Accept': 'application/json, application/problem+json'},
+    headers: {'Content-Type': 'application/json', 'Accept': 'application/json, application/problem+json', 'Prefer': 'return=minimal'},
     body: JSON.stringify(body),
   });
+  if (result.answer) {
+    result.answer.explain = (pointer) => post(service, operation, body, undefined, pointer);
+  }
+  return result;
 }
 
 export function get(service, path, signal) {

@@ -35,7 +35,7 @@ function thumb(rule, reader) {
 
 function unit(powerUnit) {
   return powerUnit && [h('h3', {}, 'One self-contained unit instead?'),
-    h('ul', {}, powerUnit.reasons.map((reason) => h('li', {}, reason)))];
+    h('ul', {}, powerUnit.reasons.map(({text}) => h('li', {}, text)))];
 }
 
 /** Where hardly a trip runs flat there is nothing to help. */
@@ -48,9 +48,9 @@ function helps(list, chance, reader) {
 /** The changes by what they come to; those that can't be told apart stand in one line. */
 function alike(list, reader) {
   const lines = new Map();
-  list.forEach(({change, chanceOfRunningFlat}) => {
+  list.forEach(({text, chanceOfRunningFlat}) => {
     const words = reader.chance(chanceOfRunningFlat);
-    lines.set(words, [...(lines.get(words) ?? []), change]);
+    lines.set(words, [...(lines.get(words) ?? []), text]);
   });
   return [...lines];
 }

@@ -14,13 +14,13 @@ export function assumptionList(assumptions, controlFor, reader) {
 }
 
 function assumptionView(assumption, controlFor, reader) {
-  const control = controlFor(assumption);
+  const control = assumption.field && controlFor(assumption);
   return h('li', {},
     h('p', {}, h('b', {}, `${assumption.label}: `), valueText(assumption, reader)),
     h('p', {class: 'ground'}, assumption.reason, '. ', h('span', {class: assumption.basis}, ground(assumption), '. '),
       control
         ? h('button', {type: 'button', class: 'plain', 'aria-label': `Change: ${assumption.label}`, click: control}, 'Change it')
-        : h('span', {class: 'api'}, 'A program that asks can set ', h('code', {}, assumption.field), '.')));
+        : assumption.field && h('span', {class: 'api'}, 'A program that asks can set ', h('code', {}, assumption.field), '.')));
 }
 
 /** Codes of the service by their names. */

@@ -6,13 +6,13 @@ import {why} from './why.js';
  *
  * @param lines [{label, pointer, value, unit, need, note, shown}]; a line with nothing to show is left out
  */
-export function figureList(lines, answer, steps, reader) {
+export function figureList(lines, explain, reader) {
   const kept = lines.filter(({value, shown}) => shown || (value !== undefined && value !== null));
-  return h('dl', {class: 'figures'}, kept.map((line) => figureLine(line, answer, steps, reader)));
+  return h('dl', {class: 'figures'}, kept.map((line) => figureLine(line, explain, reader)));
 }
 
-function figureLine(line, answer, steps, reader) {
-  const reason = line.pointer ? why(line.label, answer.steps?.[line.pointer], steps, reader) : undefined;
+function figureLine(line, explain, reader) {
+  const reason = line.pointer ? why(line.label, line.pointer, explain, reader) : undefined;
   return h('div', {class: 'figure'},
     h('dt', {}, line.label, line.note ? h('span', {class: 'note'}, line.note) : undefined),
     h('dd', {class: 'value'}, valueOf(line, reader)),

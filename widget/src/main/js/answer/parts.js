@@ -15,7 +15,6 @@ import {figureList} from './figures.js';
 import {orderOnPaper} from './order.js';
 import {systemGroups} from './systemfigures.js';
 import {tripGroup} from './trip.js';
-import {stepsOf} from './why.js';
 
 /**
  * The body of the answer in reading order: figures, pictures, wires, cautions, what was assumed.
@@ -25,27 +24,27 @@ import {stepsOf} from './why.js';
  */
 export function answerParts(answers, sheet, reader) {
   const {recommendation} = answers;
-  const steps = stepsOf(recommendation);
+  const {explain} = recommendation;
   return [
     shortfallList(recommendation.shortfalls.slice(1)),
     frost(recommendation.battery, reader),
     orderOnPaper(sheet.asked, recommendation.energyBudget, reader),
     h('div', {class: 'groups'},
-      systemGroups(recommendation, reader).map(({title, lines}) => group(title, lines, recommendation, steps, reader)),
+      systemGroups(recommendation, reader).map(({title, lines}) => group(title, lines, explain, reader)),
       fillGroup(answers.recharge, sheet, reader),
-      group('Your day', budgetLines(recommendation.energyBudget, '/energyBudget'), recommendation, steps, reader),
+      group('Your day', budgetLines(recommendation.energyBudget, '/energyBudget'), explain, reader),
       answers.endurance ? drawn(tripGroup(answers.endurance, reader), sheet.isOld('endurance')) : undefined),
     h('div', {class: 'pictures'}, pictures(answers, sheet, reader)),
     circuitTable(recommendation.circuits, reader),
     chemistryTable(recommendation.byChemistry, reader),
     besides(answers, reader),
-    cautionList(merged(all('cautions', answers), ({code}) => code)),
-    assumptionList(merged(all('assumptions', answers), ({field}) => field), sheet.reachOf, reader),
+    cautionList(merged(all('cautions', answers), ({code, field}) => `${code} ${field ?? ''}`)),
+    assumptionList(merged(all('assumptions', answers), ({field, label}) => field ?? label), sheet.reachOf, reader),
   ].flat();
 }
 
-function group(title, lines, answer, steps, reader) {
-  return h('section', {class: 'group'}, h('h3', {}, title), figureList(lines, answer, steps, reader));
+function group(title, lines, explain, reader) {
+  return h('section', {class: 'group'}, h('h3', {}, title), figureList(lines, explain, reader));
 }
 
 /** Said before any figure: a frozen lithium cell is ruined by charging it, and nothing shows. */
@@ -104,5 +103,5 @@ function fillGroup(recharge, sheet, reader) {
   const lines = recharge.feasible
     ? [at('Full from empty', 'hours', 'slower as it fills'), at('Plain division says', 'plainDivisionHours', 'energy by power')]
     : recharge.shortfalls.map(({text}) => ({label: text, shown: ' '}));
-  return drawn(group('Filling up, everything at once', lines, recharge, stepsOf(recharge), reader), sheet.isOld('recharge'));
+  return drawn(group('Filling up, everything at once', lines, recharge.explain, reader), sheet.isOld('recharge'));
 }

@@ -16,7 +16,8 @@ export class TakeBand {
     this.sentence = h('p', {class: 'sentence', role: 'status', 'aria-live': 'polite'}, EMPTY);
     this.trouble = h('div', {class: 'trouble', role: 'alert'});
     this.outOfDate = h('p', {class: 'onpaper outofdate'}, OUT_OF_DATE);
-    this.body = h('div', {class: 'answer'});
+    this.opened = [];
+    this.body = h('div', {class: 'answer', filled: () => this.reopen()});
     this.element = h('section', {class: 'band take', id: 'take', tabindex: -1, 'aria-labelledby': 'take-title'},
       h('h2', {id: 'take-title'}, 'What it takes'), this.outOfDate, this.sentence, this.trouble, this.body);
   }
@@ -91,10 +92,16 @@ export class TakeBand {
     const opened = [...this.body.querySelectorAll('details[open][data-open]')].map((one) => one.dataset.open);
     const focused = this.body.getRootNode().activeElement?.closest?.('[data-open]')?.dataset.open;
     this.body.replaceChildren(...parts.filter(Boolean));
-    opened.forEach((key) => this.open(key));
+    this.opened = opened;
+    this.reopen();
     if (focused) {
       this.find(focused)?.querySelector('summary').focus({preventScroll: true});
     }
+  }
+
+  /** A reason comes later than the answer, and what was open inside it later still. */
+  reopen() {
+    this.opened = this.opened.filter((key) => !this.open(key));
   }
 
   open(key) {
@@ -103,6 +110,7 @@ export class TakeBand {
       found.open = true;
       found.dispatchEvent(new Event('toggle'));
     }
+    return found;
   }
 
   find(key) {

@@ -1,6 +1,5 @@
 import {h} from '../dom.js';
 import {figureList} from './figures.js';
-import {stepsOf} from './why.js';
 
 /** What many lives of the trip tell: the chance and its range, hours short, hours lost to the cold, and the worst of them in words. */
 export function tripGroup(endurance, reader) {
@@ -12,7 +11,7 @@ export function tripGroup(endurance, reader) {
     coldLockoutHours > 0 ? at('Hours too cold to charge', 'coldLockoutHours', 'h', 'on average') : {},
     at('Sun that nobody took', 'surplusWh', 'Wh', 'on average'),
   ];
-  return h('section', {class: 'group trip'}, h('h3', {}, 'On your trip, while the battery is new'), figureList(lines, endurance, stepsOf(endurance), reader),
+  return h('section', {class: 'group trip'}, h('h3', {}, 'On your trip, while the battery is new'), figureList(lines, endurance.explain, reader),
     h('p', {class: 'worst'}, worstRun.text));
 }
 

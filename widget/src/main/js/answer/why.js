@@ -5,42 +5,62 @@ const BASES = {
   'common-practice': 'Common practice', 'price-book': 'Price book',
 };
 
-/** Opens the way to a figure in its place. Built when it is opened; a step it rests on opens inside it. */
-export function why(figureLabel, stepId, steps, reader) {
-  const step = steps.get(stepId);
-  if (!step) {
-    return undefined;
-  }
-  return folded('why', 'why', ` ${figureLabel}`, step, steps, reader, stepId);
+/**
+ * Opens the way to a figure in its place. The service is asked for it when it is opened; a step it rests on opens inside it.
+ *
+ * @param explain pointer of a figure => promise of an answer that holds the way to it, or of what kept it away
+ */
+export function why(figureLabel, pointer, explain, reader) {
+  const body = h('div', {class: 'steps', 'aria-live': 'polite'});
+  const fill = async ({target}) => {
+    if (!target.open || body.childElementCount > 0) {
+      return;
+    }
+    body.append(h('p', {class: 'ground'}, 'Working it out ...'));
+    const {answer} = await explain(pointer);
+    const way = answer && wayOf(answer);
+    const stepId = way?.figures[pointer];
+    body.replaceChildren(stepId ? stepView(way.steps.get(stepId), way, reader, pointer)
+      : h('p', {class: 'ground'}, 'The reason did not come. ', h('button', {type: 'button', class: 'plain', click: again}, 'Ask again')));
+    body.dispatchEvent(new Event('filled', {bubbles: true}));
+  };
+  const again = () => {
+    body.replaceChildren();
+    fill({target: fold});
+  };
+  const fold = folded('why', 'why', ` ${figureLabel}`, body, fill, pointer);
+  return fold;
 }
 
-function folded(className, summary, spoken, step, steps, reader, key) {
-  const body = h('div', {class: 'steps'});
-  const fill = () => {
-    if (body.childElementCount === 0) {
-      body.append(stepView(step, steps, reader, key));
-    }
-  };
-  return h('details', {class: className, 'data-open': `${className}:${key}`, toggle: fill},
+function folded(className, summary, spoken, body, toggle, key) {
+  return h('details', {class: className, 'data-open': `${className}:${key}`, toggle},
     h('summary', {}, summary, h('span', {class: 'unseen'}, spoken)), body);
 }
 
-function stepView(step, steps, reader, path) {
+function stepView(step, way, reader, path) {
+  const uses = [
+    ...(step.inputs ?? []).map((input) => inputView(input, way, reader, path)),
+    ...(step.constants ?? []).map(({symbol, value, unit}) => h('li', {}, `${symbol} = `, reader.exactText(value, unit))),
+  ];
   return h('div', {class: 'step'},
-    h('p', {class: 'steplabel'}, h('b', {}, step.label), step.formula ? h('code', {}, step.formula) : undefined),
-    step.inputs.length > 0 ? h('ul', {class: 'inputs'}, step.inputs.map((input) => inputView(input, steps, reader, path))) : undefined,
+    h('p', {class: 'steplabel'}, h('b', {}, step.label), step.expression ? h('code', {}, step.expression) : undefined),
+    uses.length > 0 ? h('ul', {class: 'inputs'}, uses) : undefined,
     h('p', {class: 'result'}, '= ', reader.exactText(step.value, step.unit)),
-    step.reason ? h('p', {class: 'ground'}, step.reason) : undefined,
-    h('p', {class: 'ground'}, ground(step)));
+    step.note ? h('p', {class: 'ground'}, step.note) : undefined,
+    step.table ? h('p', {class: 'ground'}, `Table ${step.table}, row ${step.row}`) : undefined,
+    h('p', {class: 'ground'}, ground(way.sources[step.source])));
 }
 
-function inputView(input, steps, reader, path) {
-  const from = steps.get(input.from);
-  const text = [`${input.name} = `, reader.exactText(input.value, input.unit)];
-  if (!from) {
-    return h('li', {}, text);
-  }
-  return h('li', {}, folded('deeper', text, '', from, steps, reader, `${path}/${input.from}`));
+function inputView({symbol, step}, way, reader, path) {
+  const from = way.steps.get(step);
+  const key = `${path} ${step}`;
+  const body = h('div', {class: 'steps'});
+  const fill = () => {
+    if (body.childElementCount === 0) {
+      body.append(stepView(from, way, reader, key));
+    }
+  };
+  return h('li', {}, folded('deeper', [`${symbol} = `, reader.exactText(from.value, from.unit)], '', body, fill, key));
 }
 
 /** What stands behind a value: the kind, the title and the clause. */
@@ -50,7 +70,7 @@ export function ground({basis, title, clause}) {
   return clause ? `${named}, ${clause}` : named;
 }
 
-/** The steps of an answer by their ids. */
-export function stepsOf(answer) {
-  return new Map((answer.derivation ?? []).map((step) => [step.id, step]));
+/** The way to figures: ids of their steps by where they stand, steps by their ids, sources in order. */
+function wayOf({derivation: {figures, steps, sources}}) {
+  return {figures, steps: new Map(steps.map((step) => [step.id, step])), sources};
 }

@@ -15,6 +15,7 @@ const operations = Object.entries(contract.paths).flatMap(([path, item]) =>
 document.getElementById('about').textContent = contract.info.description;
 document.getElementById('contents').append(contents());
 document.getElementById('operations').append(...operations.map(section));
+document.getElementById('codes').append(...codes());
 document.getElementById('schemas').append(h('h2', {}, 'Pieces'), ...Object.keys(contract.components.schemas).map(piece));
 if (location.hash.length > 1) {
   document.getElementById(decodeURIComponent(location.hash.slice(1)))?.scrollIntoView();
@@ -25,6 +26,7 @@ function contents() {
   return h('ul', {},
     ...operations.map(({operationId}) => link(operationId, operationId)),
     link('problems', 'When something is wrong'),
+    link('codes', 'What answers tell in words'),
     link('schemas', 'Pieces'));
 }
 
@@ -35,16 +37,17 @@ function section(operation) {
     h('h2', {}, operation.summary),
     h('p', {class: 'address'}, h('span', {}, operation.method), ` ${operation.path}`),
     h('p', {}, operation.description),
-    ...(body ? [h('h3', {}, 'You send'), fields(named(body.schema)), ...headers(operation), ...examples(operation, 'request', 'An example')] : []),
+    ...(body ? [h('h3', {}, 'You send'), fields(named(body.schema)), ...parameters(operation), ...examples(operation, 'request', 'An example')] : []),
     h('h3', {}, 'You get'),
     fields(named(answer)),
     ...(body ? examples(operation, 'response', 'The answer to that example') : []),
     h('p', {}, 'Other answers: ', others(operation), '.'));
 }
 
-function headers(operation) {
-  return (operation.parameters ?? []).filter((parameter) => parameter.in === 'header').map(({name, example: sample, description}) =>
-    h('p', {}, 'You may send ', h('code', {}, `${name}: ${sample}`), ` - ${description}`));
+function parameters(operation) {
+  const written = {header: (name, sample) => `${name}: ${sample}`, query: (name, sample) => `?${name}=${sample}`};
+  return (operation.parameters ?? []).filter((parameter) => written[parameter.in]).map((parameter) =>
+    h('p', {}, 'You may send ', h('code', {}, written[parameter.in](parameter.name, parameter.example)), ` - ${parameter.description}`));
 }
 
 function others(operation) {
@@ -73,6 +76,31 @@ function example(name, part, title, open) {
   });
   details.open = open;
   return details;
+}
+
+/** Each message that an answer may hold, by what it is a message of. */
+function codes() {
+  const kinds = {};
+  const properties = Object.values(contract.components.schemas).flatMap((schema) => Object.values(schema.properties ?? {}));
+  properties.flatMap((property) => Object.entries(property['x-messages'] ?? {})).forEach(([code, message]) => {
+    (kinds[message.kind] ??= new Map()).set(code, message);
+  });
+  return Object.entries(kinds).map(([kind, messages]) => h('section', {id: `codes-${kind}`},
+    h('h3', {}, spaced(kind)),
+    h('table', {class: 'fields'},
+      h('thead', {}, h('tr', {}, ...['Code', 'Parameters', 'In English'].map((text) => h('th', {scope: 'col'}, text)))),
+      h('tbody', {}, ...[...messages].map(([code, {parameters, text}]) => h('tr', {},
+        h('td', {class: 'field'}, code), h('td', {class: 'kind'}, takes(parameters)), h('td', {}, text)))))));
+}
+
+function spaced(kind) {
+  return kind.charAt(0).toUpperCase() + kind.slice(1).replaceAll('-', ' ');
+}
+
+function takes(parameters) {
+  const each = ([name, {holds, unit, always}]) =>
+    `${name}: ${unit && unit !== '1' ? `${holds} in ${unit}` : holds}${always ? '' : ', not always'}`;
+  return Object.entries(parameters).map(each).join('; ');
 }
 
 function piece(name) {
@@ -111,6 +139,13 @@ function kind(property) {
   if (property.type === 'array') {
     return [`list${span(property.minItems, property.maxItems)} of `, ...kind(property.items)];
   }
+  if (property['x-messages']) {
+    const kinds = [...new Set(Object.values(property['x-messages']).map((message) => message.kind))];
+    return ['one of ', ...kinds.flatMap((one, index) => [index > 0 ? ', ' : '', h('a', {href: `#codes-${one}`}, spaced(one))])];
+  }
+  if (property['x-extensible-enum']) {
+    return [`${property['x-extensible-enum'].join(', ')}; more may come`];
+  }
   if (property.enum) {
     return [property.enum.join(', ')];
   }
@@ -132,9 +167,11 @@ function span(least, most) {
 function between(schema) {
   const words = (properties) => Object.entries(properties).map(([name, value]) => `${name} ${value.const}`).join(', ');
   const names = (alternatives) => alternatives.map(({required}) => required.join(', ')).join(' or ');
+  const within = ({properties}) => Object.entries(properties).map(([name, {required}]) => `${name}/${required.join(', ')}`).join(' and ');
   const rules = (schema.allOf ?? []).map((rule) =>
     rule.oneOf ? `Exactly one of ${names(rule.oneOf)}.` :
     rule.anyOf ? `At least one of ${names(rule.anyOf)}.` :
+    rule.if?.anyOf ? `${names(rule.if.anyOf)} only with ${within(rule.then)}.` :
     rule.if ? `${rule.then.required.join(' and ')} with ${words(rule.if.properties)}, and only then.` :
     `Not ${rule.not.required.join(' and ')} together.`);
   const needs = Object.entries(schema.dependentRequired ?? {}).map(([name, others]) => `${name} needs ${others.join(', ')}.`);

@@ -14,6 +14,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import wayside.sizing.EnduranceSimulator;
 import wayside.sizing.SystemSizer;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.EnduranceBrief;
@@ -42,7 +43,16 @@ public class AnswerBenchmark {
 
     private EnduranceBrief endurance(int nights, int runs, Load... loads) {
         BuiltSystem system = new BuiltSystem(
-                12, Chemistry.LFP, 1280, 200, PanelMount.FLAT, 0, 0, InverterSpec.OPEN.onFor(3), OptionalDouble.of(2));
+                At.ROOT.field("system"),
+                12,
+                Chemistry.LFP,
+                1280,
+                OptionalDouble.of(200),
+                PanelMount.FLAT,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                InverterSpec.OPEN.onFor(3),
+                OptionalDouble.of(2));
         return EnduranceBrief.of(system, trip(nights), loads).in(Sampling.of(runs, 0));
     }
 
@@ -51,10 +61,16 @@ public class AnswerBenchmark {
     }
 
     private SystemBrief wish(Target target) {
-        return new SystemBrief(List.of(fridge, laptop, lights), trip(14), SystemWishes.OPEN, target, Sampling.OPEN);
+        return new SystemBrief(
+                At.ROOT,
+                List.of(fridge, laptop, lights),
+                trip(14),
+                SystemWishes.open(At.ROOT.field("system")),
+                target,
+                Sampling.OPEN);
     }
 
-    /** 2,000 lives of 14 days with all that stands beside the chance. */
+    /** 2,000 runs of 14 days with all that stands beside the chance. */
     @Benchmark
     public Object endurance14Nights2000Runs() {
         return EnduranceSimulator.simulate(endurance(14, 2000, fridge, laptop, lights));

@@ -19,22 +19,24 @@ import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
 import wayside.sizing.brief.Sky;
-import wayside.sizing.endurance.HourlyUses;
-import wayside.sizing.endurance.Ledger;
-import wayside.sizing.endurance.LedgerBank;
-import wayside.sizing.endurance.LedgerDay;
-import wayside.sizing.endurance.ModelWeather;
-import wayside.sizing.endurance.Simulation;
-import wayside.sizing.endurance.SkyScatter;
-import wayside.sizing.endurance.StaySky;
+import wayside.sizing.ledger.HourlyUses;
+import wayside.sizing.ledger.Ledger;
+import wayside.sizing.ledger.LedgerBank;
+import wayside.sizing.ledger.LedgerDay;
+import wayside.sizing.ledger.ModelWeather;
+import wayside.sizing.ledger.Simulation;
+import wayside.sizing.ledger.SkyScatter;
+import wayside.sizing.ledger.StaySky;
 import wayside.sizing.solar.ArrayModel;
 import wayside.sizing.solar.MonthAt;
 import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.storage.ChemistryData;
+import wayside.sizing.trace.Unit;
 
 /**
  * Simulated hours per second on one core, weather and all, beside the calls that no such simulation can do without. The system
@@ -49,7 +51,7 @@ import wayside.sizing.storage.ChemistryData;
 public class LedgerBenchmark {
     private static final int RUNS = 200;
     private static final int NIGHTS = 14;
-    private static final int HOURS = RUNS * NIGHTS * 24;
+    private static final int HOURS = RUNS * NIGHTS * Unit.HOURS_PER_DAY;
     private static final int SUNNY_HOURS = 14;
     /** Of the nights of a life, those before which the charge meets the taper within an hour: 0.77, counted. */
     private static final int TAPERS = 11;
@@ -67,19 +69,18 @@ public class LedgerBenchmark {
     @Setup
     public void prepare() {
         MonthAt at = new MonthAt(
+                At.ROOT,
                 Place.of(LATITUDE, 7),
                 4,
                 Optional.of(new Sky.Clearness(0.45)),
                 Optional.of(new Ambient(10, 8)),
-                "stay",
-                "/stay",
-                "/place");
-        ArrayModel array = ArrayModel.of(PanelMount.of(tiltDegrees, 180, 0), "/panel", LATITUDE);
+                "stay");
+        ArrayModel array = ArrayModel.of(PanelMount.of(tiltDegrees, 180, 0), LATITUDE);
         weather = new ModelWeather(
                 List.of(new StaySky(LATITUDE, 4, NIGHTS, SkyMonth.of(at), array, SkyScatter.of(0.12, 0.27))), 1);
-        double[] none = new double[24];
-        LedgerDay day =
-                new LedgerDay(NIGHTS, HourlyUses.steady(25), HourlyUses.steady(5), none, none, new double[1][24]);
+        double[] none = new double[Unit.HOURS_PER_DAY];
+        LedgerDay day = new LedgerDay(
+                NIGHTS, HourlyUses.steady(25), HourlyUses.steady(5), none, none, new double[1][Unit.HOURS_PER_DAY]);
         ledger = new Ledger(List.of(day), new LedgerBank(ChemistryData.of(Chemistry.LFP), 1280, 1, 1.06), 300, 1);
     }
 
@@ -88,7 +89,7 @@ public class LedgerBenchmark {
         oneCore.shutdown();
     }
 
-    /** Weather, ledger, bands and books. */
+    /** Weather, ledger, bands and sums. */
     @Benchmark
     @OperationsPerInvocation(HOURS)
     public Object simulatedHours() throws Exception {
@@ -139,7 +140,7 @@ public class LedgerBenchmark {
             double sum = Math.sin(y) + Math.cos(y) + Math.acos(-0.4 * y) + Math.sin(2 * y);
             sum += Math.exp(-y) + Math.expm1(y) + Math.log1p(y) + Math.exp(-2 * y);
             sum += date % 7 == 0 ? Math.sqrt(-Math.log(0.05 * y)) : 0;
-            for (int hour = 0; hour < LedgerDay.HOURS; hour++) {
+            for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
                 sum += Math.cos(0.2618 * hour - y) + Math.cos(0.2618 * hour + y);
                 if (hour >= 5 && hour < 5 + SUNNY_HOURS) {
                     sum += Math.exp(-y / hour) + Math.sqrt(y + hour) + Math.sqrt(2 * y + hour);

@@ -25,6 +25,8 @@ class ArchitectureTest {
             .definedBy("..server.mapping..")
             .layer("contract")
             .definedBy("..server.contract..")
+            .layer("words")
+            .definedBy("..server.words..")
             .layer("problem")
             .definedBy("..server.problem..")
             .layer("api")
@@ -37,6 +39,8 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("http")
             .whereLayer("contract")
             .mayOnlyBeAccessedByLayers("http", "app")
+            .whereLayer("words")
+            .mayOnlyBeAccessedByLayers("mapping", "contract")
             .whereLayer("problem")
             .mayOnlyBeAccessedByLayers("http", "mapping", "contract");
 

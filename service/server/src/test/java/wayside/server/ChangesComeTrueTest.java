@@ -90,7 +90,6 @@ class ChangesComeTrueTest {
 
     private static ObjectNode made(JsonNode change, ObjectNode asked) {
         ObjectNode request = asked.deepCopy();
-        String words = change.get("change").textValue();
         switch (change.get("code").textValue()) {
             case "more-panel" -> grow(system(request), "solarPowerW", 100);
             case "more-battery" ->
@@ -100,17 +99,18 @@ class ChangesComeTrueTest {
                                 system(request).get("nominalEnergyWh").doubleValue() * 1.5);
             case "tilt-panel" -> system(request).putObject("panel").put("tiltDegrees", 30);
             case "warmer-battery" -> grow(request, "compartmentOffsetC", 15);
-            case "less-load" -> {
+            case "less-load", "less-of-everything" -> {
                 keepInverter(request);
+                JsonNode one = change.at("/parameters/load/text");
                 for (JsonNode load : request.get("loads")) {
-                    if (words.startsWith(load.get("name").textValue() + " with") || words.contains("everything")) {
+                    if (one.isMissingNode() || one.equals(load.get("name"))) {
                         scale(load, 0.8);
                     }
                 }
             }
             case "inverter-off" -> {
                 keepInverter(request);
-                double hours = Double.parseDouble(words.replaceAll("[^0-9.]*([0-9.]+) hours.*", "$1"));
+                double hours = change.at("/parameters/hours/number").doubleValue();
                 ((ObjectNode) system(request).get("inverter")).put("hoursPerDay", hours);
             }
             case "more-driving" ->

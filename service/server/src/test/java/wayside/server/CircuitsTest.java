@@ -36,8 +36,8 @@ class CircuitsTest {
                 .body("circuits[0].roundTripM", closeTo(6.4008, 1e-9))
                 .body("circuits[0].parallelConductors", nullValue())
                 .body("circuits[0].shortfall", nullValue())
-                .body("steps", hasKey("/circuits/0/conductor/ampacityA"))
-                .body("steps", hasKey("/circuits/0/voltageDropPercent"));
+                .body("derivation.figures", hasKey("/circuits/0/conductor/ampacityA"))
+                .body("derivation.figures", hasKey("/circuits/0/voltageDropPercent"));
     }
 
     @Test

@@ -1,5 +1,6 @@
 package wayside.server;
 
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -12,6 +13,7 @@ import com.networknt.schema.dialect.Dialects;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import tools.jackson.databind.exc.JsonNodeException;
 
@@ -43,6 +45,29 @@ final class ContractSchema {
     /** Schema of an operation's request. */
     static JsonNode request(String path) {
         return DOCUMENT.at("/paths/" + path.replace("/", "~1") + "/post/requestBody/content/application~1json/schema");
+    }
+
+    /**
+     * Schema of the field at a JSON Pointer into a request, whether or not a request gives it; an entry of a list is a
+     * number.
+     */
+    static Optional<JsonNode> find(JsonNode schema, String pointer) {
+        JsonNode at = resolved(schema);
+        for (JsonPointer rest = JsonPointer.compile(pointer); !rest.matches(); rest = rest.tail()) {
+            String part = rest.getMatchingProperty();
+            at = resolved(
+                    part.matches("\\d+")
+                            ? at.path("items")
+                            : at.path("properties").path(part));
+        }
+        return at.isMissingNode() ? Optional.empty() : Optional.of(at);
+    }
+
+    static JsonNode resolved(JsonNode schema) {
+        JsonNode reference = schema.path("$ref");
+        return reference.isMissingNode()
+                ? schema
+                : DOCUMENT.at(reference.asText().substring(1));
     }
 
     private static Schema ready(JsonNode schema) {

@@ -32,7 +32,7 @@ class EnergyBudgetTest {
                 .then()
                 .statusCode(200)
                 .body("dailyTotalWh", closeTo(1130, 1e-9))
-                .body("steps", hasKey("/dailyTotalWh"))
+                .body("derivation.figures", hasKey("/dailyTotalWh"))
                 .body("loads.name", hasItem("router"));
     }
 

@@ -43,6 +43,29 @@ class NothingDroppedTest {
         assertThat(problem.getString("errors[0].accepted")).isEqualTo(accepted);
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "\"runs\": 100",
+                "\"seed\": 3",
+                "\"skyUncertainty\": 0.1",
+                "\"spreadUncertainty\": 0.2",
+                "\"daySpread\": \"bendt\""
+            })
+    void ofTheDrawnWeatherByDays(String drawn) {
+        RunningApp.json("{" + TRIP.formatted("") + ", \"target\": {\"autonomyDays\": 2}, " + drawn + "}")
+                .post("/v1/recommendation")
+                .then()
+                .statusCode(422)
+                .body(
+                        "errors.accepted",
+                        equalTo(java.util.List.of("nothing, or target/chanceOfRunningFlat beside it")));
+        RunningApp.json("{" + TRIP.formatted("") + ", \"target\": {\"chanceOfRunningFlat\": 0.05}, " + drawn + "}")
+                .post("/v1/recommendation")
+                .then()
+                .statusCode(200);
+    }
+
     @Test
     void ofAPriceWithoutAnyBothAreAskedFor() {
         RunningApp.json("{" + TRIP.formatted("")

@@ -3,6 +3,7 @@ package wayside.server;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -79,12 +80,20 @@ final class Project {
         return read(EXAMPLES.resolve(operation.id() + ".request.json"));
     }
 
+    static JsonNode tree(String json) {
+        try {
+            return MAPPER.readTree(json);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** JSON with a line for each field, every figure with the digits that it came with. */
     static String pretty(String json) {
         DefaultIndenter lines = new DefaultIndenter("  ", "\n");
         try {
             return MAPPER.writer(new DefaultPrettyPrinter().withObjectIndenter(lines))
-                            .writeValueAsString(MAPPER.readTree(json))
+                            .writeValueAsString(tree(json))
                     + "\n";
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -53,9 +53,9 @@ class RecommendationTest {
                 .body("circuits[0].name", equalTo("battery main"))
                 .body("circuits[0].fuse.minimumInterruptA", between(20000, 20000))
                 .body("circuits.conductor.awg", not(hasItem(nullValue())))
-                .body("steps", hasKey("/battery/nominalEnergyWh"))
-                .body("steps", hasKey("/circuits/0/fuse/ratingA"))
-                .body("steps", hasKey("/energyBudget/dailyTotalWh"))
+                .body("derivation.figures", hasKey("/battery/nominalEnergyWh"))
+                .body("derivation.figures", hasKey("/circuits/0/fuse/ratingA"))
+                .body("derivation.figures", hasKey("/energyBudget/dailyTotalWh"))
                 .body("cautions.code", hasItems("cold-charging", "fuse-at-source", "mains", "alternator-heat"));
     }
 
@@ -163,7 +163,7 @@ class RecommendationTest {
                 .body("hours", between(2.25, 2.75))
                 .body("curve.size()", greaterThan(10))
                 .body("sources.source", containsInAnyOrder("solar", "shore"))
-                .body("steps", hasKey("/hours"));
+                .body("derivation.figures", hasKey("/hours"));
     }
 
     @Test

@@ -34,8 +34,8 @@ class SolarYieldTest {
                 .body("months[5].yieldWhPerDay", greaterThan(300.0))
                 .body("months[11].yieldWhPerDay", lessThan(90.0))
                 .body("months[0].skyBasis", equalTo("world-climatology"))
-                .body("steps", hasKey("/months/11/yieldRangeWhPerDay/low"))
-                .body("assumptions.field", hasItems("/panel/tiltDegrees", "/solarPowerW", "/months/sky"));
+                .body("derivation.figures", hasKey("/months/11/yieldRangeWhPerDay/low"))
+                .body("assumptions.field", hasItems("/panel/tiltDegrees", "/solarPowerW", "/months/11/sky"));
     }
 
     // Source: Duffie & Beckman, example 1.10.1 gives 9.38 kWh/m2 above the atmosphere on 15 April at 43 N; a clearness

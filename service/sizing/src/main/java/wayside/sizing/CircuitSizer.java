@@ -8,7 +8,6 @@ import wayside.sizing.brief.CircuitRun;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
-import wayside.sizing.trace.Derived;
 import wayside.sizing.wiring.CircuitReading;
 import wayside.sizing.wiring.CircuitSizing;
 import wayside.sizing.wiring.SizedCircuit;
@@ -26,27 +25,23 @@ public final class CircuitSizer {
      */
     public static Answer<List<SizedCircuit>> size(List<CircuitRun> runs) {
         List<SizedCircuit> circuits = new ArrayList<>();
-        for (int i = 0; i < runs.size(); i++) {
-            circuits.add(of(runs.get(i), "/circuits/" + i));
+        for (CircuitRun run : runs) {
+            circuits.add(of(run));
         }
-        List<Derived> figures = new ArrayList<>();
         Set<Assumption> choices = new LinkedHashSet<>();
         Set<Caution> cautions = new LinkedHashSet<>();
         for (SizedCircuit circuit : circuits) {
-            figures.addAll(circuit.figures());
             choices.addAll(circuit.duty().choices());
             cautions.addAll(circuit.cautions());
         }
-        return new Answer<>(List.copyOf(circuits), figures, List.copyOf(choices), List.copyOf(cautions));
+        return new Answer<>(List.copyOf(circuits), List.copyOf(choices), List.copyOf(cautions));
     }
 
     /**
      * One circuit as a request states it. A circuit of figures that were worked out goes through
      * {@link CircuitSizing#of} with a {@link wayside.sizing.wiring.CircuitTask}.
-     *
-     * @param path JSON Pointer of the circuit
      */
-    static SizedCircuit of(CircuitRun run, String path) {
-        return CircuitSizing.of(CircuitReading.of(run, path));
+    static SizedCircuit of(CircuitRun run) {
+        return CircuitSizing.of(CircuitReading.of(run));
     }
 }

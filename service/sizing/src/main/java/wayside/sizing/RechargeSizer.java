@@ -15,6 +15,6 @@ public final class RechargeSizer {
     public static Answer<Recharge> size(RechargeBrief brief) {
         RechargeQuestion question = RechargeQuestion.of(brief);
         Recharge recharge = Recharge.of(question);
-        return new Answer<>(recharge, recharge.figures(), List.of(), RechargeCautions.of(question));
+        return new Answer<>(recharge, List.of(), RechargeCautions.of(question));
     }
 }

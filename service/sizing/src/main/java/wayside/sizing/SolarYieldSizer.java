@@ -22,6 +22,6 @@ public final class SolarYieldSizer {
     }
 
     private static Answer<SolarYield> answer(SolarYieldBrief brief, SolarYield result) {
-        return new Answer<>(result, result.figures(), result.choices(), SolarYieldCautions.of(brief, result));
+        return new Answer<>(result, result.choices(), SolarYieldCautions.of(brief, result));
     }
 }

@@ -5,6 +5,7 @@ import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.chance.ByChance;
 import wayside.sizing.chance.ChanceSearch;
 import wayside.sizing.recommendation.Recommendation;
+import wayside.sizing.system.Site;
 import wayside.sizing.system.SizePair;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Answer;
@@ -19,16 +20,17 @@ public final class SystemSizer {
 
     /** Sizes by the accepted chance of running flat when there is one, else by days of autonomy and the worst month. */
     public static Answer<Recommendation> size(SystemBrief brief) {
-        SizedSystem plain = SizedSystem.of(brief, SizePair.OPEN);
+        Site site = Site.of(brief);
+        SizedSystem plain = SizedSystem.of(site, SizePair.OPEN);
         OptionalDouble accepted = brief.target().chanceOfRunningFlat();
         if (accepted.isEmpty()) {
             return answer(Recommendation.of(plain));
         }
-        ByChance found = ChanceSearch.find(brief, plain, accepted.getAsDouble());
-        return answer(Recommendation.of(SizedSystem.of(brief, found.pair()), found));
+        ByChance found = ChanceSearch.find(plain, accepted.getAsDouble());
+        return answer(Recommendation.of(SizedSystem.of(site, found.pair()), found));
     }
 
     private static Answer<Recommendation> answer(Recommendation system) {
-        return new Answer<>(system, system.figures(), system.choices(), system.cautions());
+        return new Answer<>(system, system.choices(), system.cautions());
     }
 }

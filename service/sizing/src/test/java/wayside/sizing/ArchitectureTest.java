@@ -12,6 +12,20 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import wayside.sizing.brief.BankPlacement;
+import wayside.sizing.brief.EnduranceBrief;
+import wayside.sizing.brief.EnergyBrief;
+import wayside.sizing.brief.PanelMount;
+import wayside.sizing.brief.Stay;
+import wayside.sizing.brief.SystemBrief;
+import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.endurance.EnduranceQuestion;
+import wayside.sizing.journey.Journey;
+import wayside.sizing.journey.WeatherSource;
+import wayside.sizing.solar.SolarMonth;
+import wayside.sizing.storage.BankPlace;
+import wayside.sizing.system.Site;
+import wayside.sizing.trace.Derived;
 
 /** The arrows of the house. */
 @AnalyzeClasses(packages = "wayside.sizing", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -54,25 +68,27 @@ class ArchitectureTest {
             .definedBy("..recommendation..")
             .layer("chance")
             .definedBy("..chance..")
-            .layer("trip")
-            .definedBy("..trip..")
+            .layer("endurance")
+            .definedBy("..endurance..")
             .layer("system")
             .definedBy("..system..")
             .layer("yield")
             .definedBy("..yield..")
             .layer("recharge")
             .definedBy("..recharge..")
+            .layer("journey")
+            .definedBy("..journey..")
             .layer("budget")
             .definedBy("..budget..")
             .layer("ledger")
-            .definedBy("..endurance..")
+            .definedBy("..ledger..")
             .whereLayer("doors")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("recommendation")
             .mayOnlyBeAccessedByLayers("doors")
             .whereLayer("chance")
             .mayOnlyBeAccessedByLayers("recommendation", "doors")
-            .whereLayer("trip")
+            .whereLayer("endurance")
             .mayOnlyBeAccessedByLayers("chance", "recommendation", "doors")
             .whereLayer("system")
             .mayOnlyBeAccessedByLayers("chance", "recommendation", "doors")
@@ -80,10 +96,43 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("doors")
             .whereLayer("recharge")
             .mayOnlyBeAccessedByLayers("doors")
+            .whereLayer("journey")
+            .mayOnlyBeAccessedByLayers("system", "endurance", "chance", "recommendation", "doors")
             .whereLayer("budget")
-            .mayOnlyBeAccessedByLayers("system", "trip", "chance", "recommendation", "doors")
+            .mayOnlyBeAccessedByLayers("journey", "system", "endurance", "chance", "recommendation", "doors")
             .whereLayer("ledger")
-            .mayOnlyBeAccessedByLayers("trip", "chance", "doors");
+            .mayOnlyBeAccessedByLayers("journey", "endurance", "chance", "doors");
+
+    @ArchTest
+    static final ArchRule aTripIsMadeReadyInOnePlace = noClasses()
+            .that()
+            .resideOutsideOfPackages("..journey..", "..budget..")
+            .should()
+            .callMethod(SolarMonth.class, "of", Stay.class, int.class, PanelMount.class)
+            .orShould()
+            .callMethod(EnergyBudget.class, "of", EnergyBrief.class, Derived.class, String.class)
+            .orShould()
+            .callMethod(BankPlace.class, "offsetK", BankPlacement.class);
+
+    @ArchTest
+    static final ArchRule onlyAQuestionMakesATripReady = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName(Site.class.getName())
+            .and()
+            .doNotHaveFullyQualifiedName(EnduranceQuestion.class.getName())
+            .should()
+            .callMethod(Journey.class, "of", SystemBrief.class)
+            .orShould()
+            .callMethod(Journey.class, "of", EnduranceBrief.class, WeatherSource.class);
+
+    @ArchTest
+    static final ArchRule onlyADoorPutsAQuestion = noClasses()
+            .that()
+            .resideOutsideOfPackage(DOORS)
+            .should()
+            .callMethod(Site.class, "of", SystemBrief.class)
+            .orShould()
+            .callMethod(EnduranceQuestion.class, "of", EnduranceBrief.class, WeatherSource.class);
 
     @ArchTest
     static final ArchRule noSubjectLooksUp = classes()
@@ -95,11 +144,11 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule theLedgerKnowsOnlySubjects = classes()
             .that()
-            .resideInAPackage("..endurance..")
+            .resideInAPackage("..ledger..")
             .should()
             .onlyDependOnClassesThat(resideInAnyPackage(BELOW_THE_SUBJECTS)
                     .or(resideInAnyPackage(SUBJECTS))
-                    .or(resideInAnyPackage("wayside.sizing.endurance")));
+                    .or(resideInAnyPackage("wayside.sizing.ledger")));
 
     @ArchTest
     static final ArchRule noChapterKnowsADoor =

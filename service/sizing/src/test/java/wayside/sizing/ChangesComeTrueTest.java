@@ -12,6 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
+import wayside.sizing.brief.BankPlacement;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.DutyPoint;
@@ -29,12 +31,13 @@ import wayside.sizing.brief.Surge;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.brief.Window;
 import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.endurance.Endurance;
+import wayside.sizing.endurance.WhatHelps;
 import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.solar.epw.EpwReader;
 import wayside.sizing.solar.epw.SyntheticYear;
 import wayside.sizing.solar.epw.TypicalYear;
-import wayside.sizing.trip.Endurance;
-import wayside.sizing.trip.WhatHelps;
+import wayside.sizing.trace.Parameter;
 
 /**
  * Each change that is told, made and asked for again in the same runs, has the chance that was told, to the last run. The trips
@@ -53,7 +56,13 @@ class ChangesComeTrueTest {
             Load.ac("hob", 1200, 0.25),
             Load.ac("laptop", 60, 3).notEssential());
     private static final EnduranceBrief INVERTER_GIVEN = brief(
-            built(3300, 200, new InverterSpec(OptionalDouble.of(900), OPEN, OptionalDouble.of(14), OPEN, OPEN), 0, 0),
+            built(
+                    3300,
+                    200,
+                    new InverterSpec(
+                            At.ROOT.field("inverter"), OptionalDouble.of(900), OPEN, OptionalDouble.of(14), OPEN, OPEN),
+                    0,
+                    0),
             Trip.of(Stay.of(PLACE, 5, 7)),
             FRIDGE,
             Load.ac("heater", 300, 1.04),
@@ -65,13 +74,14 @@ class ChangesComeTrueTest {
             Load.dc("phone", 10, 2).times(3));
     private static final EnduranceBrief A_SIDEWAYS_ROOF_IN_FROST = brief(
             new BuiltSystem(
+                    At.ROOT.field("system"),
                     24,
                     Chemistry.LFP,
                     2000,
-                    600,
+                    OptionalDouble.of(600),
                     PanelMount.of(0, 90, 0.1),
-                    15,
-                    300,
+                    OptionalDouble.of(15),
+                    OptionalDouble.of(300),
                     InverterSpec.OPEN,
                     OptionalDouble.of(2)),
             Trip.of(Stay.of(PLACE, 3, 6).at(new Ambient(-3, 10)).driving(0.5).hookedUp(0.5)),
@@ -93,29 +103,20 @@ class ChangesComeTrueTest {
     private static BuiltSystem built(
             double nominalWh, double solarW, InverterSpec inverter, double alternatorA, double shoreW) {
         return new BuiltSystem(
+                At.ROOT.field("system"),
                 12,
                 Chemistry.LFP,
                 nominalWh,
-                solarW,
+                OptionalDouble.of(solarW),
                 PanelMount.OPEN,
-                alternatorA,
-                shoreW,
+                OptionalDouble.of(alternatorA),
+                OptionalDouble.of(shoreW),
                 inverter,
                 OptionalDouble.of(3));
     }
 
     private static Load byAmps(String name, Supply supply, double currentA, double voltageV) {
-        return new Load(
-                name,
-                supply,
-                1,
-                new RunningPower.Amps(currentA, voltageV),
-                OptionalDouble.of(24),
-                OPEN,
-                List.of(),
-                Optional.empty(),
-                true,
-                List.of());
+        return Load.dc(name, 1, 24).suppliedBy(supply).drawing(new RunningPower.Amps(currentA, voltageV));
     }
 
     /** The inverter that stands in the vehicle, as its figures are told by the energy budget. */
@@ -128,6 +129,7 @@ class ChangesComeTrueTest {
         return through(
                 brief,
                 new InverterSpec(
+                        asked.at(),
                         OptionalDouble.of(budget.inverterRating()
                                 .orElseThrow()
                                 .continuousW()
@@ -142,6 +144,7 @@ class ChangesComeTrueTest {
         return with(
                 brief,
                 system -> new BuiltSystem(
+                        At.ROOT.field("system"),
                         system.busVoltageV(),
                         system.chemistry(),
                         system.nominalEnergyWh(),
@@ -157,10 +160,11 @@ class ChangesComeTrueTest {
         return with(
                 brief,
                 system -> new BuiltSystem(
+                        At.ROOT.field("system"),
                         system.busVoltageV(),
                         system.chemistry(),
                         system.nominalEnergyWh() * times,
-                        system.solarPowerW() + moreW,
+                        OptionalDouble.of(system.arrayW() + moreW),
                         system.panel(),
                         system.alternatorChargerA(),
                         system.shoreChargerW(),
@@ -172,12 +176,16 @@ class ChangesComeTrueTest {
         return with(
                 brief,
                 system -> new BuiltSystem(
+                        At.ROOT.field("system"),
                         system.busVoltageV(),
                         system.chemistry(),
                         system.nominalEnergyWh(),
                         system.solarPowerW(),
                         new PanelMount(
-                                OptionalDouble.of(30), OPEN, system.panel().shadedShare()),
+                                system.panel().at(),
+                                OptionalDouble.of(30),
+                                OPEN,
+                                system.panel().shadedShare()),
                         system.alternatorChargerA(),
                         system.shoreChargerW(),
                         system.inverter(),
@@ -186,11 +194,12 @@ class ChangesComeTrueTest {
 
     private static EnduranceBrief with(EnduranceBrief brief, UnaryOperator<BuiltSystem> change) {
         return new EnduranceBrief(
+                brief.at(),
                 change.apply(brief.system()),
                 brief.loads(),
                 brief.trip(),
                 brief.initialStateOfCharge(),
-                brief.compartmentOffsetC(),
+                brief.bankPlacement(),
                 brief.acceptedChance(),
                 brief.sampling());
     }
@@ -198,17 +207,19 @@ class ChangesComeTrueTest {
     private static EnduranceBrief loads(EnduranceBrief brief, UnaryOperator<Load> change) {
         EnduranceBrief same = withItsInverter(brief);
         return new EnduranceBrief(
+                brief.at(),
                 same.system(),
                 brief.loads().stream().map(change).toList(),
                 brief.trip(),
                 brief.initialStateOfCharge(),
-                brief.compartmentOffsetC(),
+                brief.bankPlacement(),
                 brief.acceptedChance(),
                 brief.sampling());
     }
 
     private static EnduranceBrief stays(EnduranceBrief brief, UnaryOperator<Stay> change) {
-        return brief.on(new Trip(brief.trip().stays().stream().map(change).toList()));
+        return brief.on(new Trip(
+                brief.trip().at(), brief.trip().stays().stream().map(change).toList()));
     }
 
     private static EnduranceBrief made(WhatHelps change, EnduranceBrief brief) {
@@ -216,19 +227,25 @@ class ChangesComeTrueTest {
             case "more-panel" -> sized(brief, 1, 100);
             case "more-battery" -> sized(brief, 1.5, 0);
             case "tilt-panel" -> tilted(brief);
-            case "warmer-battery" -> brief.warmerBy(brief.compartmentOffsetC().orElse(0) + 15);
+            case "warmer-battery" ->
+                brief.in(BankPlacement.warmerBy(brief.bankPlacement().offsetK().orElse(0) + 15));
             case "less-load" ->
-                loads(brief, load -> change.change().startsWith(load.name() + " with") ? load.drawing(0.8) : load);
-            case "inverter-off" -> through(brief, brief.system().inverter().onFor(hoursIn(change.change())));
-            case "more-driving" -> stays(brief, stay -> stay.driving(stay.drivingHoursPerDay() + 1));
-            case "more-hookup" -> stays(brief, stay -> stay.hookedUp(stay.hookupHoursPerDay() + 1));
+                loads(
+                        brief,
+                        load -> change.change().find("load").equals(Optional.of(Parameter.text("load", load.name())))
+                                ? load.drawing(0.8)
+                                : load);
+            case "inverter-off" -> through(brief, brief.system().inverter().onFor(hours(change)));
+            case "more-driving" -> stays(brief, stay -> stay.driving(stay.drivingHours() + 1));
+            case "more-hookup" -> stays(brief, stay -> stay.hookedUp(stay.hookupHours() + 1));
             default -> throw new IllegalArgumentException(change.code());
         };
     }
 
-    /** Read off the words, as a person would. */
-    private static double hoursIn(String change) {
-        return Double.parseDouble(change.replaceAll("[^0-9.]*([0-9.]+) hours.*", "$1"));
+    private static double hours(WhatHelps change) {
+        return ((Parameter.Figure) change.change().find("hours").orElseThrow())
+                .quantity()
+                .value();
     }
 
     private static Endurance result(EnduranceBrief brief) {
@@ -246,7 +263,7 @@ class ChangesComeTrueTest {
         assertThat(told.whatHelps()).hasSizeGreaterThan(2);
         for (WhatHelps change : told.whatHelps()) {
             assertThat(chance(made(change, asked)))
-                    .as(change.change())
+                    .as(change.code())
                     .isEqualTo(change.chanceOfRunningFlat().value());
             assertThat(change.chanceWithout().value())
                     .isEqualTo(told.chance().value().value());
@@ -305,7 +322,7 @@ class ChangesComeTrueTest {
             Endurance again =
                     EnduranceSimulator.simulate(made(change, asked), year).result();
             assertThat(again.chance().value().value())
-                    .as(change.change())
+                    .as(change.code())
                     .isEqualTo(change.chanceOfRunningFlat().value());
         }
     }

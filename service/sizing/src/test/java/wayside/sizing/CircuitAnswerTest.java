@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.CircuitCurrent;
 import wayside.sizing.brief.CircuitFeed;
 import wayside.sizing.brief.CircuitRun;
 import wayside.sizing.trace.Answer;
-import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Unit;
@@ -30,9 +30,10 @@ class CircuitAnswerTest {
 
     @Test
     void namesEveryDefaultWithTheFieldThatOverridesIt() {
-        Answer<List<SizedCircuit>> answer = CircuitSizer.size(List.of(CircuitRun.of("fridge", 5, 4)));
-        assertThat(Answer.assumptions(answer, answer.derivation()))
-                .extracting(Assumption::field)
+        Answer<List<SizedCircuit>> answer = CircuitSizer.size(
+                List.of(CircuitRuns.at(At.ROOT.field("circuits").entry(0), CircuitRun.of("fridge", 5, 4))));
+        assertThat(TracedValues.assumptions(answer))
+                .extracting(assumption -> assumption.field().orElse("a convention"))
                 .containsExactlyInAnyOrder(
                         "/circuits/0/rules",
                         "/circuits/0/continuous",
@@ -49,7 +50,7 @@ class CircuitAnswerTest {
     void assumesNothingThatTheRequestStates() {
         Answer<List<SizedCircuit>> answer =
                 CircuitSizer.size(List.of(stated(5, 12, false, new CircuitFeed.ShortCircuit(900))));
-        assertThat(Answer.assumptions(answer, answer.derivation())).isEmpty();
+        assertThat(TracedValues.assumptions(answer)).isEmpty();
     }
 
     // Common practice, no source: a nearly empty 12 V lead-acid battery stands at 10.5 V, and power takes most current
@@ -58,6 +59,7 @@ class CircuitAnswerTest {
     void takesTheCurrentOfAPowerWithTheBatteryNearlyEmpty() {
         CircuitRun run = stated(5, 12, false, BRANCH);
         CircuitRun watts = new CircuitRun(
+                run.at(),
                 run.name(),
                 new CircuitCurrent.Watts(105),
                 run.continuous(),
@@ -70,7 +72,7 @@ class CircuitAnswerTest {
                 run.engineSpace(),
                 run.rules(),
                 run.feed());
-        SizedCircuit circuit = CircuitSizer.of(watts, "/circuits/0");
+        SizedCircuit circuit = CircuitSizer.of(watts);
         assertThat(circuit.duty().currentA().value()).isCloseTo(10, within(1e-12));
     }
 
@@ -105,6 +107,7 @@ class CircuitAnswerTest {
     @Test
     void saysWhenItIsTooHotForTheInsulation() {
         CircuitRun run = new CircuitRun(
+                At.ROOT,
                 "heater",
                 new CircuitCurrent.Amps(5),
                 Optional.of(true),
@@ -131,7 +134,7 @@ class CircuitAnswerTest {
         Derived current = Derived.given("inverter: battery current", 150, Unit.AMPERE, "/x");
         CircuitTask task = CircuitTask.of(
                         "inverter",
-                        "/system/inverter",
+                        Optional.of(At.ROOT.field("system").field("inverter")),
                         current,
                         Derived.given("length", 1.2, Unit.METRE, "/x"),
                         Derived.given("bus", 12, Unit.VOLT, "/x"))
@@ -147,12 +150,12 @@ class CircuitAnswerTest {
     void refusesAnUnknownRuleSet() {
         CircuitRun run = stated(5, 12, false, BRANCH);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> CircuitSizer.of(CircuitRuns.under(run, "iso"), "/circuits/0"))
+                .isThrownBy(() -> CircuitSizer.of(CircuitRuns.under(run, "iso")))
                 .withMessageContaining("iso");
     }
 
     private static String shortfall(CircuitRun run) {
-        SizedCircuit circuit = CircuitSizer.of(run, "/circuits/0");
+        SizedCircuit circuit = CircuitSizer.of(run);
         assertThat(circuit).isInstanceOf(SizedCircuit.NotFeasible.class);
         return ((SizedCircuit.NotFeasible) circuit).shortfall().code();
     }
@@ -164,11 +167,12 @@ class CircuitAnswerTest {
     }
 
     private static CircuitFeed lithium(double capacityAh) {
-        return new CircuitFeed.Bank(Chemistry.LFP, capacityAh, OptionalDouble.empty());
+        return new CircuitFeed.Bank(At.ROOT.field("bank"), Chemistry.LFP, capacityAh, OptionalDouble.empty());
     }
 
     private static CircuitRun stated(double currentA, double voltageV, boolean engineSpace, CircuitFeed feed) {
         return new CircuitRun(
+                At.ROOT,
                 "stated",
                 new CircuitCurrent.Amps(currentA),
                 Optional.of(true),

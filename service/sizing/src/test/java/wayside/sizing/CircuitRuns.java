@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.CircuitCurrent;
 import wayside.sizing.brief.CircuitFeed;
@@ -17,6 +18,7 @@ final class CircuitRuns {
 
     static CircuitRun with(CircuitRun run, double currentA, double lengthM) {
         return new CircuitRun(
+                run.at(),
                 run.name(),
                 new CircuitCurrent.Amps(currentA),
                 run.continuous(),
@@ -31,8 +33,27 @@ final class CircuitRuns {
                 run.feed());
     }
 
+    /** The same circuit, given there. */
+    static CircuitRun at(At at, CircuitRun run) {
+        return new CircuitRun(
+                at,
+                run.name(),
+                run.current(),
+                run.continuous(),
+                run.lengthM(),
+                run.voltageV(),
+                run.voltageDropLimitPercent(),
+                run.insulationC(),
+                run.ambientC(),
+                run.bundledConductors(),
+                run.engineSpace(),
+                run.rules(),
+                run.feed());
+    }
+
     static CircuitRun bundled(CircuitRun run, int conductors) {
         return new CircuitRun(
+                run.at(),
                 run.name(),
                 run.current(),
                 run.continuous(),
@@ -49,6 +70,7 @@ final class CircuitRuns {
 
     static CircuitRun under(CircuitRun run, String rules) {
         return new CircuitRun(
+                run.at(),
                 run.name(),
                 run.current(),
                 run.continuous(),
@@ -89,8 +111,9 @@ final class CircuitRuns {
                         Arbitraries.<CircuitFeed>of(
                                 new CircuitFeed.Branch(),
                                 new CircuitFeed.ShortCircuit(1500),
-                                new CircuitFeed.Bank(Chemistry.LFP, 280, OptionalDouble.empty()),
-                                new CircuitFeed.Bank(Chemistry.AGM, 200, OptionalDouble.of(900))))
+                                new CircuitFeed.Bank(At.ROOT.field("bank"), Chemistry.LFP, 280, OptionalDouble.empty()),
+                                new CircuitFeed.Bank(
+                                        At.ROOT.field("bank"), Chemistry.AGM, 200, OptionalDouble.of(900))))
                 .as(Flags::new);
     }
 
@@ -104,6 +127,7 @@ final class CircuitRuns {
             int bundled,
             Flags flags) {
         return new CircuitRun(
+                At.ROOT,
                 "any",
                 new CircuitCurrent.Amps(currentA),
                 Optional.of(flags.continuous()),

@@ -8,11 +8,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.CircuitCurrent;
 import wayside.sizing.brief.CircuitFeed;
 import wayside.sizing.brief.CircuitRun;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Parameter;
+import wayside.sizing.trace.Unit;
 import wayside.sizing.wiring.GovernedBy;
 import wayside.sizing.wiring.SizedCircuit;
 
@@ -81,8 +84,9 @@ class CircuitSizerCheckTest {
                 .result()
                 .get(0);
         assertThat(circuit).isInstanceOfSatisfying(SizedCircuit.NotFeasible.class, no -> {
-            assertThat(no.shortfall().code()).isEqualTo("no-conductor");
-            assertThat(no.shortfall().text()).contains("40.0 m out and back");
+            assertThat(no.shortfall().code()).isEqualTo("too-long");
+            assertThat(no.shortfall().message().find("roundTrip"))
+                    .hasValue(Parameter.number("roundTrip", 40, Unit.METRE));
         });
     }
 
@@ -118,11 +122,11 @@ class CircuitSizerCheckTest {
     }
 
     private static CircuitFeed lithium(double capacityAh) {
-        return new CircuitFeed.Bank(Chemistry.LFP, capacityAh, OptionalDouble.empty());
+        return new CircuitFeed.Bank(At.ROOT.field("bank"), Chemistry.LFP, capacityAh, OptionalDouble.empty());
     }
 
     private static CircuitFeed leadAcid(double capacityAh, double coldCrankingA) {
-        return new CircuitFeed.Bank(Chemistry.AGM, capacityAh, OptionalDouble.of(coldCrankingA));
+        return new CircuitFeed.Bank(At.ROOT.field("bank"), Chemistry.AGM, capacityAh, OptionalDouble.of(coldCrankingA));
     }
 
     private static String awg(CircuitRun run) {
@@ -137,6 +141,7 @@ class CircuitSizerCheckTest {
 
     private static CircuitRun run(String name, double currentA, double lengthM, double volts, double limitPercent) {
         return new CircuitRun(
+                At.ROOT,
                 name,
                 new CircuitCurrent.Amps(currentA),
                 Optional.of(false),
@@ -153,6 +158,7 @@ class CircuitSizerCheckTest {
 
     private static CircuitRun with(CircuitRun run, double volts, CircuitFeed feed) {
         return new CircuitRun(
+                At.ROOT,
                 run.name(),
                 run.current(),
                 run.continuous(),

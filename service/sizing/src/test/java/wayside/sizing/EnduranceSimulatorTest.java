@@ -7,13 +7,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
+import wayside.sizing.brief.BankPlacement;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.DaySpread;
 import wayside.sizing.brief.EnduranceBrief;
-import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.MonthWish;
 import wayside.sizing.brief.PanelMount;
@@ -24,21 +26,21 @@ import wayside.sizing.brief.SolarYieldBrief;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.brief.YearReading;
+import wayside.sizing.endurance.Endurance;
+import wayside.sizing.endurance.WhatHelps;
 import wayside.sizing.solar.epw.EpwReader;
 import wayside.sizing.solar.epw.SyntheticYear;
 import wayside.sizing.solar.epw.TypicalMonth;
 import wayside.sizing.solar.epw.TypicalYear;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
-import wayside.sizing.trip.Endurance;
-import wayside.sizing.trip.WhatHelps;
+import wayside.sizing.trace.Parameter;
 
 class EnduranceSimulatorTest {
     private static final Place PLACE = Place.of(45, 7);
 
     private static BuiltSystem system(Chemistry chemistry, double nominalWh, double solarW) {
-        return new BuiltSystem(
-                12, chemistry, nominalWh, solarW, PanelMount.FLAT, 30, 0, InverterSpec.OPEN, OptionalDouble.of(0));
+        return Briefs.built(12, chemistry, nominalWh, solarW, PanelMount.FLAT, 30, 0, OptionalDouble.of(0));
     }
 
     private static Stay stay(int nights, double meanC) {
@@ -104,7 +106,7 @@ class EnduranceSimulatorTest {
         Answer<Endurance> frozen = EnduranceSimulator.simulate(cold);
         assertThat(frozen.result().cycles().coldLockoutHours().value()).isPositive();
         assertThat(frozen.cautions()).extracting(Caution::code).contains("cold-charging");
-        Answer<Endurance> warm = EnduranceSimulator.simulate(cold.warmerBy(20));
+        Answer<Endurance> warm = EnduranceSimulator.simulate(cold.in(BankPlacement.warmerBy(20)));
         assertThat(warm.result().cycles().coldLockoutHours().value()).isZero();
         assertThat(warm.result().chance().value().value())
                 .isLessThanOrEqualTo(frozen.result().chance().value().value());
@@ -114,7 +116,7 @@ class EnduranceSimulatorTest {
     void inFrostAWarmerBatteryHelpsMost() {
         EnduranceBrief cold = brief(1000, 400, stay(14, -6), Load.dc("all", 15, 24));
         assertThat(result(cold).whatHelps().get(0).code()).isEqualTo("warmer-battery");
-        assertThat(result(cold.warmerBy(20)).whatHelps())
+        assertThat(result(cold.in(BankPlacement.warmerBy(20))).whatHelps())
                 .extracting(WhatHelps::code)
                 .doesNotContain("warmer-battery");
     }
@@ -127,7 +129,8 @@ class EnduranceSimulatorTest {
                 .extracting(WhatHelps::code)
                 .contains("more-panel", "more-battery", "more-driving");
         assertThat(answer.whatHelps().get(0).chanceOfRunningFlat().value()).isLessThan(chance);
-        assertThat(answer.advice()).contains("What helps most");
+        assertThat(answer.advice().find("change"))
+                .hasValue(Parameter.inner("change", answer.whatHelps().get(0).change()));
     }
 
     @Test
@@ -159,15 +162,17 @@ class EnduranceSimulatorTest {
         EnduranceBrief plain = EnduranceBrief.of(
                 system(Chemistry.LFP, 1000, 200), Trip.of(Stay.of(PLACE, 6, 7)), Load.dc("all", 20, 24));
         EnduranceBrief asked = new EnduranceBrief(
+                At.ROOT,
                 plain.system(),
                 plain.loads(),
                 plain.trip(),
                 OptionalDouble.empty(),
-                OptionalDouble.empty(),
+                BankPlacement.OPEN,
                 OptionalDouble.empty(),
                 new Sampling(
+                        At.ROOT,
                         OptionalInt.of(200),
-                        0,
+                        OptionalLong.of(0),
                         OptionalDouble.of(0),
                         OptionalDouble.empty(),
                         Optional.empty(),
@@ -176,6 +181,7 @@ class EnduranceSimulatorTest {
         double offered = answer.sources().solarWh().value()
                 + answer.sources().surplusWh().value();
         SolarYieldBrief yields = new SolarYieldBrief(
+                At.ROOT,
                 PLACE,
                 PanelMount.FLAT,
                 OptionalDouble.of(200),
@@ -202,13 +208,13 @@ class EnduranceSimulatorTest {
                 .iterator());
         Stay stay = Stay.of(PLACE, 6, 3);
         assertThat(coldHours(EnduranceSimulator.simulate(thirsty(stay), year))).isGreaterThan(1);
-        Ambient asTheMonth = TypicalMonth.of(year, 6).ambient();
+        Ambient asTheMonth = TypicalMonth.of(year, 6).ambient(At.ROOT);
         assertThat(asTheMonth.meanC()).isPositive();
         assertThat(coldHours(EnduranceSimulator.simulate(thirsty(stay.at(asTheMonth)))))
                 .isZero();
         assertThat(coldHours(EnduranceSimulator.simulate(thirsty(stay.at(new Ambient(30, 5))), year)))
                 .isZero();
-        assertThat(coldHours(EnduranceSimulator.simulate(thirsty(stay).warmerBy(20), year)))
+        assertThat(coldHours(EnduranceSimulator.simulate(thirsty(stay).in(BankPlacement.warmerBy(20)), year)))
                 .isZero();
     }
 
@@ -237,8 +243,9 @@ class EnduranceSimulatorTest {
 
     private static Sampling sampling(OptionalDouble spreadUncertainty, DaySpread daySpread) {
         return new Sampling(
+                At.ROOT,
                 OptionalInt.of(2000),
-                0,
+                OptionalLong.of(0),
                 OptionalDouble.empty(),
                 spreadUncertainty,
                 Optional.of(daySpread),

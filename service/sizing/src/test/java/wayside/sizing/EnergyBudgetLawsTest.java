@@ -6,8 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -20,8 +18,6 @@ import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.RunningPower;
 import wayside.sizing.budget.EnergyBudget;
-import wayside.sizing.trace.Answer;
-import wayside.sizing.trace.Derived;
 
 /** Laws that hold for every load list. */
 class EnergyBudgetLawsTest {
@@ -53,12 +49,7 @@ class EnergyBudgetLawsTest {
     @Property
     void oneMoreLoadNeverTakesLess(@ForAll("loadLists") List<Load> loads, @ForAll("loads") Load extra) {
         // The inverter is fixed, so that a step to the next rating does not blur the comparison.
-        InverterSpec inverter = new InverterSpec(
-                OptionalDouble.of(100_000),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        InverterSpec inverter = Briefs.inverter(100_000);
         List<Load> more = new ArrayList<>(loads);
         more.add(extra);
         double before = budget(loads, inverter).dailyTotalWh().value();
@@ -68,28 +59,14 @@ class EnergyBudgetLawsTest {
     @Property
     void amperesAndWattsSayTheSame(@ForAll @DoubleRange(min = 0.1, max = 100) double amps) {
         Load inWatts = Load.dc("pump", amps * 12, 2);
-        Load inAmps = new Load(
-                "pump",
-                inWatts.supply(),
-                1,
-                new RunningPower.Amps(amps, 12),
-                inWatts.hoursPerDay(),
-                inWatts.dutyCycle(),
-                List.of(),
-                Optional.empty(),
-                true,
-                List.of());
+        Load inAmps = inWatts.drawing(new RunningPower.Amps(amps, 12));
         assertThat(budget(List.of(inAmps)).dailyTotalWh().value())
                 .isEqualTo(budget(List.of(inWatts)).dailyTotalWh().value());
     }
 
     @Property
     void everyFigureIsAStepOfTheDerivation(@ForAll("loadLists") List<Load> loads) {
-        Answer<EnergyBudget> answer = EnergyBudgetSizer.size(new EnergyBrief(
-                loads, OptionalDouble.empty(), InverterSpec.OPEN, OptionalDouble.empty(), OptionalDouble.empty()));
-        for (Derived figure : answer.figures()) {
-            assertThat(answer.derivation().findStepId(figure)).isPresent();
-        }
+        TracedValues.assertEachIsAStep(TracedValues.of(budget(loads)));
     }
 
     private static EnergyBudget budget(List<Load> loads) {
@@ -97,8 +74,7 @@ class EnergyBudgetLawsTest {
     }
 
     private static EnergyBudget budget(List<Load> loads, InverterSpec inverter) {
-        return EnergyBudgetSizer.size(new EnergyBrief(
-                        loads, OptionalDouble.empty(), inverter, OptionalDouble.empty(), OptionalDouble.empty()))
+        return EnergyBudgetSizer.size(EnergyBrief.of(loads.toArray(new Load[0])).through(inverter))
                 .result();
     }
 

@@ -8,7 +8,6 @@ import wayside.sizing.brief.Ambient;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.EnduranceBrief;
-import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
@@ -17,13 +16,12 @@ import wayside.sizing.brief.Sky;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
 
-/** Published banks lived through hour by hour: they must carry the dark days that their method promises. */
+/** Published banks simulated hour by hour: they must carry the dark days that their method promises. */
 class PublishedEnduranceTest {
     private static final double WARM_C = 26.7;
 
     private static double chance(Chemistry chemistry, double busV, double nominalWh, double dailyWh, int darkDays) {
-        BuiltSystem system = new BuiltSystem(
-                busV, chemistry, nominalWh, 0, PanelMount.FLAT, 0, 0, InverterSpec.OPEN, OptionalDouble.of(0));
+        BuiltSystem system = Briefs.built(busV, chemistry, nominalWh, 0, PanelMount.FLAT, 0, 0, OptionalDouble.of(0));
         Stay stay = Stay.of(Place.of(45, 7), 6, darkDays)
                 .under(new Sky.Clearness(0.5))
                 .at(new Ambient(WARM_C, 0));

@@ -9,10 +9,10 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.ChargingKind;
 import wayside.sizing.brief.Chemistry;
-import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.RechargeBrief;
 import wayside.sizing.recharge.Recharge;
@@ -22,16 +22,7 @@ import wayside.sizing.trace.Shortfall;
 /** A recharge through its door. */
 class RechargeSizerTest {
     private static BuiltSystem system(Chemistry chemistry, double solarW, double alternatorA, double shoreW) {
-        return new BuiltSystem(
-                12,
-                chemistry,
-                2000,
-                solarW,
-                PanelMount.OPEN,
-                alternatorA,
-                shoreW,
-                InverterSpec.OPEN,
-                OptionalDouble.empty());
+        return Briefs.built(12, chemistry, 2000, solarW, PanelMount.OPEN, alternatorA, shoreW, OptionalDouble.empty());
     }
 
     // Common practice, no source: a pack of 2 kWh on 700 W of sun and 400 W of mains at once is full from empty in
@@ -65,6 +56,7 @@ class RechargeSizerTest {
     void onlyTheNamedSourcesRun() {
         RechargeBrief all = RechargeBrief.of(system(Chemistry.LFP, 700, 30, 400));
         RechargeBrief engine = new RechargeBrief(
+                At.ROOT,
                 all.system(),
                 OptionalDouble.of(0.2),
                 OptionalDouble.of(0.8),

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.MonthWish;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
@@ -17,6 +18,8 @@ import wayside.sizing.brief.SolarYieldBrief;
 import wayside.sizing.brief.StringWish;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Derivation;
+import wayside.sizing.trace.Step;
 import wayside.sizing.yield.SolarYield;
 import wayside.sizing.yield.StringCheck;
 import wayside.sizing.yield.YieldMonth;
@@ -86,10 +89,14 @@ class SolarYieldTest {
     @Test
     void whatIsGivenIsUsedAndNotAssumed() {
         Answer<SolarYield> answer = SolarYieldSizer.size(SolarYieldBrief.of(MINNEAPOLIS)
-                .in(new MonthWish(6, Optional.of(new Sky.DailyIrradiation(6.5)), Optional.empty())));
+                .in(new MonthWish(
+                        At.ROOT.field("months").entry(0),
+                        6,
+                        Optional.of(new Sky.DailyIrradiation(6.5)),
+                        Optional.empty())));
         assertThat(answer.result().months().get(0).solar().horizontalKwhM2().value())
                 .isEqualTo(6.5);
-        assertThat(answer.choices()).extracting(c -> c.field()).containsExactly("/months/0/ambient");
+        assertThat(answer.choices()).extracting(c -> c.field().orElseThrow()).containsExactly("/months/0/ambient");
     }
 
     // Source: NFPA 70-2020, 690.8(A)(1) and (B)(1): 1.25 and 1.5625 times the short-circuit current.
@@ -118,6 +125,7 @@ class SolarYieldTest {
                 MODULE, OptionalInt.of(1), OptionalInt.empty(), OptionalDouble.empty(), OptionalDouble.empty());
         SolarYieldBrief brief = SolarYieldBrief.of(MINNEAPOLIS).wired(one);
         SolarYieldBrief high = new SolarYieldBrief(
+                brief.at(),
                 brief.place(),
                 brief.panel(),
                 brief.solarPowerW(),
@@ -129,20 +137,29 @@ class SolarYieldTest {
 
     @Test
     void everyFigureIsDerivedAndEveryDefaultNamed() {
-        Answer<SolarYield> answer =
-                SolarYieldSizer.size(SolarYieldBrief.of(MINNEAPOLIS).wired(StringWish.of(MODULE)));
-        assertThat(answer.derivation().steps()).allSatisfy(step -> {
-            assertThat(step.source().title()).isNotBlank();
-            assertThat(step.result().value()).isFinite();
+        StringWish strings = new StringWish(
+                At.ROOT.field("strings"),
+                MODULE,
+                OptionalInt.empty(),
+                OptionalInt.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+        Answer<SolarYield> answer = SolarYieldSizer.size(SolarYieldBrief.of(MINNEAPOLIS)
+                .mounted(PanelMount.open(At.ROOT.field("panel")))
+                .wired(strings));
+        List<Step> steps = Derivation.of(TracedValues.of(answer.result())).steps();
+        assertThat(steps).isNotEmpty().allSatisfy(step -> {
+            assertThat(step.value().source().title()).isNotBlank();
+            assertThat(step.value().value()).isFinite();
         });
-        assertThat(Answer.assumptions(answer, answer.derivation()))
-                .extracting(a -> a.field())
+        assertThat(TracedValues.assumptions(answer))
+                .extracting(a -> a.field().orElse("a convention"))
                 .contains(
                         "/panel/tiltDegrees",
                         "/panel/shadedShare",
                         "/solarPowerW",
-                        "/months/sky",
-                        "/months/ambient",
+                        "/months/0/sky",
+                        "/months/11/ambient",
                         "/strings/coldestC",
                         "/strings/controllerMaximumVoltageV");
     }

@@ -8,6 +8,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
@@ -20,6 +21,7 @@ import wayside.sizing.brief.Trip;
 import wayside.sizing.recommendation.Recommendation;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Answer;
+import wayside.sizing.trace.Derivation;
 
 /** Laws that a whole system obeys, whatever is asked. */
 class SystemSizerLawsTest {
@@ -140,13 +142,14 @@ class SystemSizerLawsTest {
             @ForAll @DoubleRange(min = 0, max = 24) double driving) {
         Stay stay = Stay.of(Place.of(latitude, 20), month, 3).driving(driving).hookedUp(24 - driving);
         SystemBrief brief = new SystemBrief(
+                At.ROOT,
                 List.of(Load.ac("load", watts, hours)),
                 Trip.of(stay),
                 Briefs.wishes(chemistry, 24, 0, 0, InverterSpec.OPEN),
                 Target.OPEN,
                 Sampling.OPEN);
         Answer<Recommendation> answer = SystemSizer.size(brief);
-        assertThat(answer.derivation().steps()).isNotEmpty();
+        assertThat(Derivation.of(TracedValues.of(answer.result())).steps()).isNotEmpty();
         assertThat(answer.cautions()).isNotEmpty();
     }
 }

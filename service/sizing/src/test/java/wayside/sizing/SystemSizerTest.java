@@ -4,17 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
+import wayside.sizing.brief.BankPlacement;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Place;
 import wayside.sizing.brief.RunningPower;
 import wayside.sizing.brief.Stay;
-import wayside.sizing.brief.Supply;
 import wayside.sizing.brief.Surge;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.SystemWishes;
@@ -28,8 +28,10 @@ import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.Unit;
 import wayside.sizing.wiring.SizedCircuit;
 
 /** What the door says in the corners of the question. */
@@ -62,11 +64,9 @@ class SystemSizerTest {
     @Test
     void everyFigureIsInTheDerivation() {
         Answer<Recommendation> answer = SystemSizer.size(RealList.in(7));
-        assertThat(answer.figures())
-                .allSatisfy(figure ->
-                        assertThat(answer.derivation().findStepId(figure)).isPresent());
         SizedSystem system = answer.result().system();
-        List<Derived> figures = answer.figures();
+        List<Derived> figures = TracedValues.of(answer.result());
+        TracedValues.assertEachIsAStep(figures);
         assertThat(figures)
                 .contains(
                         system.battery().bank().nominalEnergyWh(),
@@ -132,12 +132,7 @@ class SystemSizerTest {
 
     @Test
     void anInverterThatCannotStartTheLoadIsAShortfall() {
-        InverterSpec small = new InverterSpec(
-                OptionalDouble.of(500),
-                OptionalDouble.of(600),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        InverterSpec small = Briefs.inverter(500, OptionalDouble.of(600));
         assertThat(shortfalls(lfp(small, Load.ac("freezer", 150, 8).withSurge(new Surge.Factor(5)))))
                 .containsExactly("inverter-surge-too-small");
         assertThat(shortfalls(lfp(small, Load.ac("kettle", 1500, 0.1)))).containsExactly("inverter-too-small");
@@ -145,12 +140,7 @@ class SystemSizerTest {
 
     @Test
     void loadsThatFitOneByOneOnlyGetACaution() {
-        InverterSpec given = new InverterSpec(
-                OptionalDouble.of(2000),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        InverterSpec given = Briefs.inverter(2000);
         Answer<Recommendation> answer = lfp(given, Load.ac("hob", 1800, 0.3), Load.ac("kettle", 1500, 0.1));
         assertThat(answer.result().feasible()).isTrue();
         assertThat(codes(answer)).contains("not-all-at-once");
@@ -160,7 +150,8 @@ class SystemSizerTest {
     void tooMuchCurrentAtTwelveVoltsPointsToAHigherBus() {
         Answer<Recommendation> answer = lfp(InverterSpec.OPEN, Load.ac("oven", 9000, 1));
         assertThat(answer.result().feasible()).isFalse();
-        assertThat(answer.result().shortfalls().get(0).text()).contains("24 V");
+        assertThat(answer.result().shortfalls().get(0).message().find("higherVoltage"))
+                .hasValue(Parameter.number("higherVoltage", 24, Unit.VOLT));
     }
 
     @Test
@@ -178,7 +169,12 @@ class SystemSizerTest {
         SystemBrief outside = SystemBrief.of(
                 Trip.of(Stay.of(Place.of(46, 8), 1, 7).at(new Ambient(-3, 8)).driving(2)), FRIDGE);
         SystemBrief inside = new SystemBrief(
-                outside.loads(), outside.trip(), SystemWishes.OPEN.warmerBy(18), outside.target(), outside.sampling());
+                At.ROOT,
+                outside.loads(),
+                outside.trip(),
+                SystemWishes.open(At.ROOT.field("system")).in(BankPlacement.warmerBy(18)),
+                outside.target(),
+                outside.sampling());
         SizedSystem cold = SystemSizer.size(outside).result().system();
         SizedSystem warm = SystemSizer.size(inside).result().system();
         assertThat(cold.chargeLockedOutInCold()).isTrue();
@@ -227,17 +223,7 @@ class SystemSizerTest {
 
     @Test
     void usualMixUpsAreNamed() {
-        Load byAmps = new Load(
-                "pump",
-                Supply.DC,
-                1,
-                new RunningPower.Amps(2, 120),
-                OptionalDouble.of(1),
-                OptionalDouble.empty(),
-                List.of(),
-                Optional.empty(),
-                true,
-                List.of());
+        Load byAmps = Load.dc("pump", 1, 1).drawing(new RunningPower.Amps(2, 120));
         Answer<Recommendation> answer = lfp(
                 InverterSpec.OPEN,
                 Load.dc("fridge", 60, 24),
@@ -259,7 +245,7 @@ class SystemSizerTest {
                 .system()
                 .powerUnit();
         assertThat(large.fits()).isFalse();
-        assertThat(large.reasons().get(0)).contains("25 A");
+        assertThat(large.reasons().get(0).find("current")).hasValue(Parameter.number("current", 25, Unit.AMPERE));
     }
 
     @Test

@@ -62,9 +62,9 @@ class ChancesTest {
     @Test
     void showsATieAsATie() {
         try (Sheet sheet = answered(
-                "[{\"code\":\"a\",\"change\":\"less of it\",\"chanceOfRunningFlat\":0},"
-                        + "{\"code\":\"b\",\"change\":\"more battery\",\"chanceOfRunningFlat\":0.0002},"
-                        + "{\"code\":\"c\",\"change\":\"more panel\",\"chanceOfRunningFlat\":0.007}]",
+                "[{\"code\":\"a\",\"text\":\"less of it\",\"chanceOfRunningFlat\":0},"
+                        + "{\"code\":\"b\",\"text\":\"more battery\",\"chanceOfRunningFlat\":0.0002},"
+                        + "{\"code\":\"c\",\"text\":\"more panel\",\"chanceOfRunningFlat\":0.007}]",
                 1)) {
             assertThat(sheet.page().locator(".besides ol li")).hasText(new String[] {
                 "less of it; or more battery: then flat on fewer than 1 of 1,000 such trips, one as good as the other",

@@ -2,8 +2,11 @@ package wayside.widget;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.Media;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -114,6 +117,33 @@ class HintsTest {
             sheet.page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
 
             assertThat(again).isVisible();
+        }
+    }
+
+    @Test
+    void tellsWhatALaterAnswerSaysOfAnotherField() {
+        try (Sheet sheet = Sheet.empty(Sheet.DESKTOP)) {
+            sheet.page().route("**/v1/endurance", route -> {
+                JsonObject answer = JsonParser.parseString(route.fetch().text()).getAsJsonObject();
+                JsonObject other = answer.getAsJsonArray("cautions").get(0).getAsJsonObject();
+                other.addProperty("code", "cold-charging");
+                other.addProperty("field", "/loads/99/powerW");
+                other.addProperty("text", "Told of another field.");
+                route.fulfill(new Route.FulfillOptions()
+                        .setContentType("application/json")
+                        .setBody(answer.toString()));
+            });
+            sheet.button("A weekend van").click();
+            sheet.awaitPictures();
+
+            assertThat(sheet.page()
+                            .locator(".cautions li")
+                            .filter(new Locator.FilterOptions().setHasText("A lithium battery charged below 0 °C")))
+                    .hasCount(1);
+            assertThat(sheet.page()
+                            .locator(".cautions li")
+                            .filter(new Locator.FilterOptions().setHasText("Told of another field.")))
+                    .hasCount(1);
         }
     }
 

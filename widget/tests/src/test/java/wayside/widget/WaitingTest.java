@@ -2,6 +2,7 @@ package wayside.widget;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Route;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -67,6 +68,25 @@ class WaitingTest {
 
             assertThat(sheet.sentence()).hasText(Pattern.compile("Nothing on the list yet"));
             assertThat(sheet.button("A weekend van")).isVisible();
+        }
+    }
+
+    @Test
+    void asksForAReasonWhenItIsOpenedAndSaysWhenItDoesNotCome() {
+        try (Sheet sheet = Sheet.ofDemo(Sheet.DESKTOP)) {
+            Deque<Route> held = new ArrayDeque<>();
+            sheet.page().route("**/v1/recommendation?explain=*", held::add);
+            Locator why = sheet.figure("Energy a day").locator(".why");
+            why.locator("> summary").click();
+            Route asked = next(sheet, held);
+            assertThat(why).containsText("Working it out");
+
+            asked.abort();
+            assertThat(why).containsText("The reason did not come.");
+
+            why.getByText("Ask again").click();
+            next(sheet, held).resume();
+            assertThat(why.locator(".step").first()).containsText("energy out of the battery per day");
         }
     }
 

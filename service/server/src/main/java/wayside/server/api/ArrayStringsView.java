@@ -15,4 +15,5 @@ public record ArrayStringsView(
         Double hotWorkingV,
 
         @Schema(description = "How the cold voltage was found: coefficient or nec-690-7-a.")
+        @OpenCodes("cold-voltage-method")
         String method) {}

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 /** The bank: rated, usable and usable in the cold said apart. */
 @Schema(name = "Battery", description = "The bank: rated, usable and usable in the cold said apart.")
 public record BatteryView(
-        String chemistry,
+        @OpenCodes("chemistry") String chemistry,
 
         @Schema(description = "Nominal voltage of the system [V].")
         Double busVoltageV,

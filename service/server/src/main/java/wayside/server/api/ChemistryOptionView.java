@@ -5,7 +5,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 /** What a chemistry would take for the same question. */
 @Schema(name = "ChemistryOption", description = "What a chemistry would take for the same question.")
 public record ChemistryOptionView(
-        String chemistry,
+        @OpenCodes("chemistry") String chemistry,
         @Schema(description = "Rated [Wh].") Double nominalEnergyWh,
         @Schema(description = "Rated [Ah].") Double nominalCapacityAh,
 

@@ -11,6 +11,7 @@ public record CircuitView(
         @Schema(description = "As in the request.") String name,
 
         @Schema(description = "Code of the rule set that it follows. Sets differ widely for one cable.")
+        @OpenCodes("rules")
         String rules,
 
         @Schema(description = "Whether the tables hold a conductor and a fuse for it.")
@@ -59,6 +60,7 @@ public record CircuitView(
         @Schema(
                 description = "What a thinner conductor would not have met: ampacity (the current), fuse (the smallest"
                         + " fuse that carries it), voltage-drop, minimum-size.")
+        @OpenCodes("governed-by")
         @Nullable
         String governedBy,
 

@@ -2,14 +2,13 @@ package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** How a system lasts on a trip. */
 @Schema(description = "How a system lasts on a trip.")
 public record EnduranceResponse(
         @Schema(description = "The answer in a sentence or two.")
-        String advice,
+        MessageView advice,
 
         ChanceView chanceOfRunningFlat,
 
@@ -57,14 +56,9 @@ public record EnduranceResponse(
         @Schema(description = "One change each, in the same weathers, the most helpful first.")
         List<WhatHelpsView> whatHelps,
 
-        @Schema(description = "Left out when return=minimal is preferred.") @Nullable
-        List<StepView> derivation,
-
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
 
-        @Schema(
-                description = "For a figure, by its JSON Pointer in this answer, the id of its step; left out with the"
-                        + " derivation.")
+        @Schema(description = "The way to every figure, or to those that were asked for; left out when none was.")
         @Nullable
-        Map<String, String> steps) {}
+        DerivationView derivation) {}

@@ -14,4 +14,5 @@ public record PowerUnitView(
         @Schema(description = "Whether no limit that such units commonly have is passed.")
         Boolean fits,
 
-        @Schema(description = "In plain words.") List<String> reasons) {}
+        @Schema(description = "The limits that are passed, then what to weigh.")
+        List<MessageView> reasons) {}

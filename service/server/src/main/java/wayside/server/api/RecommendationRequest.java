@@ -9,10 +9,17 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.api.rule.OnlyWith;
 import wayside.server.api.rule.UniqueNames;
 
 /** Asks for a whole system. */
-@Schema(description = "Asks for a system that carries the loads on the trip.")
+@Schema(
+        description =
+                "Asks for a system that carries the loads on the trip. Runs, seed and what the drawn weather is like"
+                        + " go with a chance of running flat.")
+@OnlyWith(
+        value = {"runs", "seed", "skyUncertainty", "spreadUncertainty", "daySpread"},
+        beside = "target/chanceOfRunningFlat")
 public record RecommendationRequest(
         @Schema(description = "What the customer wants to run.") @Size(min = 1, max = Limits.LOADS) @UniqueNames
         List<@Valid LoadInput> loads,

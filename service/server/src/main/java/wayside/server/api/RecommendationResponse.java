@@ -2,7 +2,6 @@ package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** A whole system, or the shortfalls of one that does not fit. */
@@ -41,23 +40,20 @@ public record RecommendationResponse(
         @Schema(description = "When a chance is accepted: pairs that are just sure enough, by rising array.") @Nullable
         List<CurvePointView> curve,
 
-        @Schema(description = "When a chance is accepted: what the pair was chosen by.") @Nullable
+        @Schema(description = "When a chance is accepted: what the pair was chosen by.")
+        @OpenCodes("objective")
+        @Nullable
         String objective,
 
         @Schema(description = "When a chance is accepted: one change each, the most helpful first.") @Nullable
         List<WhatHelpsView> whatHelps,
 
         @Schema(description = "When a chance is accepted: the answer in a sentence.") @Nullable
-        String advice,
-
-        @Schema(description = "Left out when return=minimal is preferred.") @Nullable
-        List<StepView> derivation,
+        MessageView advice,
 
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
 
-        @Schema(
-                description = "For a figure, by its JSON Pointer in this answer, the id of its step; left out with the"
-                        + " derivation.")
+        @Schema(description = "The way to every figure, or to those that were asked for; left out when none was.")
         @Nullable
-        Map<String, String> steps) {}
+        DerivationView derivation) {}

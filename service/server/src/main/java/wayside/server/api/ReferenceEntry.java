@@ -10,4 +10,6 @@ public record ReferenceEntry(
 
         String document,
         String subject,
-        @Schema(description = "What stands behind it.") String basis) {}
+
+        @Schema(description = "What stands behind it.") @OpenCodes("basis")
+        String basis) {}

@@ -15,7 +15,7 @@ public record ReferenceTableView(
         @Nullable String units,
         @Nullable String conditions,
 
-        @Schema(description = "standard, handbook, paper, dataset or common-practice.")
+        @Schema(description = "standard, handbook, paper, dataset or common-practice.") @OpenCodes("basis")
         String basis,
 
         @Schema(description = "Whether it stands as printed, or how it was derived.") @Nullable

@@ -9,7 +9,7 @@ public record SolarView(
         @Schema(description = "Rated [W].") Double powerW,
         @Schema(description = "Of panel [m2].") Double areaM2,
 
-        @Schema(description = "mppt: it tracks the best point of the array.")
+        @Schema(description = "mppt: it tracks the best point of the array.") @OpenCodes("controller-type")
         String controllerType,
 
         @Schema(description = "Rated output [A].") Double controllerCurrentA,

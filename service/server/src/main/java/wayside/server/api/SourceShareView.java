@@ -5,6 +5,8 @@ import io.swagger.v3.oas.annotations.media.Schema;
 /** What a source brings. */
 @Schema(name = "SourceShare", description = "What a source brings.")
 public record SourceShareView(
-        @Schema(description = "solar, alternator or shore.") String source,
+        @Schema(description = "What charges.") @OpenCodes("source")
+        String source,
+
         @Schema(description = "Offered at the battery [W].") Double powerW,
         @Schema(description = "Over the recharge [Wh].") Double energyWh) {}

@@ -24,6 +24,7 @@ public record StringsView(
         Double hotWorkingV,
 
         @Schema(description = "How the cold voltage was found: coefficient or nec-690-7-a.")
+        @OpenCodes("cold-voltage-method")
         String method,
 
         Double controllerMaximumVoltageV,

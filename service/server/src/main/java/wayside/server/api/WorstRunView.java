@@ -1,12 +1,20 @@
 package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** The life of the trip that ended worst. */
 @Schema(name = "WorstRun", description = "The life of the trip that ended worst.")
 public record WorstRunView(
+        @Schema(description = "Stable, kebab-case: whether it ran flat.") @OpenCodes("worst-run")
+        String code,
+
+        @Schema(description = "In English, with figures rounded.")
         String text,
+
+        @Schema(description = "By name. The list of codes says which each has.")
+        Map<String, MessageParameterView> parameters,
 
         @Schema(description = "Its place in the row, from 0.")
         Integer run,

@@ -8,6 +8,7 @@ public record YieldMonthView(
         @Schema(description = "1 to 12.") Integer month,
 
         @Schema(description = "Where the sunshine comes from: given, world-climatology or latitude-band.")
+        @OpenCodes("sky-basis")
         String skyBasis,
 
         @Schema(description = "Share of the sunlight above the atmosphere that reaches the ground.")

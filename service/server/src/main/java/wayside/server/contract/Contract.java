@@ -31,7 +31,8 @@ public final class Contract {
     private static final String NOT_MODIFIED = "If-None-Match names the ETag of the answer: it has not changed.";
     private static final Map<String, String> FAULTS_OF_A_BODY = Map.of(
             "400",
-            "The body is not well-formed JSON: says line and column. Or the address has a query parameter: none is taken.",
+            "The body is not well-formed JSON: says line and column. Or the address has a query parameter other than"
+                    + " explain, or no figure stands where one is to be explained.",
             "406",
             NOT_ACCEPTABLE,
             "413",

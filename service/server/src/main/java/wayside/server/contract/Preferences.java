@@ -5,20 +5,29 @@ import io.swagger.v3.oas.models.headers.Header;
 import io.swagger.v3.oas.models.media.JsonSchema;
 import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.parameters.HeaderParameter;
+import io.swagger.v3.oas.models.parameters.QueryParameter;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import java.util.Set;
 
-/** What the contract says of the header {@code Prefer}. */
+/** What the contract says of asking for more or less of an answer: the header {@code Prefer} and {@code explain}. */
 final class Preferences {
     private Preferences() {}
 
     static void describe(Operation operation, ApiResponse answer) {
         operation.addParametersItem(new HeaderParameter()
                 .name("Prefer")
-                .description("RFC 7240. With return=minimal the answer comes without derivation and steps, most of its"
-                        + " size; assumptions and cautions stay. Any other preference is ignored.")
+                .description("RFC 7240. With return=minimal the answer comes without its derivation, most of its size;"
+                        + " assumptions and cautions stay. Any other preference is ignored.")
                 .schema(text())
                 .example("return=minimal"));
+        operation.addParametersItem(new QueryParameter()
+                .name("explain")
+                .description(
+                        "Which figures come with the way to them: all, none, or the JSON Pointer of a figure of the"
+                                + " answer, or of an object or list whose figures are meant. All when left open, none with"
+                                + " return=minimal.")
+                .schema(text())
+                .example("/dailyTotalWh"));
         answer.addHeaderObject(
                 "Preference-Applied",
                 new Header()

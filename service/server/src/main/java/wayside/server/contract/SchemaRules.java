@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import wayside.server.api.OpenCodes;
 import wayside.server.api.rule.AtLeastOneOf;
 import wayside.server.api.rule.AtMostOneOf;
 import wayside.server.api.rule.ExactlyOneOf;
@@ -39,6 +40,7 @@ final class SchemaRules {
             Schema<?> property = schema.getProperties().get(component.getName());
             if (property != null && property.get$ref() == null) {
                 ranges(field(component), property);
+                codes(component.getAnnotation(OpenCodes.class), property);
             }
         }
         schema.setRequired(required.isEmpty() ? null : required);
@@ -80,6 +82,17 @@ final class SchemaRules {
         }
     }
 
+    private static void codes(@Nullable OpenCodes codes, Schema<?> property) {
+        if (codes == null) {
+            return;
+        }
+        property.addExtension("x-extensible-enum", CodeLists.codes(codes.value()));
+        Map<String, Object> messages = CodeLists.messages(codes.value());
+        if (!messages.isEmpty()) {
+            property.addExtension("x-messages", messages);
+        }
+    }
+
     private static void sizes(@Nullable Size size, Schema<?> property) {
         if (size == null) {
             return;
@@ -118,10 +131,12 @@ final class SchemaRules {
                 // Holds for one of the ways to ask only, and the schema is of all: the descriptions say it.
                 continue;
             }
-            if (rule.is().isEmpty()) {
-                dependent(rule, schema);
-            } else {
+            if (!rule.is().isEmpty()) {
                 all.add(onlyWithCode(rule));
+            } else if (rule.beside().contains("/")) {
+                all.add(onlyWithInner(rule));
+            } else {
+                dependent(rule, schema);
             }
         }
         if (!all.isEmpty()) {
@@ -155,6 +170,21 @@ final class SchemaRules {
         Schema<?> all = new JsonSchema().required(List.of(rule.value()));
         Schema<?> none = new JsonSchema().not(new JsonSchema().anyOf(each(rule.value())));
         return new JsonSchema()._if(has).then(rule.needed() ? all : null)._else(none);
+    }
+
+    private static Schema<?> onlyWithInner(OnlyWith rule) {
+        return new JsonSchema()._if(new JsonSchema().anyOf(each(rule.value()))).then(within(rule.beside()));
+    }
+
+    /** That a field is there, however deep. */
+    private static Schema<?> within(String path) {
+        int end = path.indexOf('/');
+        if (end < 0) {
+            return new JsonSchema().required(List.of(path));
+        }
+        Schema<?> outer = new JsonSchema().required(List.of(path.substring(0, end)));
+        outer.addProperty(path.substring(0, end), within(path.substring(end + 1)));
+        return outer;
     }
 
     private static Field field(RecordComponent component) {

@@ -6,8 +6,8 @@ import io.javalin.http.Handler;
 import java.io.IOException;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
+import wayside.server.mapping.Explanation;
 import wayside.server.mapping.Figures;
-import wayside.server.mapping.JsonText;
 import wayside.server.mapping.RequestReader;
 import wayside.sizing.solar.epw.TypicalYear;
 
@@ -18,8 +18,6 @@ final class OperationHandler<Q extends Record, A extends Record> implements Hand
     private final ObjectWriter writer;
     private final int bodyLimitBytes;
     private final Gate gate;
-    /** A little more than the last answer had: answers of an operation are much of a size. */
-    private volatile int usualBytes = 4_096;
 
     OperationHandler(
             Operation<Q, A> operation, CompletableFuture<RequestReader> reader, int bodyLimitBytes, Gate gate) {
@@ -33,18 +31,15 @@ final class OperationHandler<Q extends Record, A extends Record> implements Hand
     @Override
     public void handle(Context context) throws Exception {
         Accepts.require(context.header("Accept"), Json.TYPE);
-        Query.refuse(context);
         boolean minimal = Preference.isMinimal(context);
-        Figures figures = minimal ? Figures.bare() : Figures.explained();
+        Figures figures = Figures.explained(Query.explanation(context, minimal ? Explanation.NONE : Explanation.ALL));
         YearForm<?, A> yearForm = operation.yearForm();
         A answer = yearForm != null && FormBody.is(context)
                 ? ofYear(context, yearForm, figures)
                 : ofRequest(context, figures);
         Preference.mark(context, minimal);
         context.contentType(Json.TYPE);
-        JsonText json = Json.text(writer, answer, usualBytes);
-        usualBytes = json.size() + json.size() / 16;
-        json.writeTo(context.outputStream());
+        context.result(Json.bytes(writer, answer));
     }
 
     private <F extends Record> A ofYear(Context context, YearForm<F, A> form, Figures figures) throws IOException {

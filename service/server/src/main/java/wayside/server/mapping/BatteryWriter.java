@@ -17,45 +17,45 @@ final class BatteryWriter {
         BatteryBank bank = system.battery().bank();
         return new BatteryView(
                 bank.data().chemistry().code(),
-                figures.at("/battery/busVoltageV", bank.busVoltageV()),
-                figures.at("/battery/bankVoltageV", bank.bankVoltageV()),
-                figures.at("/battery/usableEnergyWh", bank.usableEnergyWh()),
-                figures.at("/battery/nominalEnergyWh", bank.nominalEnergyWh()),
-                figures.at("/battery/nominalCapacityAh", bank.nominalCapacityAh()),
-                figures.at("/battery/usableShare", bank.data().usableShare()),
-                figures.at("/battery/coldUsableEnergyWh", bank.coldUsableEnergyWh()),
-                figures.at("/battery/autonomyDays", bank.autonomyDays()),
-                range("/battery/massKg", bank.massKg(), figures),
-                range("/battery/volumeL", bank.volumeL(), figures),
-                figures.at("/battery/lowestChargeC", bank.data().lowestChargeC()),
-                figures.at("/battery/lowestDischargeC", bank.data().lowestDischargeC()),
+                figures.at("busVoltageV", bank.busVoltageV()),
+                figures.at("bankVoltageV", bank.bankVoltageV()),
+                figures.at("usableEnergyWh", bank.usableEnergyWh()),
+                figures.at("nominalEnergyWh", bank.nominalEnergyWh()),
+                figures.at("nominalCapacityAh", bank.nominalCapacityAh()),
+                figures.at("usableShare", bank.data().usableShare()),
+                figures.at("coldUsableEnergyWh", bank.coldUsableEnergyWh()),
+                figures.at("autonomyDays", bank.autonomyDays()),
+                range(bank.massKg(), figures.in("massKg")),
+                range(bank.volumeL(), figures.in("volumeL")),
+                figures.at("lowestChargeC", bank.data().lowestChargeC()),
+                figures.at("lowestDischargeC", bank.data().lowestDischargeC()),
                 system.chargeLockedOutInCold(),
-                figures.at("/battery/prospectiveShortCircuitA", system.prospectiveShortCircuitA()),
+                figures.at("prospectiveShortCircuitA", system.prospectiveShortCircuitA()),
                 system.ventilationCm2()
-                        .map(area -> figures.at("/battery/ventilationOpeningCm2", area))
+                        .map(area -> figures.at("ventilationOpeningCm2", area))
                         .orElse(null));
     }
 
     static List<ChemistryOptionView> byChemistry(List<BatteryBank> banks, Figures figures) {
         List<ChemistryOptionView> views = new ArrayList<>();
         for (BatteryBank bank : banks) {
-            String at = "/byChemistry/" + views.size();
+            Figures here = figures.entry(views.size());
             views.add(new ChemistryOptionView(
                     bank.data().chemistry().code(),
-                    figures.at(at + "/nominalEnergyWh", bank.nominalEnergyWh()),
-                    figures.at(at + "/nominalCapacityAh", bank.nominalCapacityAh()),
-                    figures.at(at + "/usableEnergyWh", bank.usableEnergyWh()),
-                    range(at + "/massKg", bank.massKg(), figures),
-                    range(at + "/volumeL", bank.volumeL(), figures),
-                    figures.at(at + "/lowestChargeC", bank.data().lowestChargeC())));
+                    here.at("nominalEnergyWh", bank.nominalEnergyWh()),
+                    here.at("nominalCapacityAh", bank.nominalCapacityAh()),
+                    here.at("usableEnergyWh", bank.usableEnergyWh()),
+                    range(bank.massKg(), here.in("massKg")),
+                    range(bank.volumeL(), here.in("volumeL")),
+                    here.at("lowestChargeC", bank.data().lowestChargeC())));
         }
         return views;
     }
 
-    private static TypicalRangeView range(String at, Range range, Figures figures) {
+    private static TypicalRangeView range(Range range, Figures figures) {
         return new TypicalRangeView(
-                figures.at(at + "/low", range.low()),
-                figures.at(at + "/typical", range.typical()),
-                figures.at(at + "/high", range.high()));
+                figures.at("low", range.low()),
+                figures.at("typical", range.typical()),
+                figures.at("high", range.high()));
     }
 }

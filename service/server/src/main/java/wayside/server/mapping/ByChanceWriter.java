@@ -2,6 +2,7 @@ package wayside.server.mapping;
 
 import java.util.List;
 import wayside.server.api.CurvePointView;
+import wayside.server.api.MessageView;
 import wayside.server.api.SizedChanceView;
 import wayside.server.api.WhatHelpsView;
 import wayside.sizing.chance.ByChance;
@@ -13,21 +14,21 @@ record ByChanceWriter(
         List<CurvePointView> curve,
         String objective,
         List<WhatHelpsView> whatHelps,
-        String advice) {
+        MessageView advice) {
     static ByChanceWriter of(ByChance found, Figures figures) {
-        String at = "/chanceOfRunningFlat";
+        Figures here = figures.in("chanceOfRunningFlat");
         SizedChanceView chance = new SizedChanceView(
-                figures.at(at + "/value", found.chance().value()),
-                figures.at(at + "/low", found.chance().low()),
-                figures.at(at + "/high", found.chance().high()),
-                (int) figures.at(at + "/runs", found.runs()),
+                here.at("value", found.chance().value()),
+                here.at("low", found.chance().low()),
+                here.at("high", found.chance().high()),
+                (int) here.at("runs", found.runs()),
                 (int) found.seed());
         return new ByChanceWriter(
                 chance,
                 found.curve().stream().map(ByChanceWriter::point).toList(),
                 found.objective().code(),
                 EnduranceWriter.helps(found.whatHelps(), figures),
-                found.advice());
+                MessageWriter.write(found.advice()));
     }
 
     private static CurvePointView point(CurvePoint point) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import wayside.server.api.BankInput;
 import wayside.server.api.CircuitInput;
 import wayside.server.api.RuleSetCode;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.CircuitCurrent;
 import wayside.sizing.brief.CircuitFeed;
 import wayside.sizing.brief.CircuitRun;
@@ -13,8 +14,9 @@ import wayside.sizing.brief.CircuitRun;
 public final class CircuitReader {
     private CircuitReader() {}
 
-    public static CircuitRun read(CircuitInput circuit) {
+    public static CircuitRun read(At at, CircuitInput circuit) {
         return new CircuitRun(
+                at,
                 circuit.name(),
                 current(circuit),
                 Optional.ofNullable(circuit.continuous()),
@@ -26,7 +28,7 @@ public final class CircuitReader {
                 Given.whole(circuit.bundledConductors()),
                 Optional.ofNullable(circuit.engineSpace()),
                 Given.map(circuit.rules(), RuleSetCode::code),
-                feed(circuit));
+                feed(at, circuit));
     }
 
     private static CircuitCurrent current(CircuitInput circuit) {
@@ -35,7 +37,7 @@ public final class CircuitReader {
                 : new CircuitCurrent.Watts(Objects.requireNonNull(circuit.powerW()));
     }
 
-    private static CircuitFeed feed(CircuitInput circuit) {
+    private static CircuitFeed feed(At at, CircuitInput circuit) {
         if (circuit.prospectiveShortCircuitA() != null) {
             return new CircuitFeed.ShortCircuit(circuit.prospectiveShortCircuitA());
         }
@@ -43,6 +45,7 @@ public final class CircuitReader {
         return bank == null
                 ? new CircuitFeed.Branch()
                 : new CircuitFeed.Bank(
+                        at.field("bank"),
                         SystemReader.chemistry(bank.chemistry()),
                         bank.capacityAh(),
                         Given.number(bank.coldCrankingA()));

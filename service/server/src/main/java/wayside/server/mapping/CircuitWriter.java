@@ -4,10 +4,10 @@ import org.jspecify.annotations.Nullable;
 import wayside.server.api.CircuitView;
 import wayside.server.api.ConductorView;
 import wayside.server.api.FuseView;
+import wayside.server.api.MessageView;
 import wayside.server.api.MetricConductorView;
 import wayside.server.api.RefusedFuseView;
 import wayside.server.api.ShortfallView;
-import wayside.sizing.trace.Derived;
 import wayside.sizing.wiring.CircuitDuty;
 import wayside.sizing.wiring.CircuitShortfall;
 import wayside.sizing.wiring.SizedCircuit;
@@ -16,12 +16,10 @@ import wayside.sizing.wiring.SizedFuse;
 
 /** One circuit of an answer. */
 final class CircuitWriter {
-    private final String at;
     private final Figures figures;
 
-    /** @param at JSON Pointer of the circuit in the answer */
-    CircuitWriter(String at, Figures figures) {
-        this.at = at;
+    /** @param figures those of the place where the circuit stands */
+    CircuitWriter(Figures figures) {
         this.figures = figures;
     }
 
@@ -39,8 +37,8 @@ final class CircuitWriter {
                 conductor(conductor),
                 wired.metric().map(this::metric).orElse(null),
                 fuse(wired),
-                figure("/voltageDropV", conductor.voltageDropV()),
-                figure("/voltageDropPercent", conductor.voltageDropPercent()),
+                figures.at("voltageDropV", conductor.voltageDropV()),
+                figures.at("voltageDropPercent", conductor.voltageDropPercent()),
                 wired.governedBy().code(),
                 parallel(conductor),
                 null);
@@ -64,73 +62,71 @@ final class CircuitWriter {
                 duty.name(),
                 duty.rules().code(),
                 shortfall == null,
-                figure("/currentA", duty.currentA()),
-                figure("/designCurrentA", duty.designCurrentA()),
-                figure("/lengthM", duty.lengthM()),
-                figure("/roundTripM", duty.roundTripM()),
-                figure("/voltageV", duty.voltageV()),
-                figure("/insulationC", duty.surroundings().insulationC()),
-                figure("/ambientC", duty.surroundings().ambientC()),
-                (int) figure("/bundledConductors", duty.surroundings().bundledCount()),
+                figures.at("currentA", duty.currentA()),
+                figures.at("designCurrentA", duty.designCurrentA()),
+                figures.at("lengthM", duty.lengthM()),
+                figures.at("roundTripM", duty.roundTripM()),
+                figures.at("voltageV", duty.voltageV()),
+                figures.at("insulationC", duty.surroundings().insulationC()),
+                figures.at("ambientC", duty.surroundings().ambientC()),
+                (int) figures.at("bundledConductors", duty.surroundings().bundledCount()),
                 conductor,
                 metric,
                 fuse,
                 dropV,
                 dropPercent,
-                figure("/voltageDropLimitPercent", duty.voltageDropLimitPercent()),
+                figures.at("voltageDropLimitPercent", duty.voltageDropLimitPercent()),
                 governedBy,
                 parallel,
                 shortfall);
     }
 
     private ConductorView conductor(SizedConductor conductor) {
+        Figures here = figures.in("conductor");
         return new ConductorView(
                 conductor.size().ratedAs().awg(),
-                figure("/conductor/areaMm2", conductor.areaMm2()),
-                figure("/conductor/ampacityA", conductor.ampacityA()),
-                figure("/conductor/resistanceOhmPerKm", conductor.resistanceOhmPerKm()));
+                here.at("areaMm2", conductor.areaMm2()),
+                here.at("ampacityA", conductor.ampacityA()),
+                here.at("resistanceOhmPerKm", conductor.resistanceOhmPerKm()));
     }
 
     private MetricConductorView metric(SizedConductor conductor) {
+        Figures here = figures.in("metricConductor");
         return new MetricConductorView(
-                figure("/metricConductor/areaMm2", conductor.areaMm2()),
-                figure("/metricConductor/ampacityA", conductor.ampacityA()),
-                figure("/metricConductor/resistanceOhmPerKm", conductor.resistanceOhmPerKm()),
-                figure("/metricConductor/voltageDropV", conductor.voltageDropV()),
-                figure("/metricConductor/voltageDropPercent", conductor.voltageDropPercent()),
+                here.at("areaMm2", conductor.areaMm2()),
+                here.at("ampacityA", conductor.ampacityA()),
+                here.at("resistanceOhmPerKm", conductor.resistanceOhmPerKm()),
+                here.at("voltageDropV", conductor.voltageDropV()),
+                here.at("voltageDropPercent", conductor.voltageDropPercent()),
                 parallel(conductor));
     }
 
     private FuseView fuse(SizedCircuit.Wired wired) {
+        Figures here = figures.in("fuse");
         SizedFuse fuse = wired.fuse();
         return new FuseView(
-                figure("/fuse/ratingA", fuse.ratingA()),
+                here.at("ratingA", fuse.ratingA()),
                 fuse.link().type(),
                 fuse.link().standard(),
-                figure("/fuse/ratedVoltageV", fuse.link().ratedVoltageV()),
-                figure("/fuse/breakingCapacityA", fuse.link().breakingA()),
-                figure("/fuse/minimumInterruptA", wired.duty().interruptA()),
-                figure("/fuse/maximumRatingA", wired.conductor().permittedFuseA()),
-                fuse.refused().stream()
-                        .map(refusal -> new RefusedFuseView(refusal.link().type(), refusal.reason()))
-                        .toList());
+                here.at("ratedVoltageV", fuse.link().ratedVoltageV()),
+                here.at("breakingCapacityA", fuse.link().breakingA()),
+                here.at("minimumInterruptA", wired.duty().interruptA()),
+                here.at("maximumRatingA", wired.conductor().permittedFuseA()),
+                fuse.refused().stream().map(CircuitWriter::refused).toList());
     }
 
     private ShortfallView shortfall(CircuitShortfall shortfall) {
-        return new ShortfallView(
-                shortfall.code(),
-                shortfall.text(),
-                figure("/shortfall/needed", shortfall.needed()),
-                figure("/shortfall/available", shortfall.available()),
-                shortfall.needed().unit().symbol());
+        return ShortfallWriter.one(
+                shortfall.message(), shortfall.needed(), shortfall.available(), figures.in("shortfall"));
+    }
+
+    private static RefusedFuseView refused(SizedFuse.Refusal refusal) {
+        MessageView reason = MessageWriter.write(refusal.reason());
+        return new RefusedFuseView(refusal.link().type(), reason.code(), reason.text(), reason.parameters());
     }
 
     private static @Nullable Integer parallel(SizedConductor conductor) {
         int count = (int) conductor.parallelCount().value();
         return count > 1 ? count : null;
-    }
-
-    private double figure(String field, Derived value) {
-        return figures.at(at + field, value);
     }
 }

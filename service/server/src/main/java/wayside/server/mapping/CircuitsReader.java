@@ -2,6 +2,7 @@ package wayside.server.mapping;
 
 import java.util.List;
 import wayside.server.api.CircuitsRequest;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.CircuitRun;
 
 /** The question about circuits. */
@@ -9,6 +10,6 @@ public final class CircuitsReader {
     private CircuitsReader() {}
 
     public static List<CircuitRun> read(CircuitsRequest request) {
-        return request.circuits().stream().map(CircuitReader::read).toList();
+        return Given.list(At.ROOT.field("circuits"), request.circuits(), CircuitReader::read);
     }
 }

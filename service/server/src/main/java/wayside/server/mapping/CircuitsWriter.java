@@ -12,20 +12,20 @@ public final class CircuitsWriter {
     private CircuitsWriter() {}
 
     public static CircuitsResponse write(Answer<List<SizedCircuit>> answer, Figures figures) {
-        List<CircuitView> circuits = write("/circuits", answer.result(), figures);
+        List<CircuitView> circuits = write(answer.result(), figures.in("circuits"));
         Tail tail = Tail.of(answer, figures);
-        return new CircuitsResponse(circuits, tail.derivation(), tail.assumptions(), tail.cautions(), tail.steps());
+        return new CircuitsResponse(circuits, tail.assumptions(), tail.cautions(), tail.derivation());
     }
 
     /**
      * Circuits as a part of an answer.
      *
-     * @param at JSON Pointer of the list in the answer
+     * @param figures those of the place where the list stands
      */
-    static List<CircuitView> write(String at, List<SizedCircuit> circuits, Figures figures) {
+    static List<CircuitView> write(List<SizedCircuit> circuits, Figures figures) {
         List<CircuitView> views = new ArrayList<>();
         for (SizedCircuit circuit : circuits) {
-            views.add(new CircuitWriter(at + "/" + views.size(), figures).write(circuit));
+            views.add(new CircuitWriter(figures.entry(views.size())).write(circuit));
         }
         return views;
     }

@@ -1,6 +1,7 @@
 package wayside.server.mapping;
 
 import wayside.server.api.EnduranceRequest;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.EnduranceBrief;
 
 /** The question of an endurance. */
@@ -8,14 +9,21 @@ public final class EnduranceReader {
     private EnduranceReader() {}
 
     public static EnduranceBrief read(EnduranceRequest request) {
+        return read(At.ROOT, request);
+    }
+
+    /** The question that stands there. */
+    public static EnduranceBrief read(At at, EnduranceRequest request) {
         return new EnduranceBrief(
-                SystemReader.built(request.system()),
-                request.loads().stream().map(LoadReader::read).toList(),
-                TripReader.read(request.trip()),
+                at,
+                SystemReader.built(at.field("system"), request.system()),
+                LoadReader.read(at.field("loads"), request.loads()),
+                TripReader.read(at.field("trip"), request.trip()),
                 Given.number(request.initialStateOfCharge()),
-                Given.number(request.compartmentOffsetC()),
+                SystemReader.placement(at, request.compartmentOffsetC()),
                 Given.number(request.acceptedChance()),
                 SamplingReader.read(
+                        at,
                         request.runs(),
                         request.seed(),
                         request.skyUncertainty(),

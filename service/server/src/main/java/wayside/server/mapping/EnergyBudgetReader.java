@@ -1,6 +1,7 @@
 package wayside.server.mapping;
 
 import wayside.server.api.EnergyBudgetRequest;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.EnergyBrief;
 
 /** The question of an energy budget. */
@@ -8,10 +9,16 @@ public final class EnergyBudgetReader {
     private EnergyBudgetReader() {}
 
     public static EnergyBrief read(EnergyBudgetRequest request) {
+        return read(At.ROOT, request);
+    }
+
+    /** The question that stands there. */
+    public static EnergyBrief read(At at, EnergyBudgetRequest request) {
         return new EnergyBrief(
-                LoadReader.read(request.loads()),
+                at,
+                LoadReader.read(at.field("loads"), request.loads()),
                 Given.number(request.busVoltageV()),
-                SystemReader.inverter(request.inverter()),
+                SystemReader.inverter(at.field("inverter"), request.inverter()),
                 Given.number(request.standbyW()),
                 Given.number(request.ambientC()));
     }

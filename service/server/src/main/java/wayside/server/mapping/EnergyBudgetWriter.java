@@ -22,7 +22,7 @@ public final class EnergyBudgetWriter {
     private EnergyBudgetWriter() {}
 
     public static EnergyBudgetResponse write(Answer<EnergyBudget> answer, Figures figures) {
-        EnergyBudgetView view = view("", answer.result(), figures);
+        EnergyBudgetView view = view(answer.result(), figures);
         Tail tail = Tail.of(answer, figures);
         return new EnergyBudgetResponse(
                 view.dailyLoadWh(),
@@ -36,66 +36,65 @@ public final class EnergyBudgetWriter {
                 view.loads(),
                 view.losses(),
                 view.inverter(),
-                tail.derivation(),
                 tail.assumptions(),
                 tail.cautions(),
-                tail.steps());
+                tail.derivation());
     }
 
-    /** The budget as a part of a larger answer, at a JSON Pointer of it. */
-    static EnergyBudgetView view(String at, EnergyBudget budget, Figures figures) {
+    /** The budget as a part of a larger answer. */
+    static EnergyBudgetView view(EnergyBudget budget, Figures figures) {
         return new EnergyBudgetView(
-                figures.at(at + "/dailyLoadWh", budget.dailyLoadWh()),
-                figures.at(at + "/dailyLossWh", budget.dailyLossWh()),
-                figures.at(at + "/dailyTotalWh", budget.dailyTotalWh()),
-                figures.at(at + "/dailyTotalAh", budget.dailyTotalAh()),
-                figures.at(at + "/busVoltageV", budget.busVoltageV()),
-                supply(at + "/dc", budget.demand().dc(), budget.dcPeakA(), figures),
-                supply(at + "/ac", budget.demand().ac(), budget.acPeakA(), figures),
+                figures.at("dailyLoadWh", budget.dailyLoadWh()),
+                figures.at("dailyLossWh", budget.dailyLossWh()),
+                figures.at("dailyTotalWh", budget.dailyTotalWh()),
+                figures.at("dailyTotalAh", budget.dailyTotalAh()),
+                figures.at("busVoltageV", budget.busVoltageV()),
+                supply(budget.demand().dc(), budget.dcPeakA(), figures.in("dc")),
+                supply(budget.demand().ac(), budget.acPeakA(), figures.in("ac")),
                 budget.hourlyW(),
-                loads(at + "/loads/", budget, figures),
-                losses(at + "/losses", budget, figures),
-                inverter(at + "/inverter", budget, figures));
+                loads(budget, figures.in("loads")),
+                losses(budget, figures.in("losses")),
+                inverter(budget, figures.in("inverter")));
     }
 
-    private static SupplyDemandView supply(String at, SupplyDemand demand, Derived peakA, Figures figures) {
+    private static SupplyDemandView supply(SupplyDemand demand, Derived peakA, Figures figures) {
         return new SupplyDemandView(
-                figures.at(at + "/dailyWh", demand.dailyEnergyWh()),
-                figures.at(at + "/peakW", demand.peakPowerW()),
-                figures.at(at + "/peakA", peakA),
-                figures.at(at + "/surgeW", demand.surgePowerW()));
+                figures.at("dailyWh", demand.dailyEnergyWh()),
+                figures.at("peakW", demand.peakPowerW()),
+                figures.at("peakA", peakA),
+                figures.at("surgeW", demand.surgePowerW()));
     }
 
-    private static List<LoadShareView> loads(String list, EnergyBudget budget, Figures figures) {
+    private static List<LoadShareView> loads(EnergyBudget budget, Figures figures) {
         List<LoadShareView> loads = new ArrayList<>();
         for (LoadShare load : budget.loads()) {
-            String at = list + loads.size();
+            Figures here = figures.entry(loads.size());
             loads.add(new LoadShareView(
                     load.demand().load().name(),
-                    figures.at(at + "/dailyWh", load.demand().dailyEnergyWh()),
-                    figures.at(at + "/share", load.share())));
+                    here.at("dailyWh", load.demand().dailyEnergyWh()),
+                    here.at("share", load.share())));
         }
         return loads;
     }
 
-    private static LossesView losses(String at, EnergyBudget budget, Figures figures) {
+    private static LossesView losses(EnergyBudget budget, Figures figures) {
         Optional<InverterLoss> inverter = budget.inverterLoss();
         return new LossesView(
-                figures.at(at + "/standbyWh", budget.standbyWh()),
-                inverter.map(loss -> figures.at(at + "/inverterIdleWh", loss.idleWh()))
+                figures.at("standbyWh", budget.standbyWh()),
+                inverter.map(loss -> figures.at("inverterIdleWh", loss.idleWh()))
                         .orElse(0.0),
-                inverter.map(loss -> figures.at(at + "/inverterConversionWh", loss.conversionWh()))
+                inverter.map(loss -> figures.at("inverterConversionWh", loss.conversionWh()))
                         .orElse(0.0));
     }
 
-    private static @Nullable InverterView inverter(String at, EnergyBudget budget, Figures figures) {
+    private static @Nullable InverterView inverter(EnergyBudget budget, Figures figures) {
         if (budget.inverterRating().isEmpty() || budget.inverterLoss().isEmpty()) {
             return null;
         }
         return new InverterView(
-                figures.at(at + "/continuousW", budget.inverterRating().get().continuousW()),
-                figures.at(at + "/surgeW", budget.inverterRating().get().surgeW()),
-                figures.at(at + "/idleW", budget.inverterLoss().get().idlePowerW()),
-                figures.at(at + "/hoursPerDay", budget.inverterLoss().get().hoursOn()));
+                figures.at("continuousW", budget.inverterRating().get().continuousW()),
+                figures.at("surgeW", budget.inverterRating().get().surgeW()),
+                figures.at("idleW", budget.inverterLoss().get().idlePowerW()),
+                figures.at("hoursPerDay", budget.inverterLoss().get().hoursOn()));
     }
 }

@@ -5,8 +5,8 @@ import java.util.Objects;
 import java.util.Optional;
 import wayside.server.api.DutyPointInput;
 import wayside.server.api.LoadInput;
-import wayside.server.api.SupplyCode;
 import wayside.server.api.WindowInput;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.DutyPoint;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.RunningPower;
@@ -18,26 +18,24 @@ import wayside.sizing.brief.Window;
 public final class LoadReader {
     private LoadReader() {}
 
-    public static List<Load> read(List<LoadInput> loads) {
-        return loads.stream().map(LoadReader::read).toList();
+    /** The list that stands there. */
+    public static List<Load> read(At at, List<LoadInput> loads) {
+        return Given.list(at, loads, LoadReader::read);
     }
 
-    public static Load read(LoadInput load) {
+    private static Load read(At at, LoadInput load) {
         return new Load(
+                at,
                 load.name(),
-                load.supply() == SupplyCode.AC ? Supply.AC : Supply.DC,
-                load.quantity() == null ? 1 : load.quantity(),
+                Given.map(load.supply(), code -> Supply.valueOf(code.name())),
+                Given.whole(load.quantity()),
                 power(load),
                 Given.number(load.hoursPerDay()),
                 Given.number(load.dutyCycle()),
-                load.windows() == null
-                        ? List.of()
-                        : load.windows().stream().map(LoadReader::window).toList(),
+                Given.list(at.field("windows"), load.windows(), (there, window) -> window(window)),
                 surge(load),
-                load.essential() == null || load.essential(),
-                load.ambientDuty() == null
-                        ? List.of()
-                        : load.ambientDuty().stream().map(LoadReader::dutyPoint).toList());
+                Optional.ofNullable(load.essential()),
+                Given.list(at.field("ambientDuty"), load.ambientDuty(), LoadReader::dutyPoint));
     }
 
     private static RunningPower power(LoadInput load) {
@@ -54,8 +52,8 @@ public final class LoadReader {
         return Given.map(load.surgeFactor(), Surge.Factor::new);
     }
 
-    private static DutyPoint dutyPoint(DutyPointInput point) {
-        return new DutyPoint(point.ambientC(), point.dutyCycle());
+    private static DutyPoint dutyPoint(At at, DutyPointInput point) {
+        return new DutyPoint(at, point.ambientC(), point.dutyCycle());
     }
 
     private static Window window(WindowInput window) {

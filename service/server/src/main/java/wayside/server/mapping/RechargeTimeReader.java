@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.RechargeTimeRequest;
 import wayside.server.api.SourceCode;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.ChargingKind;
 import wayside.sizing.brief.RechargeBrief;
 
@@ -12,8 +13,14 @@ public final class RechargeTimeReader {
     private RechargeTimeReader() {}
 
     public static RechargeBrief read(RechargeTimeRequest request) {
+        return read(At.ROOT, request);
+    }
+
+    /** The question that stands there. */
+    public static RechargeBrief read(At at, RechargeTimeRequest request) {
         return new RechargeBrief(
-                SystemReader.built(request.system()),
+                at,
+                SystemReader.built(at.field("system"), request.system()),
                 Given.number(request.fromStateOfCharge()),
                 Given.number(request.toStateOfCharge()),
                 sources(request.sources()),

@@ -14,13 +14,13 @@ public final class RechargeTimeWriter {
 
     public static RechargeTimeResponse write(Answer<Recharge> answer, Figures figures) {
         Recharge recharge = answer.result();
-        var shortfalls = ShortfallWriter.list("/shortfalls", recharge.shortfalls(), figures);
-        Double hours = recharge.hours().map(h -> figures.at("/hours", h)).orElse(null);
+        var shortfalls = ShortfallWriter.list(recharge.shortfalls(), figures.in("shortfalls"));
+        Double hours = recharge.hours().map(h -> figures.at("hours", h)).orElse(null);
         Double plain = recharge.plainDivisionHours()
-                .map(h -> figures.at("/plainDivisionHours", h))
+                .map(h -> figures.at("plainDivisionHours", h))
                 .orElse(null);
-        double power = figures.at("/powerW", recharge.powerW());
-        double accepted = figures.at("/acceptedW", recharge.acceptedW());
+        double power = figures.at("powerW", recharge.powerW());
+        double accepted = figures.at("acceptedW", recharge.acceptedW());
         List<SourceShareView> sources = sources(recharge, figures);
         List<ChargePointView> curve = recharge.curve().stream()
                 .map(point -> new ChargePointView(point.hour(), point.stateOfCharge(), point.powerW()))
@@ -35,20 +35,17 @@ public final class RechargeTimeWriter {
                 accepted,
                 sources,
                 curve,
-                tail.derivation(),
                 tail.assumptions(),
                 tail.cautions(),
-                tail.steps());
+                tail.derivation());
     }
 
     private static List<SourceShareView> sources(Recharge recharge, Figures figures) {
         List<SourceShareView> views = new ArrayList<>();
         for (Recharge.Share share : recharge.shares()) {
-            String at = "/sources/" + views.size();
+            Figures here = figures.in("sources").entry(views.size());
             views.add(new SourceShareView(
-                    share.source(),
-                    figures.at(at + "/powerW", share.powerW()),
-                    figures.at(at + "/energyWh", share.energyWh())));
+                    share.source(), here.at("powerW", share.powerW()), here.at("energyWh", share.energyWh())));
         }
         return views;
     }

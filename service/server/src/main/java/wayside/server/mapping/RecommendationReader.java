@@ -1,6 +1,7 @@
 package wayside.server.mapping;
 
 import wayside.server.api.RecommendationRequest;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.SystemBrief;
 
 /** The question of a recommendation. */
@@ -8,12 +9,20 @@ public final class RecommendationReader {
     private RecommendationReader() {}
 
     public static SystemBrief read(RecommendationRequest request) {
+        return read(At.ROOT, request);
+    }
+
+    /** The question that stands there. */
+    public static SystemBrief read(At at, RecommendationRequest request) {
         return new SystemBrief(
-                LoadReader.read(request.loads()),
-                TripReader.read(request.trip()),
-                SystemReader.wishes(request.system(), request.compartmentOffsetC()),
-                SystemReader.target(request.target()),
+                at,
+                LoadReader.read(at.field("loads"), request.loads()),
+                TripReader.read(at.field("trip"), request.trip()),
+                SystemReader.wishes(
+                        at.field("system"), request.system(), SystemReader.placement(at, request.compartmentOffsetC())),
+                SystemReader.target(at.field("target"), request.target()),
                 SamplingReader.read(
+                        at,
                         request.runs(),
                         request.seed(),
                         request.skyUncertainty(),

@@ -1,6 +1,5 @@
 package wayside.server.mapping;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.AlternatorView;
@@ -16,7 +15,6 @@ import wayside.sizing.system.PowerUnit;
 import wayside.sizing.system.RuleOfThumb;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Answer;
-import wayside.sizing.wiring.SizedCircuit;
 
 /** The answer of a recommendation. */
 public final class RecommendationWriter {
@@ -25,17 +23,17 @@ public final class RecommendationWriter {
     public static RecommendationResponse write(Answer<Recommendation> answer, Figures figures) {
         Recommendation recommendation = answer.result();
         SizedSystem system = recommendation.system();
-        var shortfalls = ShortfallWriter.list("/shortfalls", recommendation.shortfalls(), figures);
-        var budget = EnergyBudgetWriter.view("/energyBudget", system.energyBudget(), figures);
-        var battery = BatteryWriter.battery(system, figures);
-        var byChemistry = BatteryWriter.byChemistry(system.battery().byChemistry(), figures);
-        PowerUnitView powerUnit = powerUnit(system.powerUnit(), figures);
-        var solar = SolarWriter.solar(system, figures);
-        AlternatorView alternator = alternator(system.chargers(), figures);
-        ShoreView shore = shore(system.chargers(), figures);
-        InverterChoiceView inverter = inverter(system, figures);
-        List<CircuitView> circuits = circuits(system.circuits(), figures);
-        RuleOfThumbView thumb = ruleOfThumb(recommendation, figures);
+        var shortfalls = ShortfallWriter.list(recommendation.shortfalls(), figures.in("shortfalls"));
+        var budget = EnergyBudgetWriter.view(system.energyBudget(), figures.in("energyBudget"));
+        var battery = BatteryWriter.battery(system, figures.in("battery"));
+        var byChemistry = BatteryWriter.byChemistry(system.battery().byChemistry(), figures.in("byChemistry"));
+        PowerUnitView powerUnit = powerUnit(system.powerUnit(), figures.in("powerUnit"));
+        var solar = SolarWriter.solar(system, figures.in("solar"));
+        AlternatorView alternator = alternator(system.chargers(), figures.in("alternator"));
+        ShoreView shore = shore(system.chargers(), figures.in("shore"));
+        InverterChoiceView inverter = inverter(system, figures.in("inverter"));
+        List<CircuitView> circuits = CircuitsWriter.write(system.circuits(), figures.in("circuits"));
+        RuleOfThumbView thumb = ruleOfThumb(recommendation, figures.in("ruleOfThumb"));
         var found = recommendation.byChance().map(chance -> ByChanceWriter.of(chance, figures));
         Tail tail = Tail.of(answer, figures);
         return new RecommendationResponse(
@@ -56,76 +54,62 @@ public final class RecommendationWriter {
                 found.map(ByChanceWriter::objective).orElse(null),
                 found.map(ByChanceWriter::whatHelps).orElse(null),
                 found.map(ByChanceWriter::advice).orElse(null),
-                tail.derivation(),
                 tail.assumptions(),
                 tail.cautions(),
-                tail.steps());
+                tail.derivation());
     }
 
     private static PowerUnitView powerUnit(PowerUnit unit, Figures figures) {
         return new PowerUnitView(
-                figures.at("/powerUnit/nominalEnergyWh", unit.nominalEnergyWh()),
-                figures.at("/powerUnit/outletCurrentLimitA", unit.outletCurrentLimitA()),
+                figures.at("nominalEnergyWh", unit.nominalEnergyWh()),
+                figures.at("outletCurrentLimitA", unit.outletCurrentLimitA()),
                 unit.fits(),
-                unit.reasons());
+                unit.reasons().stream().map(MessageWriter::write).toList());
     }
 
     private static @Nullable AlternatorView alternator(Chargers chargers, Figures figures) {
         return chargers.alternator()
                 .map(charger -> new AlternatorView(
-                        figures.at("/alternator/chargerCurrentA", charger.chargerCurrentA()),
-                        figures.at("/alternator/chargerPowerW", charger.chargerPowerW()),
+                        figures.at("chargerCurrentA", charger.chargerCurrentA()),
+                        figures.at("chargerPowerW", charger.chargerPowerW()),
+                        figures.at("energyPerDayWh", chargers.alternatorWh().orElseThrow()),
                         figures.at(
-                                "/alternator/energyPerDayWh",
-                                chargers.alternatorWh().orElseThrow()),
-                        figures.at(
-                                "/alternator/hoursToFull",
-                                chargers.alternatorHoursToFull().orElseThrow())))
+                                "hoursToFull", chargers.alternatorHoursToFull().orElseThrow())))
                 .orElse(null);
     }
 
     private static @Nullable ShoreView shore(Chargers chargers, Figures figures) {
         return chargers.shore()
                 .map(charger -> new ShoreView(
-                        figures.at("/shore/chargerPowerW", charger.chargerPowerW()),
-                        figures.at("/shore/mainsPowerW", charger.mainsPowerW()),
-                        figures.at("/shore/energyPerDayWh", chargers.shoreWh().orElseThrow()),
-                        figures.at(
-                                "/shore/hoursToFull",
-                                chargers.shoreHoursToFull().orElseThrow())))
+                        figures.at("chargerPowerW", charger.chargerPowerW()),
+                        figures.at("mainsPowerW", charger.mainsPowerW()),
+                        figures.at("energyPerDayWh", chargers.shoreWh().orElseThrow()),
+                        figures.at("hoursToFull", chargers.shoreHoursToFull().orElseThrow())))
                 .orElse(null);
     }
 
     private static @Nullable InverterChoiceView inverter(SizedSystem system, Figures figures) {
         return system.inverter()
                 .map(inverter -> new InverterChoiceView(
-                        figures.at("/inverter/continuousW", inverter.rating().continuousW()),
-                        figures.at("/inverter/surgeW", inverter.rating().surgeW()),
-                        figures.at("/inverter/idleW", inverter.idleW()),
-                        figures.at("/inverter/batteryCurrentA", inverter.batteryCurrentA())))
+                        figures.at("continuousW", inverter.rating().continuousW()),
+                        figures.at("surgeW", inverter.rating().surgeW()),
+                        figures.at("idleW", inverter.idleW()),
+                        figures.at("batteryCurrentA", inverter.batteryCurrentA())))
                 .orElse(null);
-    }
-
-    private static List<CircuitView> circuits(List<SizedCircuit> circuits, Figures figures) {
-        List<CircuitView> views = new ArrayList<>();
-        for (SizedCircuit circuit : circuits) {
-            views.add(new CircuitWriter("/circuits/" + views.size(), figures).write(circuit));
-        }
-        return views;
     }
 
     private static RuleOfThumbView ruleOfThumb(Recommendation recommendation, Figures figures) {
         RuleOfThumb thumb = recommendation.system().ruleOfThumb();
         return new RuleOfThumbView(
-                figures.at("/ruleOfThumb/nominalEnergyWh", thumb.nominalEnergyWh()),
+                figures.at("nominalEnergyWh", thumb.nominalEnergyWh()),
                 thumb.solarPowerW()
-                        .map(power -> figures.at("/ruleOfThumb/solarPowerW", power))
+                        .map(power -> figures.at("solarPowerW", power))
                         .orElse(null),
-                figures.at("/ruleOfThumb/autonomyDays", thumb.autonomyDays()),
+                figures.at("autonomyDays", thumb.autonomyDays()),
                 recommendation
                         .byChance()
                         .flatMap(found -> found.ruleOfThumbChance())
-                        .map(chance -> figures.at("/ruleOfThumb/chanceOfRunningFlat", chance))
+                        .map(chance -> figures.at("chanceOfRunningFlat", chance))
                         .orElse(null));
     }
 }

@@ -3,15 +3,17 @@ package wayside.server.mapping;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.DaySpreadCode;
 import wayside.server.api.YearReadingCode;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.DaySpread;
 import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.YearReading;
 
-/** How often a trip is lived, and in what weathers. */
+/** How many runs a trip is simulated in, and in what weather. */
 final class SamplingReader {
     private SamplingReader() {}
 
     static Sampling read(
+            At at,
             @Nullable Integer runs,
             @Nullable Integer seed,
             @Nullable Double skyUncertainty,
@@ -19,8 +21,9 @@ final class SamplingReader {
             @Nullable DaySpreadCode daySpread,
             @Nullable YearReadingCode yearReading) {
         return new Sampling(
+                at,
                 Given.whole(runs),
-                seed == null ? 0 : seed,
+                Given.seed(seed),
                 Given.number(skyUncertainty),
                 Given.number(spreadUncertainty),
                 Given.map(daySpread, code -> DaySpread.valueOf(code.name())),

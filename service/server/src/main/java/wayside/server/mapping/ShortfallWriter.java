@@ -2,34 +2,32 @@ package wayside.server.mapping;
 
 import java.util.ArrayList;
 import java.util.List;
+import wayside.server.api.MessageView;
 import wayside.server.api.ShortfallView;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Message;
 import wayside.sizing.trace.Shortfall;
 
 /** What is short, in figures of one unit. */
 final class ShortfallWriter {
     private ShortfallWriter() {}
 
-    static List<ShortfallView> list(String at, List<Shortfall> shortfalls, Figures figures) {
+    static List<ShortfallView> list(List<Shortfall> shortfalls, Figures figures) {
         List<ShortfallView> views = new ArrayList<>();
         for (Shortfall shortfall : shortfalls) {
-            views.add(one(
-                    at + '/' + views.size(),
-                    shortfall.code(),
-                    shortfall.text(),
-                    shortfall.needed(),
-                    shortfall.available(),
-                    figures));
+            views.add(one(shortfall.message(), shortfall.needed(), shortfall.available(), figures.entry(views.size())));
         }
         return views;
     }
 
-    static ShortfallView one(String at, String code, String text, Derived needed, Derived available, Figures figures) {
+    static ShortfallView one(Message told, Derived needed, Derived available, Figures figures) {
+        MessageView message = MessageWriter.write(told);
         return new ShortfallView(
-                code,
-                text,
-                figures.at(at + "/needed", needed),
-                figures.at(at + "/available", available),
+                message.code(),
+                message.text(),
+                message.parameters(),
+                figures.at("needed", needed),
+                figures.at("available", available),
                 needed.unit().symbol());
     }
 }

@@ -25,45 +25,44 @@ final class SolarWriter {
 
     private static SolarView solar(SizedSystem system, ArrayChoice array, Figures figures) {
         return new SolarView(
-                figures.at("/solar/powerW", array.powerW()),
-                figures.at("/solar/areaM2", array.areaM2()),
+                figures.at("powerW", array.powerW()),
+                figures.at("areaM2", array.areaM2()),
                 TRACKING,
-                figures.at("/solar/controllerCurrentA", array.controllerCurrentA()),
-                figures.at("/solar/controllerMaximumVoltageV", array.strings().controllerMaximumV()),
-                strings(array.strings(), figures),
-                months(system, array, figures),
+                figures.at("controllerCurrentA", array.controllerCurrentA()),
+                figures.at("controllerMaximumVoltageV", array.strings().controllerMaximumV()),
+                strings(array.strings(), figures.in("strings")),
+                months(system, array, figures.in("months")),
                 system.arrayNeed().worst().stay().index() + 1);
     }
 
     private static ArrayStringsView strings(ArrayStrings strings, Figures figures) {
         return new ArrayStringsView(
-                (int) figures.at("/solar/strings/seriesCount", strings.seriesCount()),
-                (int) figures.at("/solar/strings/parallelCount", strings.parallelCount()),
-                figures.at("/solar/strings/coldOpenCircuitV", strings.coldOpenCircuitV()),
-                figures.at("/solar/strings/hotWorkingV", strings.hotWorkingV()),
+                (int) figures.at("seriesCount", strings.seriesCount()),
+                (int) figures.at("parallelCount", strings.parallelCount()),
+                figures.at("coldOpenCircuitV", strings.coldOpenCircuitV()),
+                figures.at("hotWorkingV", strings.hotWorkingV()),
                 strings.window().coldVoltage().method());
     }
 
-    private static @Nullable Double catchUp(String at, Optional<Derived> days, Figures figures) {
-        return days.map(found -> figures.at(at + "/catchUpDays", found)).orElse(null);
+    private static @Nullable Double catchUp(Optional<Derived> days, Figures figures) {
+        return days.map(found -> figures.at("catchUpDays", found)).orElse(null);
     }
 
     private static List<StaySunView> months(SizedSystem system, ArrayChoice array, Figures figures) {
         List<StaySunView> months = new ArrayList<>();
         for (StayBalance balance : system.arrayNeed().balances()) {
             int index = months.size();
-            String at = "/solar/months/" + index;
+            Figures here = figures.entry(index);
             var month = balance.stay().month();
             months.add(new StaySunView(
                     index + 1,
                     balance.stay().stay().month(),
-                    figures.at(at + "/horizontalKwhM2", month.horizontalKwhM2()),
-                    figures.at(at + "/planeKwhM2", month.planeKwhM2()),
-                    figures.at(at + "/yieldWhPerDay", array.yieldsWh().get(index)),
-                    figures.at(at + "/needWhPerDay", balance.needWh()),
-                    figures.at(
-                            at + "/overWhPerDay", system.catchUps().get(index).overWh()),
-                    catchUp(at, system.catchUps().get(index).days(), figures)));
+                    here.at("horizontalKwhM2", month.horizontalKwhM2()),
+                    here.at("planeKwhM2", month.planeKwhM2()),
+                    here.at("yieldWhPerDay", array.yieldsWh().get(index)),
+                    here.at("needWhPerDay", balance.needWh()),
+                    here.at("overWhPerDay", system.catchUps().get(index).overWh()),
+                    catchUp(system.catchUps().get(index).days(), here)));
         }
         return months;
     }

@@ -1,12 +1,12 @@
 package wayside.server.mapping;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import wayside.server.api.MonthInput;
 import wayside.server.api.SolarModuleInput;
 import wayside.server.api.SolarYieldOfYearRequest;
 import wayside.server.api.SolarYieldRequest;
 import wayside.server.api.StringsInput;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.MonthWish;
 import wayside.sizing.brief.Place;
 import wayside.sizing.brief.SolarModule;
@@ -18,50 +18,58 @@ public final class SolarYieldReader {
     private SolarYieldReader() {}
 
     public static SolarYieldBrief read(SolarYieldRequest request) {
+        return read(At.ROOT, request);
+    }
+
+    /** The question that stands there. */
+    public static SolarYieldBrief read(At at, SolarYieldRequest request) {
         return new SolarYieldBrief(
-                TripReader.place(request.place()),
-                SystemReader.panel(request.panel()),
+                at,
+                TripReader.place(at.field("place"), request.place()),
+                SystemReader.panel(at.field("panel"), request.panel()),
                 Given.number(request.solarPowerW()),
-                months(request.months()),
+                Given.list(at.field("months"), request.months(), SolarYieldReader::month),
                 Given.number(request.busVoltageV()),
-                Given.map(request.strings(), SolarYieldReader::strings));
+                Given.map(at.field("strings"), request.strings(), SolarYieldReader::strings));
     }
 
     /** The question of a typical year, whose place and months are the file's. */
     public static SolarYieldBrief read(SolarYieldOfYearRequest request, Place place) {
+        At at = At.ROOT;
         return new SolarYieldBrief(
+                at,
                 place,
-                SystemReader.panel(request.panel()),
+                SystemReader.panel(at.field("panel"), request.panel()),
                 Given.number(request.solarPowerW()),
                 List.of(),
                 Given.number(request.busVoltageV()),
-                Given.map(request.strings(), SolarYieldReader::strings));
+                Given.map(at.field("strings"), request.strings(), SolarYieldReader::strings));
     }
 
-    private static List<MonthWish> months(@Nullable List<MonthInput> months) {
-        return months == null
-                ? List.of()
-                : months.stream().map(SolarYieldReader::month).toList();
-    }
-
-    private static MonthWish month(MonthInput month) {
+    private static MonthWish month(At at, MonthInput month) {
         return new MonthWish(
+                at,
                 month.month(),
-                Given.map(month.sky(), TripReader::sky),
-                Given.map(month.ambient(), TripReader::ambient));
+                Given.map(at.field("sky"), month.sky(), TripReader::sky),
+                Given.map(at.field("ambient"), month.ambient(), TripReader::ambient));
     }
 
-    private static StringWish strings(StringsInput strings) {
+    private static StringWish strings(At at, StringsInput strings) {
         return new StringWish(
-                module(strings.module()),
+                at,
+                module(at.field("module"), strings.module()),
                 Given.whole(strings.seriesCount()),
                 Given.whole(strings.parallelCount()),
                 Given.number(strings.controllerMaximumVoltageV()),
                 Given.number(strings.coldestC()));
     }
 
-    private static SolarModule module(SolarModuleInput module) {
+    private static SolarModule module(At at, SolarModuleInput module) {
         return new SolarModule(
-                module.openCircuitV(), module.workingV(), module.shortCircuitA(), Given.number(module.voltagePerK()));
+                at,
+                module.openCircuitV(),
+                module.workingV(),
+                module.shortCircuitA(),
+                Given.number(module.voltagePerK()));
     }
 }

@@ -1,6 +1,5 @@
 package wayside.server.mapping;
 
-import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.BuiltSystemInput;
 import wayside.server.api.ChemistryCode;
@@ -10,6 +9,8 @@ import wayside.server.api.PanelInput;
 import wayside.server.api.RuleSetCode;
 import wayside.server.api.SystemWishesInput;
 import wayside.server.api.TargetInput;
+import wayside.sizing.brief.At;
+import wayside.sizing.brief.BankPlacement;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.CircuitLengths;
@@ -23,33 +24,39 @@ import wayside.sizing.brief.Target;
 public final class SystemReader {
     private SystemReader() {}
 
-    public static SystemWishes wishes(@Nullable SystemWishesInput wishes, @Nullable Double compartmentOffsetC) {
-        SystemWishes asked = wishes == null ? SystemWishes.OPEN : wishes(wishes);
-        return compartmentOffsetC == null ? asked : asked.warmerBy(compartmentOffsetC);
+    public static SystemWishes wishes(At at, @Nullable SystemWishesInput wishes, BankPlacement placement) {
+        return (wishes == null ? SystemWishes.open(at) : wishes(at, wishes)).in(placement);
     }
 
-    private static SystemWishes wishes(SystemWishesInput wishes) {
+    private static SystemWishes wishes(At at, SystemWishesInput wishes) {
         return new SystemWishes(
+                at,
                 Given.number(wishes.busVoltageV()),
                 Given.map(wishes.chemistry(), SystemReader::chemistry),
                 Given.number(wishes.nominalEnergyWh()),
                 Given.number(wishes.solarPowerW()),
-                Given.map(wishes.panel(), SystemReader::panel),
+                panel(at.field("panel"), wishes.panel()),
                 Given.number(wishes.alternatorChargerA()),
                 Given.number(wishes.shoreChargerW()),
-                inverter(wishes.inverter()),
+                inverter(at.field("inverter"), wishes.inverter()),
                 Given.number(wishes.standbyW()),
-                OptionalDouble.empty(),
+                BankPlacement.OPEN,
                 Given.number(wishes.alternatorRatingA()),
                 Given.map(wishes.rules(), RuleSetCode::code),
-                lengths(wishes.circuitLengthsM()));
+                lengths(at.field("circuitLengthsM"), wishes.circuitLengthsM()));
     }
 
-    private static CircuitLengths lengths(@Nullable CircuitLengthsInput lengths) {
+    /** Where the bank stands, by a field of the request that is there. */
+    public static BankPlacement placement(At request, @Nullable Double compartmentOffsetC) {
+        return new BankPlacement(request, Given.number(compartmentOffsetC));
+    }
+
+    private static CircuitLengths lengths(At at, @Nullable CircuitLengthsInput lengths) {
         if (lengths == null) {
-            return CircuitLengths.OPEN;
+            return CircuitLengths.open(at);
         }
         return new CircuitLengths(
+                at,
                 Given.number(lengths.main()),
                 Given.number(lengths.inverter()),
                 Given.number(lengths.controllerToBattery()),
@@ -59,24 +66,26 @@ public final class SystemReader {
                 Given.number(lengths.distribution()));
     }
 
-    public static BuiltSystem built(BuiltSystemInput system) {
+    public static BuiltSystem built(At at, BuiltSystemInput system) {
         return new BuiltSystem(
+                at,
                 system.busVoltageV(),
                 chemistry(system.chemistry()),
                 system.nominalEnergyWh(),
-                Given.numberOr(system.solarPowerW(), 0),
-                panel(system.panel()),
-                Given.numberOr(system.alternatorChargerA(), 0),
-                Given.numberOr(system.shoreChargerW(), 0),
-                inverter(system.inverter()),
+                Given.number(system.solarPowerW()),
+                panel(at.field("panel"), system.panel()),
+                Given.number(system.alternatorChargerA()),
+                Given.number(system.shoreChargerW()),
+                inverter(at.field("inverter"), system.inverter()),
                 Given.number(system.standbyW()));
     }
 
-    public static InverterSpec inverter(@Nullable InverterInput inverter) {
+    public static InverterSpec inverter(At at, @Nullable InverterInput inverter) {
         if (inverter == null) {
-            return InverterSpec.OPEN;
+            return InverterSpec.open(at);
         }
         return new InverterSpec(
+                at,
                 Given.number(inverter.continuousW()),
                 Given.number(inverter.surgeW()),
                 Given.number(inverter.idleW()),
@@ -84,21 +93,23 @@ public final class SystemReader {
                 Given.number(inverter.hoursPerDay()));
     }
 
-    public static PanelMount panel(@Nullable PanelInput panel) {
+    public static PanelMount panel(At at, @Nullable PanelInput panel) {
         if (panel == null) {
-            return PanelMount.OPEN;
+            return PanelMount.open(at);
         }
         return new PanelMount(
+                at,
                 Given.number(panel.tiltDegrees()),
                 Given.number(panel.azimuthDegrees()),
                 Given.number(panel.shadedShare()));
     }
 
-    public static Target target(@Nullable TargetInput target) {
+    public static Target target(At at, @Nullable TargetInput target) {
         if (target == null) {
-            return Target.OPEN;
+            return Target.open(at);
         }
         return new Target(
+                at,
                 Given.number(target.autonomyDays()),
                 Given.number(target.chanceOfRunningFlat()),
                 Given.map(target.objective(), code -> Objective.valueOf(code.name())),

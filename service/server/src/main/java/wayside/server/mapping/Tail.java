@@ -1,64 +1,63 @@
 package wayside.server.mapping;
 
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.AssumptionView;
 import wayside.server.api.CautionView;
-import wayside.server.api.StepView;
+import wayside.server.api.DerivationView;
+import wayside.server.api.MessageView;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derivation;
+import wayside.sizing.trace.Quantity;
+import wayside.sizing.trace.Unit;
 
 /**
  * What stands at the end of every answer that holds a figure: the reasons.
  *
- * @param derivation null when the client prefers an answer without it, and so is {@code steps}
+ * @param derivation null when the client asks for none
  */
 public record Tail(
-        @Nullable List<StepView> derivation,
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
-        @Nullable Map<String, String> steps) {
+        @Nullable DerivationView derivation) {
 
     /** The tail of an answer whose figures have all been placed. */
     public static Tail of(Answer<?> answer, Figures figures) {
-        if (!figures.areExplained()) {
-            return new Tail(null, assumptions(Answer.assumptions(answer)), cautions(answer), null);
-        }
-        Derivation derivation = answer.derivation();
         return new Tail(
-                new StepList(derivation.steps()),
-                assumptions(Answer.assumptions(answer, derivation)),
-                cautions(answer),
-                figures.steps(derivation));
-    }
-
-    private static List<AssumptionView> assumptions(List<Assumption> assumptions) {
-        return assumptions.stream().map(Tail::assumption).toList();
-    }
-
-    private static List<CautionView> cautions(Answer<?> answer) {
-        return answer.cautions().stream().map(Tail::caution).toList();
+                Stream.concat(answer.choices().stream(), Derivation.assumptions(figures.values()).stream())
+                        .map(Tail::assumption)
+                        .toList(),
+                answer.cautions().stream().map(Tail::caution).toList(),
+                figures.derivation());
     }
 
     private static AssumptionView assumption(Assumption assumption) {
         return new AssumptionView(
-                assumption.field(),
+                assumption.field().orElse(null),
                 assumption.label(),
                 assumption.value(),
-                assumption.unit().map(unit -> unit.symbol()).orElse(null),
+                assumption.quantity().map(Quantity::value).orElse(null),
+                assumption
+                        .quantity()
+                        .map(Quantity::unit)
+                        .filter(unit -> unit != Unit.COUNT)
+                        .map(Unit::symbol)
+                        .orElse(null),
                 assumption.reason(),
                 assumption.source().basis().code(),
                 assumption.source().title());
     }
 
     private static CautionView caution(Caution caution) {
+        MessageView message = MessageWriter.write(caution.message());
         return new CautionView(
-                caution.code(),
+                message.code(),
                 caution.severity().code(),
-                caution.text(),
+                message.text(),
+                message.parameters(),
                 caution.source().basis().code(),
                 caution.source().title(),
                 caution.source().clause().orElse(null),

@@ -7,6 +7,7 @@ import wayside.server.api.SkyInput;
 import wayside.server.api.StayInput;
 import wayside.server.api.TripInput;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Place;
 import wayside.sizing.brief.Sky;
 import wayside.sizing.brief.Stay;
@@ -16,32 +17,33 @@ import wayside.sizing.brief.Trip;
 public final class TripReader {
     private TripReader() {}
 
-    public static Trip read(TripInput trip) {
-        return new Trip(trip.stays().stream().map(TripReader::stay).toList());
+    public static Trip read(At at, TripInput trip) {
+        return new Trip(at, Given.list(at.field("stays"), trip.stays(), TripReader::stay));
     }
 
-    public static Stay stay(StayInput stay) {
+    public static Stay stay(At at, StayInput stay) {
         return new Stay(
-                place(stay.place()),
+                at,
+                place(at.field("place"), stay.place()),
                 stay.month(),
                 stay.nights(),
-                Given.map(stay.sky(), TripReader::sky),
-                Given.map(stay.ambient(), TripReader::ambient),
-                Given.numberOr(stay.drivingHoursPerDay(), 0),
-                Given.numberOr(stay.hookupHoursPerDay(), 0));
+                Given.map(at.field("sky"), stay.sky(), TripReader::sky),
+                Given.map(at.field("ambient"), stay.ambient(), TripReader::ambient),
+                Given.number(stay.drivingHoursPerDay()),
+                Given.number(stay.hookupHoursPerDay()));
     }
 
-    public static Place place(PlaceInput place) {
-        return new Place(place.latitude(), place.longitude(), Given.number(place.elevationM()));
+    public static Place place(At at, PlaceInput place) {
+        return new Place(at, place.latitude(), place.longitude(), Given.number(place.elevationM()));
     }
 
-    public static Sky sky(SkyInput sky) {
+    public static Sky sky(At at, SkyInput sky) {
         return sky.clearnessIndex() != null
-                ? new Sky.Clearness(sky.clearnessIndex())
-                : new Sky.DailyIrradiation(Objects.requireNonNull(sky.dailyIrradiationKwhM2()));
+                ? new Sky.Clearness(at, sky.clearnessIndex())
+                : new Sky.DailyIrradiation(at, Objects.requireNonNull(sky.dailyIrradiationKwhM2()));
     }
 
-    public static Ambient ambient(AmbientInput ambient) {
-        return new Ambient(ambient.meanC(), Given.number(ambient.dailySwingC()));
+    public static Ambient ambient(At at, AmbientInput ambient) {
+        return new Ambient(at, ambient.meanC(), Given.number(ambient.dailySwingC()));
     }
 }

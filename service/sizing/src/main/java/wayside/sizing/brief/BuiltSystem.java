@@ -5,21 +5,40 @@ import java.util.OptionalDouble;
 /**
  * A system as it stands, or as it is proposed.
  *
+ * @param at where it was given
  * @param busVoltageV 12, 24 or 48
  * @param nominalEnergyWh rated energy of the bank [Wh]
- * @param solarPowerW rated power of the array [W], 0 for none
- * @param alternatorChargerA rated output of the alternator charger at bus voltage [A], 0 for none
- * @param shoreChargerW rated output of the shore charger [W], 0 for none
+ * @param solarPowerW rated power of the array [W]; none if absent
+ * @param alternatorChargerA rated output of the alternator charger at bus voltage [A]; none if absent
+ * @param shoreChargerW rated output of the shore charger [W]; none if absent
  * @param inverter what is known of the inverter
  * @param standbyW constant draw of monitors, outlets and electronics [W]; a default if absent
  */
 public record BuiltSystem(
+        At at,
         double busVoltageV,
         Chemistry chemistry,
         double nominalEnergyWh,
-        double solarPowerW,
+        OptionalDouble solarPowerW,
         PanelMount panel,
-        double alternatorChargerA,
-        double shoreChargerW,
+        OptionalDouble alternatorChargerA,
+        OptionalDouble shoreChargerW,
         InverterSpec inverter,
-        OptionalDouble standbyW) {}
+        OptionalDouble standbyW)
+        implements Placed {
+
+    /** Rated power of the array [W], 0 for none. */
+    public double arrayW() {
+        return solarPowerW.orElse(0);
+    }
+
+    /** Rated output of the alternator charger at bus voltage [A], 0 for none. */
+    public double alternatorA() {
+        return alternatorChargerA.orElse(0);
+    }
+
+    /** Rated output of the shore charger [W], 0 for none. */
+    public double shoreW() {
+        return shoreChargerW.orElse(0);
+    }
+}

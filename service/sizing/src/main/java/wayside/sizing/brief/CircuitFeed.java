@@ -13,9 +13,11 @@ public sealed interface CircuitFeed {
     /**
      * Straight from the bank, nothing but this fuse between.
      *
+     * @param at where the bank was given
      * @param chemistry of the bank
      * @param capacityAh of the whole bank at its own voltage [Ah], above 0
      * @param coldCrankingA of the whole bank, printed on starting batteries [A]
      */
-    record Bank(Chemistry chemistry, double capacityAh, OptionalDouble coldCrankingA) implements CircuitFeed {}
+    record Bank(At at, Chemistry chemistry, double capacityAh, OptionalDouble coldCrankingA)
+            implements CircuitFeed, Placed {}
 }

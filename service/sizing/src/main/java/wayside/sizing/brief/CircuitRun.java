@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 /**
  * A cable to size.
  *
+ * @param at where it was given
  * @param name as the customer calls it
  * @param current what it carries
  * @param continuous whether it carries that for three hours or more; yes if absent
@@ -21,6 +22,7 @@ import java.util.OptionalInt;
  * @param feed what stands behind its fuse
  */
 public record CircuitRun(
+        At at,
         String name,
         CircuitCurrent current,
         Optional<Boolean> continuous,
@@ -32,10 +34,12 @@ public record CircuitRun(
         OptionalInt bundledConductors,
         Optional<Boolean> engineSpace,
         Optional<String> rules,
-        CircuitFeed feed) {
+        CircuitFeed feed)
+        implements Placed {
     /** A branch of so many amperes over so many metres, everything else open. */
     public static CircuitRun of(String name, double currentA, double lengthM) {
         return new CircuitRun(
+                At.ROOT,
                 name,
                 new CircuitCurrent.Amps(currentA),
                 Optional.empty(),

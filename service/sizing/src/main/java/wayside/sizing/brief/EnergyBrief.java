@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 /**
  * What a day's energy budget is asked for.
  *
+ * @param at where it was given, but for the loads
  * @param loads at least one
  * @param busVoltageV nominal voltage of the battery bus [V]; 12 if absent
  * @param inverter what is known of the inverter
@@ -14,18 +15,21 @@ import java.util.OptionalDouble;
  * @param ambientC for the fridge's duty [C]; a default if absent
  */
 public record EnergyBrief(
+        At at,
         List<Load> loads,
         OptionalDouble busVoltageV,
         InverterSpec inverter,
         OptionalDouble standbyW,
-        OptionalDouble ambientC) {
+        OptionalDouble ambientC)
+        implements Placed {
     public EnergyBrief {
         loads = List.copyOf(loads);
     }
 
     public static EnergyBrief of(Load... loads) {
         return new EnergyBrief(
-                List.of(loads),
+                At.ROOT,
+                Load.list(At.ROOT.field("loads"), loads),
                 OptionalDouble.empty(),
                 InverterSpec.OPEN,
                 OptionalDouble.empty(),
@@ -35,29 +39,29 @@ public record EnergyBrief(
     /** The same with all loads drawing so many times their power. */
     public EnergyBrief drawing(double factor) {
         List<Load> all = loads.stream().map(load -> load.drawing(factor)).toList();
-        return new EnergyBrief(all, busVoltageV, inverter, standbyW, ambientC);
+        return new EnergyBrief(at, all, busVoltageV, inverter, standbyW, ambientC);
     }
 
     /** The same with another load in the place of one. */
     public EnergyBrief with(int index, Load load) {
         List<Load> all = new ArrayList<>(loads);
         all.set(index, load);
-        return new EnergyBrief(all, busVoltageV, inverter, standbyW, ambientC);
+        return new EnergyBrief(at, all, busVoltageV, inverter, standbyW, ambientC);
     }
 
     public EnergyBrief standby(double newStandbyW) {
-        return new EnergyBrief(loads, busVoltageV, inverter, OptionalDouble.of(newStandbyW), ambientC);
+        return new EnergyBrief(at, loads, busVoltageV, inverter, OptionalDouble.of(newStandbyW), ambientC);
     }
 
     public EnergyBrief through(InverterSpec newInverter) {
-        return new EnergyBrief(loads, busVoltageV, newInverter, standbyW, ambientC);
+        return new EnergyBrief(at, loads, busVoltageV, newInverter, standbyW, ambientC);
     }
 
     public EnergyBrief atVolts(double newBusVoltageV) {
-        return new EnergyBrief(loads, OptionalDouble.of(newBusVoltageV), inverter, standbyW, ambientC);
+        return new EnergyBrief(at, loads, OptionalDouble.of(newBusVoltageV), inverter, standbyW, ambientC);
     }
 
     public EnergyBrief inAmbient(double newAmbientC) {
-        return new EnergyBrief(loads, busVoltageV, inverter, standbyW, OptionalDouble.of(newAmbientC));
+        return new EnergyBrief(at, loads, busVoltageV, inverter, standbyW, OptionalDouble.of(newAmbientC));
     }
 }

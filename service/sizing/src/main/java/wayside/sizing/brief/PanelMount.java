@@ -5,21 +5,30 @@ import java.util.OptionalDouble;
 /**
  * How the panels sit, as far as the request says.
  *
+ * @param at where it was given
  * @param tiltDegrees from the horizontal, 0 to 90
  * @param azimuthDegrees the way they face, clockwise from north, 0 to 360; towards the equator if absent
  * @param shadedShare of the array's irradiation lost to roof gear and trees, 0 to 1
  */
-public record PanelMount(OptionalDouble tiltDegrees, OptionalDouble azimuthDegrees, OptionalDouble shadedShare) {
+public record PanelMount(At at, OptionalDouble tiltDegrees, OptionalDouble azimuthDegrees, OptionalDouble shadedShare)
+        implements Placed {
     /** Nothing is said. */
-    public static final PanelMount OPEN =
-            new PanelMount(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+    public static final PanelMount OPEN = open(At.ROOT);
 
     /** Flat on the roof, unshaded. */
     public static final PanelMount FLAT = of(0, 180, 0);
 
+    /** Nothing is said; it would stand there. */
+    public static PanelMount open(At at) {
+        return new PanelMount(at, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
     /** Panels of which everything is said. */
     public static PanelMount of(double tiltDegrees, double azimuthDegrees, double shadedShare) {
         return new PanelMount(
-                OptionalDouble.of(tiltDegrees), OptionalDouble.of(azimuthDegrees), OptionalDouble.of(shadedShare));
+                At.ROOT,
+                OptionalDouble.of(tiltDegrees),
+                OptionalDouble.of(azimuthDegrees),
+                OptionalDouble.of(shadedShare));
     }
 }

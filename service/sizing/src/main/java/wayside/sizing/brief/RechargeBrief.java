@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 /**
  * Asks how long a battery takes to fill.
  *
+ * @param at where it was given
  * @param fromStateOfCharge where it starts [share]; empty if absent
  * @param toStateOfCharge where it ends [share]; full if absent
  * @param sources that run at once; all that the system has if empty
@@ -14,13 +15,15 @@ import java.util.OptionalDouble;
  * @param loadW drawn meanwhile [W]; nothing if absent
  */
 public record RechargeBrief(
+        At at,
         BuiltSystem system,
         OptionalDouble fromStateOfCharge,
         OptionalDouble toStateOfCharge,
         List<ChargingKind> sources,
         OptionalDouble sunShare,
         OptionalDouble ambientC,
-        OptionalDouble loadW) {
+        OptionalDouble loadW)
+        implements Placed {
     public RechargeBrief {
         sources = List.copyOf(sources);
     }
@@ -28,6 +31,7 @@ public record RechargeBrief(
     /** From empty to full with all that the system has. */
     public static RechargeBrief of(BuiltSystem system) {
         return new RechargeBrief(
+                At.ROOT,
                 system,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
@@ -39,6 +43,13 @@ public record RechargeBrief(
 
     public RechargeBrief in(double newAmbientC) {
         return new RechargeBrief(
-                system, fromStateOfCharge, toStateOfCharge, sources, sunShare, OptionalDouble.of(newAmbientC), loadW);
+                at,
+                system,
+                fromStateOfCharge,
+                toStateOfCharge,
+                sources,
+                sunShare,
+                OptionalDouble.of(newAmbientC),
+                loadW);
     }
 }

@@ -1,19 +1,34 @@
 package wayside.sizing.brief;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The whole question: what to run, where and when, with what wishes, how surely.
  *
+ * @param at where it was given
  * @param loads at least one
- * @param sampling how often the trip is lived, and in what weathers, when a chance is accepted
+ * @param sampling how many runs the trip is simulated in, and in what weather, when a chance is accepted
  */
-public record SystemBrief(List<Load> loads, Trip trip, SystemWishes system, Target target, Sampling sampling) {
+public record SystemBrief(At at, List<Load> loads, Trip trip, SystemWishes system, Target target, Sampling sampling)
+        implements Placed {
     public SystemBrief {
         loads = List.copyOf(loads);
     }
 
+    /** What a day of it takes. */
+    public EnergyBrief energy() {
+        return new EnergyBrief(
+                system.at(), loads, system.busVoltageV(), system.inverter(), system.standbyW(), OptionalDouble.empty());
+    }
+
     public static SystemBrief of(Trip trip, Load... loads) {
-        return new SystemBrief(List.of(loads), trip, SystemWishes.OPEN, Target.OPEN, Sampling.OPEN);
+        return new SystemBrief(
+                At.ROOT,
+                Load.list(At.ROOT.field("loads"), loads),
+                trip,
+                SystemWishes.open(At.ROOT.field("system")),
+                Target.OPEN,
+                Sampling.OPEN);
     }
 }

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 /**
  * What the customer already decided or owns. A figure that is given stays as given; one that is left open is sized.
  *
+ * @param at where it was given
  * @param busVoltageV 12, 24 or 48
  * @param chemistry of the bank; lithium iron phosphate if absent
  * @param nominalEnergyWh of a bank already owned [Wh]
@@ -15,66 +16,51 @@ import java.util.OptionalDouble;
  * @param shoreChargerW rated output of the shore charger [W]
  * @param inverter what is known of the inverter
  * @param standbyW constant draw of monitors, outlets and electronics [W]
- * @param compartmentOffsetC how much warmer than the air the bank stands [K]; outside air if absent
+ * @param bankPlacement where the bank stands
  * @param alternatorRatingA on the label of the vehicle's alternator [A]
  * @param rules code of the rule set for conductors; the default set if absent
  * @param circuitLengthsM of the main circuits
  */
 public record SystemWishes(
+        At at,
         OptionalDouble busVoltageV,
         Optional<Chemistry> chemistry,
         OptionalDouble nominalEnergyWh,
         OptionalDouble solarPowerW,
-        Optional<PanelMount> panel,
+        PanelMount panel,
         OptionalDouble alternatorChargerA,
         OptionalDouble shoreChargerW,
         InverterSpec inverter,
         OptionalDouble standbyW,
-        OptionalDouble compartmentOffsetC,
+        BankPlacement bankPlacement,
         OptionalDouble alternatorRatingA,
         Optional<String> rules,
-        CircuitLengths circuitLengthsM) {
-    public static final SystemWishes OPEN = new SystemWishes(
-            OptionalDouble.empty(),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            InverterSpec.OPEN,
-            OptionalDouble.empty());
-
-    /** Wishes that say nothing of the vehicle's alternator and cables. */
-    public SystemWishes(
-            OptionalDouble busVoltageV,
-            Optional<Chemistry> chemistry,
-            OptionalDouble nominalEnergyWh,
-            OptionalDouble solarPowerW,
-            Optional<PanelMount> panel,
-            OptionalDouble alternatorChargerA,
-            OptionalDouble shoreChargerW,
-            InverterSpec inverter,
-            OptionalDouble standbyW) {
-        this(
-                busVoltageV,
-                chemistry,
-                nominalEnergyWh,
-                solarPowerW,
-                panel,
-                alternatorChargerA,
-                shoreChargerW,
-                inverter,
-                standbyW,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
+        CircuitLengths circuitLengthsM)
+        implements Placed {
+    /** Nothing is said; it would stand there. */
+    public static SystemWishes open(At at) {
+        OptionalDouble open = OptionalDouble.empty();
+        return new SystemWishes(
+                at,
+                open,
                 Optional.empty(),
-                CircuitLengths.OPEN);
+                open,
+                open,
+                PanelMount.open(at.field("panel")),
+                open,
+                open,
+                InverterSpec.open(at.field("inverter")),
+                open,
+                BankPlacement.OPEN,
+                open,
+                Optional.empty(),
+                CircuitLengths.open(at.field("circuitLengthsM")));
     }
 
-    /** The bank stands warmer than the air by so much [K]. */
-    public SystemWishes warmerBy(double offsetK) {
+    /** The same with another place of the bank. */
+    public SystemWishes in(BankPlacement placement) {
         return new SystemWishes(
+                at,
                 busVoltageV,
                 chemistry,
                 nominalEnergyWh,
@@ -84,7 +70,7 @@ public record SystemWishes(
                 shoreChargerW,
                 inverter,
                 standbyW,
-                OptionalDouble.of(offsetK),
+                placement,
                 alternatorRatingA,
                 rules,
                 circuitLengthsM);

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 /**
  * How sure the customer wants to be.
  *
+ * @param at where it was given
  * @param autonomyDays days that a full bank carries the loads with no charging at all
  * @param chanceOfRunningFlat accepted chance that an essential load goes short on the trip [share]
  * @param objective what to choose by among systems that are sure enough
@@ -13,16 +14,30 @@ import java.util.OptionalDouble;
  * @param arrayPricePerW the customer's own price of a watt of array, in the same currency
  */
 public record Target(
+        At at,
         OptionalDouble autonomyDays,
         OptionalDouble chanceOfRunningFlat,
         Optional<Objective> objective,
         OptionalDouble bankPricePerWh,
-        OptionalDouble arrayPricePerW) {
+        OptionalDouble arrayPricePerW)
+        implements Placed {
     public static final Target OPEN = new Target(OptionalDouble.empty(), OptionalDouble.empty());
+
+    /** Nothing is said; it would stand there. */
+    public static Target open(At at) {
+        OptionalDouble open = OptionalDouble.empty();
+        return new Target(at, open, open, Optional.empty(), open, open);
+    }
 
     /** A target that leaves the choice among systems open. */
     public Target(OptionalDouble autonomyDays, OptionalDouble chanceOfRunningFlat) {
-        this(autonomyDays, chanceOfRunningFlat, Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        this(
+                At.ROOT,
+                autonomyDays,
+                chanceOfRunningFlat,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
     }
 
     /** A chance that is accepted. */
@@ -32,6 +47,7 @@ public record Target(
 
     /** The same, chosen by something. */
     public Target by(Objective newObjective) {
-        return new Target(autonomyDays, chanceOfRunningFlat, Optional.of(newObjective), bankPricePerWh, arrayPricePerW);
+        return new Target(
+                at, autonomyDays, chanceOfRunningFlat, Optional.of(newObjective), bankPricePerWh, arrayPricePerW);
     }
 }

@@ -6,9 +6,10 @@ import java.util.List;
 /**
  * Where and when the customer travels: stays in order, at least one.
  *
+ * @param at where it was given
  * @param stays not empty
  */
-public record Trip(List<Stay> stays) {
+public record Trip(At at, List<Stay> stays) implements Placed {
     public Trip {
         stays = List.copyOf(stays);
         if (stays.isEmpty()) {
@@ -17,7 +18,7 @@ public record Trip(List<Stay> stays) {
     }
 
     public static Trip of(Stay... stays) {
-        return new Trip(List.of(stays));
+        return new Trip(At.ROOT, List.of(stays));
     }
 
     /**
@@ -35,7 +36,7 @@ public record Trip(List<Stay> stays) {
                 left -= stay.nights();
             }
         }
-        return new Trip(kept);
+        return new Trip(at, kept);
     }
 
     public int nights() {

@@ -1,9 +1,9 @@
 package wayside.sizing.budget;
 
-import java.util.OptionalDouble;
 import wayside.sizing.brief.EnergyBrief;
+import wayside.sizing.storage.BusVoltage;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -13,48 +13,35 @@ final class BudgetDefaults {
     private static final double STANDBY_W = 5;
 
     private static final double AMBIENT_C = 25;
+    private static final Expression DAY_AND_NIGHT =
+            Expression.definition("E = P h").with("h", Unit.HOURS_PER_DAY, Unit.HOUR);
 
     private BudgetDefaults() {}
 
-    static Derived ambientC(OptionalDouble given) {
-        return Derived.assumed(
+    static Derived ambientC(EnergyBrief brief) {
+        return Derived.byDefault(
                         "ambient temperature",
                         AMBIENT_C,
                         Unit.CELSIUS,
-                        "/ambientC",
+                        brief.at("ambientC"),
                         "A warm day in a parked vehicle",
                         Source.commonPractice())
-                .unlessGiven(given);
+                .unlessGiven(brief.ambientC());
     }
 
-    static Derived busVoltageV(EnergyBrief brief, String path) {
-        return Derived.assumed(
-                        "nominal bus voltage",
-                        12,
-                        Unit.VOLT,
-                        path + "/busVoltageV",
-                        "What most camper loads are made for",
-                        Source.commonPractice())
-                .unlessGiven(brief.busVoltageV());
+    static Derived busVoltageV(EnergyBrief brief) {
+        return BusVoltage.nominalV(brief.busVoltageV(), brief.at("busVoltageV"));
     }
 
-    static Derived standbyWh(EnergyBrief brief, String path) {
-        Derived power = Derived.assumed(
+    static Derived standbyWh(EnergyBrief brief) {
+        Derived power = Derived.byDefault(
                         "standby power",
                         STANDBY_W,
                         Unit.WATT,
-                        path + "/standbyW",
+                        brief.at("standbyW"),
                         "Outlets, battery monitor and alarms draw about this much day and night",
                         Source.commonPractice())
                 .unlessGiven(brief.standbyW());
-        Derived hours = Derived.assumed(
-                "hours of a day", 24, Unit.HOUR, path + "/standbyW", "Standby never sleeps", Source.definition());
-        return Derived.computed(
-                "standby energy",
-                power.value() * 24,
-                Unit.WATT_HOUR,
-                Formula.definition("E = P h"),
-                power.as("P"),
-                hours.as("h"));
+        return DAY_AND_NIGHT.value("standby energy", Unit.WATT_HOUR, power.as("P"));
     }
 }

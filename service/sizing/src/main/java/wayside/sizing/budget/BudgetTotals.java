@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import wayside.sizing.brief.Supply;
+import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.demand.Demand;
 import wayside.sizing.demand.HourlyShares;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.inverter.InverterRating;
+import wayside.sizing.storage.BusVoltage;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
-import wayside.sizing.trace.Input;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -23,25 +23,27 @@ record BudgetTotals(
         Optional<InverterLoss> loss,
         Derived standbyWh,
         Derived busVoltageV,
-        String path) {
-    /** A 12 V lead-acid battery is empty at 1.75 V per cell, 10.5 V: the lowest a bus should ever see. */
-    private static final double LOWEST_SHARE_OF_NOMINAL = 0.875;
+        InverterSpec inverter) {
+    private static final Expression LOADS = Expression.definition("E_loads = E_dc + E_ac");
+    private static final Expression STANDBY_ALONE = Expression.definition("E_losses = E_standby");
+    private static final Expression LOSSES = Expression.definition("E_losses = E_standby + (E_idle + E_conversion)");
+    private static final Expression TOTAL = Expression.definition("E = E_loads + E_losses");
+    private static final Expression CHARGE = Expression.definition("Q = E / V");
+    private static final Expression LOWEST = Expression.commonPractice("V_low = V s");
+    private static final Expression CURRENT = Expression.definition("I = P / V_low");
+    private static final Expression SHARE = Expression.definition("s = E / E_loads");
+    private static final Expression SHARE_OF_NOTHING = Expression.definition("s = 0");
 
     EnergyBudget budget() {
-        Derived loads = Derived.computed(
-                "all loads: daily energy",
-                demand.dc().dailyEnergyWh().value()
-                        + demand.ac().dailyEnergyWh().value(),
+        Derived loads = LOADS.value(
+                demand.whose() + "all loads: daily energy",
                 Unit.WATT_HOUR,
-                Formula.definition("E = E_dc + E_ac"),
                 demand.dc().dailyEnergyWh().as("E_dc"),
                 demand.ac().dailyEnergyWh().as("E_ac"));
         Derived losses = losses();
-        Derived total = Derived.computed(
-                "energy out of the battery per day",
-                loads.value() + losses.value(),
+        Derived total = TOTAL.value(
+                demand.whose() + "energy out of the battery per day",
                 Unit.WATT_HOUR,
-                Formula.definition("E = E_loads + E_losses"),
                 loads.as("E_loads"),
                 losses.as("E_losses"));
         Derived lowest = lowestVoltage();
@@ -59,109 +61,85 @@ record BudgetTotals(
                 acPeak(lowest),
                 rating,
                 loss,
-                path,
+                inverter,
                 hourly());
     }
 
     private Derived losses() {
-        List<Input> inputs = new ArrayList<>(List.of(standbyWh.as("E_standby")));
-        double sum = standbyWh.value();
-        if (loss.isPresent()) {
-            inputs.add(loss.get().idleWh().as("E_idle"));
-            inputs.add(loss.get().conversionWh().as("E_conversion"));
-            sum += loss.get().idleWh().value() + loss.get().conversionWh().value();
+        String label = demand.whose() + "losses: daily energy";
+        if (loss.isEmpty()) {
+            return STANDBY_ALONE.value(label, Unit.WATT_HOUR, standbyWh.as("E_standby"));
         }
-        String text = loss.isPresent() ? "E = E_standby + E_idle + E_conversion" : "E = E_standby";
-        return Derived.computed(
-                "losses: daily energy", sum, Unit.WATT_HOUR, Formula.definition(text), inputs.toArray(Input[]::new));
+        return LOSSES.value(
+                label,
+                Unit.WATT_HOUR,
+                standbyWh.as("E_standby"),
+                loss.get().idleWh().as("E_idle"),
+                loss.get().conversionWh().as("E_conversion"));
     }
 
     private Derived ampereHours(Derived total) {
-        return Derived.computed(
-                "charge out of the battery per day",
-                total.value() / busVoltageV.value(),
+        return CHARGE.value(
+                demand.whose() + "charge out of the battery per day",
                 Unit.AMPERE_HOUR,
-                Formula.definition("Q = E / V"),
                 total.as("E"),
                 busVoltageV.as("V"));
     }
 
     private Derived lowestVoltage() {
-        Derived share = Derived.assumed(
+        Derived share = Derived.convention(
                 "lowest working voltage as a share of the nominal one",
-                LOWEST_SHARE_OF_NOMINAL,
+                BusVoltage.LOWEST_SHARE,
                 Unit.SHARE,
-                path + "/busVoltageV",
                 "1.75 V per lead-acid cell, 10.5 V on a 12 V bus: currents are highest when the battery is low",
                 Source.commonPractice());
-        return Derived.computed(
-                "lowest working voltage",
-                busVoltageV.value() * LOWEST_SHARE_OF_NOMINAL,
-                Unit.VOLT,
-                Formula.commonPractice("V_low = s V"),
-                share.as("s"),
-                busVoltageV.as("V"));
+        return LOWEST.value("lowest working voltage", Unit.VOLT, busVoltageV.as("V"), share.as("s"));
     }
 
     private Derived dcPeak(Derived lowest) {
-        Derived power = demand.dc().peakPowerW();
-        return Derived.computed(
+        return CURRENT.value(
                 "DC loads: current, all running",
-                power.value() / lowest.value(),
                 Unit.AMPERE,
-                Formula.definition("I = P / V_low"),
-                power.as("P"),
+                demand.dc().peakPowerW().as("P"),
                 lowest.as("V_low"));
     }
 
+    /** Loads that draw nothing are taken to leave the inverter off. */
     private Derived acPeak(Derived lowest) {
-        Derived power = demand.ac().peakPowerW();
-        if (loss.isEmpty() || power.value() == 0) {
-            return Derived.computed(
-                    "inverter: battery current, all AC loads running",
-                    0,
-                    Unit.AMPERE,
-                    Formula.definition("I = 0 without AC loads"),
-                    power.as("P"));
-        }
-        Derived input = loss.get().batteryPowerW(power);
-        return Derived.computed(
-                "inverter: battery current, all AC loads running",
-                input.value() / lowest.value(),
-                Unit.AMPERE,
-                Formula.definition("I = P_in / V_low"),
-                input.as("P_in"),
-                lowest.as("V_low"));
+        Derived delivered = demand.ac().peakPowerW();
+        Derived power = loss.filter(running -> delivered.value() > 0)
+                .map(running -> running.batteryPowerW(delivered))
+                .orElse(delivered);
+        return CURRENT.value(
+                "inverter: battery current, all AC loads running", Unit.AMPERE, power.as("P"), lowest.as("V_low"));
     }
 
     private List<LoadShare> shares(Derived total) {
         List<LoadShare> shares = new ArrayList<>();
         for (LoadDemand load : demand.loads()) {
-            double share = total.value() > 0 ? load.dailyEnergyWh().value() / total.value() : 0;
-            shares.add(new LoadShare(
-                    load,
-                    Derived.computed(
-                            load.load().name() + ": share of the day's energy",
-                            share,
-                            Unit.SHARE,
-                            Formula.definition("s = E / E_loads"),
-                            load.dailyEnergyWh().as("E"),
-                            total.as("E_loads"))));
+            shares.add(new LoadShare(load, share(load, total)));
         }
         return shares;
     }
 
+    private Derived share(LoadDemand load, Derived total) {
+        String label = demand.whose() + load.load().name() + ": share of the day's energy";
+        return total.value() > 0
+                ? SHARE.value(label, Unit.SHARE, load.dailyEnergyWh().as("E"), total.as("E_loads"))
+                : SHARE_OF_NOTHING.value(label, Unit.SHARE);
+    }
+
     /** Standby and idle are spread evenly; conversion loss follows the AC loads. */
     private List<Double> hourly() {
-        double even = (standbyWh.value() + loss.map(l -> l.idleWh().value()).orElse(0.0)) / HourlyShares.HOURS;
+        double even = (standbyWh.value() + loss.map(l -> l.idleWh().value()).orElse(0.0)) / Unit.HOURS_PER_DAY;
         double acEnergy = demand.ac().dailyEnergyWh().value();
         double conversion = loss.map(l -> l.conversionWh().value()).orElse(0.0);
         double acFactor = acEnergy > 0 ? 1 + conversion / acEnergy : 1;
-        double[] watts = new double[HourlyShares.HOURS];
+        double[] watts = new double[Unit.HOURS_PER_DAY];
         Arrays.fill(watts, even);
         for (LoadDemand load : demand.loads()) {
             double[] shares = HourlyShares.of(load.load());
-            double factor = load.load().supply() == Supply.AC ? acFactor : 1;
+            double factor = load.load().isAc() ? acFactor : 1;
             for (int hour = 0; hour < watts.length; hour++) {
                 watts[hour] += shares[hour] * factor * load.dailyEnergyWh().value();
             }

@@ -2,7 +2,6 @@ package wayside.sizing.budget;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import wayside.sizing.brief.EnergyBrief;
@@ -11,10 +10,13 @@ import wayside.sizing.demand.Demand;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.inverter.InverterRating;
+import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.CautionCode;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Severity;
-import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
 
 /**
  * What the battery must deliver on a usual day, and at what power.
@@ -32,7 +34,7 @@ import wayside.sizing.trace.Source;
  * @param acPeakA into the inverter, all AC loads running [A]; 0 without AC loads
  * @param inverterRating when there is an AC load
  * @param inverterLoss when there is an AC load
- * @param path JSON Pointer of the object that holds bus voltage, inverter and standby power
+ * @param inverter as far as the request says
  * @param hourlyW mean power out of the battery in each local hour; sums to the daily total
  */
 public record EnergyBudget(
@@ -49,7 +51,7 @@ public record EnergyBudget(
         Derived acPeakA,
         Optional<InverterRating> inverterRating,
         Optional<InverterLoss> inverterLoss,
-        String path,
+        InverterSpec inverter,
         List<Double> hourlyW) {
     /** Idle loss above this share of the day's total is worth a word. */
     private static final double NOTABLE_IDLE_SHARE = 0.1;
@@ -61,29 +63,30 @@ public record EnergyBudget(
 
     /** The budget as an answer of its own. */
     public static EnergyBudget of(EnergyBrief brief) {
-        return of(brief, BudgetDefaults.ambientC(brief.ambientC()), "");
+        return of(brief, BudgetDefaults.ambientC(brief), "");
     }
 
     /**
      * The budget as a chapter of a larger answer.
      *
      * @param ambientC air temperature for the fridge's duty [C]
-     * @param path JSON Pointer of the object that holds {@code busVoltageV}, {@code inverter} and {@code standbyW}
+     * @param stay opens the labels of what differs from stay to stay: {@code stay 2: }
      */
-    public static EnergyBudget of(EnergyBrief brief, Derived ambientC, String path) {
-        Demand demand = Demand.of(brief.loads(), ambientC);
-        Optional<InverterRating> rating = demand.hasAc()
-                ? Optional.of(InverterRating.of(demand.ac(), brief.inverter(), path + "/inverter"))
-                : Optional.empty();
-        Optional<InverterLoss> loss = rating.map(r -> InverterLoss.of(demand, brief.inverter(), r, path + "/inverter"));
-        Derived standby = BudgetDefaults.standbyWh(brief, path);
-        return new BudgetTotals(demand, rating, loss, standby, BudgetDefaults.busVoltageV(brief, path), path).budget();
+    public static EnergyBudget of(EnergyBrief brief, Derived ambientC, String stay) {
+        Demand demand = Demand.of(brief.loads(), ambientC, stay);
+        Optional<InverterRating> rating =
+                demand.hasAc() ? Optional.of(InverterRating.of(demand.ac(), brief.inverter())) : Optional.empty();
+        Optional<InverterLoss> loss = rating.map(r -> InverterLoss.of(demand, brief.inverter(), r));
+        Derived standby = BudgetDefaults.standbyWh(brief);
+        return new BudgetTotals(demand, rating, loss, standby, BudgetDefaults.busVoltageV(brief), brief.inverter())
+                .budget();
     }
 
     /** The inverter as it stands, when loads change that it was chosen for: rating, idle power and hours stay. */
     public InverterSpec inverterAsItIs(InverterSpec asked) {
         return inverterRating
                 .map(rating -> new InverterSpec(
+                        asked.at(),
                         given(rating.continuousW()),
                         given(rating.surgeW()),
                         given(inverterLoss.orElseThrow().idlePowerW()),
@@ -117,6 +120,13 @@ public record EnergyBudget(
         return figures;
     }
 
+    /** What the loads leave open and is no number. */
+    public List<Assumption> choices() {
+        return demand.loads().stream()
+                .flatMap(demanded -> LoadChoices.of(demanded.load()).stream())
+                .toList();
+    }
+
     /** What its loads and its inverter give cause to say, the same in every answer that holds a budget. */
     public List<Caution> cautions() {
         List<Caution> cautions = new ArrayList<>(LoadSuspicions.of(demand.loads(), busVoltageV.value()));
@@ -130,15 +140,8 @@ public record EnergyBudget(
     }
 
     private Caution inverterIdle(double idleWh) {
-        return new Caution(
-                        "inverter-idle",
-                        Severity.NOTE,
-                        String.format(
-                                Locale.ROOT,
-                                "The inverter alone takes about %.0f Wh a day standing by. Switch it off when nothing"
-                                        + " is plugged in, or run small things from 12 V.",
-                                idleWh),
-                        Source.commonPractice())
-                .at(path + "/inverter/hoursPerDay");
+        return Caution.commonPractice(
+                        Severity.NOTE, CautionCode.INVERTER_IDLE, Parameter.number("idle", idleWh, Unit.WATT_HOUR))
+                .at(inverter.at("hoursPerDay"));
     }
 }

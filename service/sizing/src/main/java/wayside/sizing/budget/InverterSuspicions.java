@@ -2,16 +2,18 @@ package wayside.sizing.budget;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import wayside.sizing.brief.RunningPower;
-import wayside.sizing.brief.Supply;
 import wayside.sizing.brief.Surge;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.inverter.InverterRating;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.CautionCode;
+import wayside.sizing.trace.Message;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
 
 /** An inverter that is smaller than what hangs on it. One that was chosen for its loads never is. */
 final class InverterSuspicions {
@@ -36,10 +38,10 @@ final class InverterSuspicions {
         List<Caution> cautions = new ArrayList<>();
         List<LoadDemand> loads = budget.demand().loads();
         int pieces = 0;
-        for (int i = 0; i < loads.size(); i++) {
-            if (loads.get(i).load().supply() == Supply.AC) {
-                alone(loads.get(i), "/loads/" + i).ifPresent(cautions::add);
-                pieces += loads.get(i).load().quantity();
+        for (LoadDemand load : loads) {
+            if (load.load().isAc()) {
+                alone(load).ifPresent(cautions::add);
+                pieces += load.load().count();
             }
         }
         if (pieces > 1) {
@@ -48,26 +50,26 @@ final class InverterSuspicions {
         return cautions;
     }
 
-    private Optional<Caution> alone(LoadDemand load, String path) {
-        if (load.powerOfOneW() > continuousW) {
+    private Optional<Caution> alone(LoadDemand load) {
+        if (load.powerOfOneW().value() > continuousW) {
             String field = powerField(load);
             return Optional.of(warning(
-                    "inverter-too-small",
-                    path + field,
-                    "\"%s\" draws %.0f W, and the inverter gives %.0f W: it cannot run it, not even alone.",
-                    load.load().name(),
-                    load.powerOfOneW(),
-                    continuousW));
+                    load.load().at(field),
+                    Message.of(
+                            CautionCode.INVERTER_TOO_SMALL,
+                            Parameter.text("load", load.load().name()),
+                            Parameter.number("power", load.powerOfOneW()),
+                            Parameter.number("continuous", continuousW, Unit.WATT))));
         }
-        if (load.startOfOneW() > surgeW) {
+        if (load.startOfOneW().value() > surgeW) {
             String field = startField(load);
             return Optional.of(warning(
-                    "inverter-surge-too-small",
-                    path + field,
-                    "\"%s\" draws %.0f W when it starts, and the inverter gives %.0f W for a moment: it trips.",
-                    load.load().name(),
-                    load.startOfOneW(),
-                    surgeW));
+                    load.load().at(field),
+                    Message.of(
+                            CautionCode.INVERTER_SURGE_TOO_SMALL,
+                            Parameter.text("load", load.load().name()),
+                            Parameter.number("start", load.startOfOneW()),
+                            Parameter.number("surge", surgeW, Unit.WATT))));
         }
         return Optional.empty();
     }
@@ -76,12 +78,12 @@ final class InverterSuspicions {
     private static String startField(LoadDemand load) {
         return load.load()
                 .surge()
-                .map(surge -> surge instanceof Surge.Watts ? "/surgeW" : "/surgeFactor")
+                .map(surge -> surge instanceof Surge.Watts ? "surgeW" : "surgeFactor")
                 .orElseGet(() -> powerField(load));
     }
 
     private static String powerField(LoadDemand load) {
-        return load.load().power() instanceof RunningPower.Amps ? "/currentA" : "/powerW";
+        return load.load().power() instanceof RunningPower.Amps ? "currentA" : "powerW";
     }
 
     private Optional<Caution> together() {
@@ -90,20 +92,18 @@ final class InverterSuspicions {
         if (runningW <= continuousW && startingW <= surgeW) {
             return Optional.empty();
         }
-        String field = runningW > continuousW ? "/inverter/continuousW" : "/inverter/surgeW";
+        String field = runningW > continuousW ? "continuousW" : "surgeW";
         return Optional.of(warning(
-                "not-all-at-once",
-                budget.path() + field,
-                "All AC loads together draw %.0f W and %.0f W when the hardest starts; the inverter gives %.0f W and %.0f W."
-                        + " Never run them all at once.",
-                runningW,
-                startingW,
-                continuousW,
-                surgeW));
+                budget.inverter().at(field),
+                Message.of(
+                        CautionCode.NOT_ALL_AT_ONCE,
+                        Parameter.number("running", runningW, Unit.WATT),
+                        Parameter.number("starting", startingW, Unit.WATT),
+                        Parameter.number("continuous", continuousW, Unit.WATT),
+                        Parameter.number("surge", surgeW, Unit.WATT))));
     }
 
-    private static Caution warning(String code, String field, String text, Object... figures) {
-        return new Caution(code, Severity.WARNING, String.format(Locale.ROOT, text, figures), Source.commonPractice())
-                .at(field);
+    private static Caution warning(String field, Message message) {
+        return new Caution(message, Severity.WARNING, Source.commonPractice()).at(field);
     }
 }

@@ -6,11 +6,12 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.RunningPower;
-import wayside.sizing.brief.Supply;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.CautionCode;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Severity;
-import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
 
 /**
  * Figures of a load that are possible but smell of the trade's usual mix-ups. Common practice, no source. This is the only home
@@ -38,17 +39,15 @@ final class LoadSuspicions {
     private static final double LARGE_DC_A = 50;
 
     private final Load load;
-    private final String path;
     private final String name;
     private final double watts;
     private final double busVoltageV;
     private final List<Caution> cautions = new ArrayList<>();
 
-    private LoadSuspicions(LoadDemand demand, int index, double busVoltageV) {
+    private LoadSuspicions(LoadDemand demand, double busVoltageV) {
         load = demand.load();
-        path = "/loads/" + index;
         name = load.name().toLowerCase(Locale.ROOT);
-        watts = demand.powerOfOneW();
+        watts = demand.powerOfOneW().value();
         this.busVoltageV = busVoltageV;
     }
 
@@ -59,8 +58,8 @@ final class LoadSuspicions {
      */
     static List<Caution> of(List<LoadDemand> loads, double busVoltageV) {
         List<Caution> cautions = new ArrayList<>();
-        for (int i = 0; i < loads.size(); i++) {
-            cautions.addAll(new LoadSuspicions(loads.get(i), i, busVoltageV).collect());
+        for (LoadDemand load : loads) {
+            cautions.addAll(new LoadSuspicions(load, busVoltageV).collect());
         }
         return cautions;
     }
@@ -79,14 +78,10 @@ final class LoadSuspicions {
         boolean always = load.ambientDuty().isEmpty() && load.dutyCycle().orElse(1) >= 1;
         if (always && watts >= CYCLING_W && restsAtTimes()) {
             warn(
-                    "label-around-the-clock",
-                    "/dutyCycle",
-                    String.format(
-                            Locale.ROOT,
-                            "\"%s\" is reckoned at its label's power for all of its %.0f hours. A compressor or fan that cycles"
-                                    + " runs about a third of the time: give its duty cycle.",
-                            load.name(),
-                            load.hoursOn()));
+                    "dutyCycle",
+                    CautionCode.LABEL_AROUND_THE_CLOCK,
+                    named(),
+                    Parameter.number("hours", load.hoursOn(), Unit.HOUR));
         }
     }
 
@@ -95,7 +90,7 @@ final class LoadSuspicions {
             return load.hoursOn() > LONG_FOR_COLD_HOURS
                     && !NEVER_RESTS.matcher(name).find();
         }
-        return load.hoursOn() >= 24
+        return load.hoursOn() >= Unit.HOURS_PER_DAY
                 && (CYCLING.matcher(name).find() || load.surge().isPresent());
     }
 
@@ -103,93 +98,66 @@ final class LoadSuspicions {
     private void cookingWatts() {
         if (COOKING.matcher(name).find() && load.power() instanceof RunningPower.Watts && watts < COOKING_RATING_W) {
             warn(
-                    "cooking-watts",
-                    "/powerW",
-                    String.format(
-                            Locale.ROOT,
-                            "%.0f W for \"%s\" looks like what the food gets. The plug draws about half as much again, %.0f W:"
-                                    + " read the input power off its label.",
-                            watts,
-                            load.name(),
-                            1.5 * watts));
+                    "powerW",
+                    CautionCode.COOKING_WATTS,
+                    Parameter.number("power", watts, Unit.WATT),
+                    named(),
+                    Parameter.number("input", 1.5 * watts, Unit.WATT));
         }
     }
 
     private void units() {
         boolean byAmps = load.power() instanceof RunningPower.Amps;
         boolean mixedUp = load.power() instanceof RunningPower.Amps amps
-                ? load.supply() == Supply.DC == amps.voltageV() >= MAINS_FROM_V
-                : load.supply() == Supply.DC && watts > LARGEST_DC_W;
+                ? load.isAc() != amps.voltageV() >= MAINS_FROM_V
+                : !load.isAc() && watts > LARGEST_DC_W;
         if (mixedUp) {
-            warn(
-                    "units-mixed-up",
-                    byAmps ? "/voltageV" : "/powerW",
-                    String.format(
-                            Locale.ROOT,
-                            "Look at \"%s\" again: amperes belong to one voltage, and 1 A at 120 V are 10 A at 12 V. Its supply"
-                                    + " and its figures do not go together.",
-                            load.name()));
+            warn(byAmps ? "voltageV" : "powerW", CautionCode.UNITS_MIXED_UP, named());
         }
     }
 
     private void largeAtDc() {
-        if (load.supply() == Supply.DC && watts >= LARGE_DC_A * busVoltageV && watts <= LARGEST_DC_W) {
+        if (!load.isAc() && watts >= LARGE_DC_A * busVoltageV && watts <= LARGEST_DC_W) {
             warn(
-                    "large-load-at-dc",
-                    "/supply",
-                    String.format(
-                            Locale.ROOT,
-                            "\"%s\" takes %.0f A at %.0f V, and an outlet carries about 25 A. Does it run through the inverter?"
-                                    + " If it is wired straight to the battery it needs a cable and a fuse of its own.",
-                            load.name(),
-                            watts / busVoltageV,
-                            busVoltageV));
+                    "supply",
+                    CautionCode.LARGE_LOAD_AT_DC,
+                    named(),
+                    Parameter.number("current", watts / busVoltageV, Unit.AMPERE),
+                    Parameter.number("voltage", busVoltageV, Unit.VOLT));
         }
     }
 
     private void startSurge() {
-        if (load.supply() == Supply.AC
+        if (load.isAc()
                 && load.surge().isEmpty()
                 && COMPRESSOR.matcher(name).find()
                 && !NEVER_RESTS.matcher(name).find()) {
-            warn(
-                    "start-surge-missing",
-                    "/surgeFactor",
-                    String.format(
-                            Locale.ROOT,
-                            "The compressor of \"%s\" draws several times as much for a moment at its start, and the inverter"
-                                    + " must bear it: give its start surge, about 5 times when nothing is known.",
-                            load.name()));
+            warn("surgeFactor", CautionCode.START_SURGE_MISSING, named());
         }
     }
 
     private void vital() {
-        if (VITAL.matcher(name).find()) {
-            String humidifier = BREATHING.matcher(name).find()
-                    ? " Run it from a DC cord where it has one, and count its humidifier, which can triple the draw."
-                    : "";
-            String shed =
-                    load.essential() ? "" : " It is listed as not essential, so it is among the first to be shed.";
-            add(
-                    "must-not-fail",
-                    Severity.DANGER,
-                    load.essential() ? "" : "/essential",
-                    String.format(
-                            Locale.ROOT,
-                            "Someone's health hangs on \"%s\".%s Keep a second source that runs it for a night (a small battery"
-                                    + " of its own), try a night at home first, and ask its supplier what happens when power"
-                                    + " fails.%s",
-                            load.name(),
-                            shed,
-                            humidifier));
+        if (!VITAL.matcher(name).find()) {
+            return;
+        }
+        add(Severity.DANGER, load.at().pointer(), CautionCode.MUST_NOT_FAIL, named());
+        if (!load.isEssential()) {
+            add(Severity.DANGER, load.at("essential"), CautionCode.MUST_NOT_BE_SHED, named());
+        }
+        if (BREATHING.matcher(name).find()) {
+            add(Severity.NOTE, load.at().pointer(), CautionCode.HUMIDIFIER, named());
         }
     }
 
-    private void warn(String code, String field, String text) {
-        add(code, Severity.WARNING, field, text);
+    private Parameter named() {
+        return Parameter.text("load", load.name());
     }
 
-    private void add(String code, Severity severity, String field, String text) {
-        cautions.add(new Caution(code, severity, text, Source.commonPractice()).at(path + field));
+    private void warn(String field, CautionCode code, Parameter... parameters) {
+        add(Severity.WARNING, load.at(field), code, parameters);
+    }
+
+    private void add(Severity severity, String field, CautionCode code, Parameter... parameters) {
+        cautions.add(Caution.commonPractice(severity, code, parameters).at(field));
     }
 }

@@ -4,24 +4,25 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.brief.Objective;
+import wayside.sizing.endurance.Endurance;
+import wayside.sizing.endurance.WhatHelps;
 import wayside.sizing.system.SizePair;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trip.Endurance;
-import wayside.sizing.trip.WhatHelps;
+import wayside.sizing.trace.Message;
 
 /**
  * What sizing by chance found.
  *
  * @param accepted chance that was asked for
- * @param chance of the system that is recommended, confirmed in all lives of the trip
- * @param runs how often the trip was lived
+ * @param chance of the system that is recommended, confirmed in all runs of the trip
+ * @param runs how often the trip was simulated
  * @param seed of the weather
- * @param curve pairs that are just sure enough, by rising array
+ * @param curve pairs that run flat just rarely enough, by rising array
  * @param objective what the pair was chosen by
  * @param pair that was chosen
  * @param ruleOfThumbChance what the rule of thumb would risk
  * @param whatHelps one change each to the recommended system
- * @param advice in a sentence or two
+ * @param advice the answer
  */
 public record ByChance(
         Derived accepted,
@@ -33,7 +34,7 @@ public record ByChance(
         SizePair pair,
         Optional<Derived> ruleOfThumbChance,
         List<WhatHelps> whatHelps,
-        String advice) {
+        Message advice) {
     public ByChance {
         curve = List.copyOf(curve);
         whatHelps = List.copyOf(whatHelps);

@@ -3,19 +3,28 @@ package wayside.sizing.chance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import wayside.sizing.endurance.WhatHelps;
+import wayside.sizing.journey.Journey;
+import wayside.sizing.ledger.Scenario;
 import wayside.sizing.system.Chargers;
+import wayside.sizing.trace.ChangeCode;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Message;
+import wayside.sizing.trace.NamedOperation;
+import wayside.sizing.trace.Parameter;
+import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
-import wayside.sizing.trip.Scenario;
-import wayside.sizing.trip.TripModel;
-import wayside.sizing.trip.WhatHelps;
 
 /** Tries one change after another to the system that was found, whose chargers and inverter stay as they are, and ranks them. */
 final class ChanceChanges {
+    private static final NamedOperation CHANGED = NamedOperation.of(
+            NamedOperation.Kind.SIMULATION,
+            "share of the same runs that run flat with this one change; p0 without it",
+            Source.definition());
+
     private static final double MORE_PANEL_W = 100;
-    private static final double MORE_BANK = 1.5;
-    private static final double LESS_LOAD = 0.8;
+    private static final double MORE_BANK = 0.5;
+    private static final double LESS_LOAD = 0.2;
 
     private final ChanceTrip trip;
     private final Chargers chargers;
@@ -46,27 +55,36 @@ final class ChanceChanges {
     }
 
     private void collect() {
-        TripModel model = trip.model();
-        add("more-panel", "100 W more panel", scenario(model, bankWh, solarW + MORE_PANEL_W, 0));
-        add("more-battery", "half as much battery again", scenario(model, bankWh * MORE_BANK, solarW, 0));
-        add("less-load", "a fifth less of everything that runs", scenario(trip.drawing(LESS_LOAD), bankWh, solarW, 0));
-        boolean anHour = model.trip().stays().stream().anyMatch(stay -> stay.drivingHoursPerDay() + 1 <= 24);
+        Journey asked = trip.journey();
+        Journey lighter = asked.taking(asked.energyThroughTheInverter().drawing(1 - LESS_LOAD));
+        add(
+                Message.of(ChangeCode.MORE_PANEL, Parameter.number("power", MORE_PANEL_W, Unit.WATT)),
+                scenario(asked, bankWh, solarW + MORE_PANEL_W));
+        add(
+                Message.of(ChangeCode.MORE_BATTERY, Parameter.number("more", MORE_BANK, Unit.SHARE)),
+                scenario(asked, bankWh * (1 + MORE_BANK), solarW));
+        add(
+                Message.of(ChangeCode.LESS_OF_EVERYTHING, Parameter.number("less", LESS_LOAD, Unit.SHARE)),
+                scenario(lighter, bankWh, solarW));
+        boolean anHour =
+                asked.stays().stream().anyMatch(stay -> stay.drivingHours().value() + 1 <= Unit.HOURS_PER_DAY);
         if (chargers.alternator().isPresent() && anHour) {
-            add("more-driving", "an hour's drive more each day", scenario(model, bankWh, solarW, 1));
+            add(
+                    Message.of(ChangeCode.MORE_DRIVING, Parameter.number("hours", 1, Unit.HOUR)),
+                    scenario(asked.travelling(1, 0), bankWh, solarW));
         }
     }
 
-    private Scenario scenario(TripModel model, double nominalWh, double arrayW, double moreDriving) {
-        return trip.scenario(model, chargers, nominalWh, arrayW, moreDriving);
+    private Scenario scenario(Journey changed, double nominalWh, double arrayW) {
+        return trip.scenario(changed, chargers, nominalWh, arrayW);
     }
 
-    private void add(String code, String change, Scenario scenario) {
-        Derived chance = Derived.computed(
-                "chance of running flat with " + change,
+    private void add(Message change, Scenario scenario) {
+        Derived chance = CHANGED.value(
+                "chance of running flat with the change " + change.code().code(),
                 trip.share(scenario),
                 Unit.SHARE,
-                Formula.definition("p = n_flat / N in the same weathers, with one change; p0 without it"),
                 base.as("p0"));
-        changes.add(new WhatHelps(code, change, chance, base));
+        changes.add(new WhatHelps(change, chance, base));
     }
 }

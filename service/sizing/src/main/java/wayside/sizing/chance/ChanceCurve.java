@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import wayside.sizing.system.TypicalModule;
 
 /**
- * The pairs of bank and array that are just sure enough: for each array the smallest bank, found by halving. As all pairs live
- * the same weathers, a larger array never needs a larger bank.
+ * The pairs of bank and array that run flat just rarely enough: for each array the smallest bank, found by halving. As all pairs
+ * meet the same weather, a larger array never needs a larger bank.
  */
 final class ChanceCurve {
     private static final double[] STEPS = {0.5, 0.75, 1, 1.25, 1.5, 2, 3};
@@ -66,8 +66,9 @@ final class ChanceCurve {
 
     /** Carries the whole trip without any charge, in the cold and with high currents. */
     private double largestBankWh() {
-        double bankWh =
-                4 * trip.wholeTripWh() / trip.site().chemistry().usableShare().value();
+        double bankWh = 4
+                * trip.journey().takenWh()
+                / trip.site().chemistry().usableShare().value();
         return roundUp(Math.max(bankWh, 100));
     }
 
@@ -75,7 +76,8 @@ final class ChanceCurve {
         double high = most;
         double low = Math.min(
                 high / 2,
-                SMALLEST_DAYS * trip.site().thirstiest().budget().dailyTotalWh().value());
+                SMALLEST_DAYS
+                        * trip.journey().highestDemand().budget().dailyTotalWh().value());
         for (int i = 0; i < HALVINGS + 4 && high - low > STEP_WH; i++) {
             double middle = Math.sqrt(low * high);
             if (sure(middle, arrayW)) {

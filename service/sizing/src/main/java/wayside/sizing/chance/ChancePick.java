@@ -7,24 +7,21 @@ import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.Target;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.system.TypicalModule;
+import wayside.sizing.system.TypicalRoof;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /** Chooses a pair of the curve. */
 final class ChancePick {
-    /** What a roof commonly has room for [m2]. */
-    private static final double ROOF_M2 = 6;
-
     private ChancePick() {}
 
     /** Mass of framed panels with their brackets. Common practice, no source. */
     static Derived panelMassKgPerW() {
-        return Derived.assumed(
+        return Derived.convention(
                 "mass of a watt of panel",
                 0.07,
                 Unit.COUNT,
-                "/system/solarPowerW",
                 "kg for each W: framed modules of 100 W weigh 6 to 8 kg with brackets",
                 Source.commonPractice());
     }
@@ -55,7 +52,7 @@ final class ChancePick {
     static CurvePoint best(List<CurvePoint> points, Objective objective) {
         double density = TypicalModule.powerPerArea().value();
         return points.stream()
-                .filter(point -> point.solarPowerW() <= ROOF_M2 * density)
+                .filter(point -> point.solarPowerW() <= TypicalRoof.AREA_M2 * density)
                 .min(Comparator.comparingDouble(point -> cost(point, objective)))
                 .orElseGet(() -> points.get(0));
     }

@@ -1,27 +1,32 @@
 package wayside.sizing.chance;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import wayside.sizing.brief.Objective;
-import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Target;
+import wayside.sizing.endurance.Endurance;
+import wayside.sizing.endurance.EnduranceMessages;
+import wayside.sizing.endurance.WhatHelps;
 import wayside.sizing.system.RuleOfThumb;
-import wayside.sizing.system.Site;
 import wayside.sizing.system.SizePair;
 import wayside.sizing.system.SizedSystem;
+import wayside.sizing.trace.AdviceCode;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.NamedOperation;
+import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
-import wayside.sizing.trip.Endurance;
-import wayside.sizing.trip.EnduranceWords;
-import wayside.sizing.trip.WhatHelps;
 
 /** Sizes bank and array so that the trip runs flat no more often than the customer accepts. */
 public final class ChanceSearch {
     private static final int MOST_STEPS = 16;
     private static final double GROWTH = 1.03;
+
+    private static final NamedOperation FOUND = NamedOperation.of(
+            NamedOperation.Kind.BEST_OF,
+            "of the pairs of bank and array that run flat with a chance of p or less, the best by the objective; where the"
+                    + " confirming runs say otherwise the bank grows by 3 % until they agree",
+            Source.commonPractice());
 
     private final ChanceTrip trip;
     private final SizedSystem plain;
@@ -32,8 +37,8 @@ public final class ChanceSearch {
         this.trip = trip;
         this.plain = plain;
         target = trip.site().brief().target();
-        this.accepted =
-                Derived.given("accepted chance of running flat", accepted, Unit.SHARE, "/target/chanceOfRunningFlat");
+        this.accepted = Derived.given(
+                "accepted chance of running flat", accepted, Unit.SHARE, target.at("chanceOfRunningFlat"));
     }
 
     /**
@@ -42,8 +47,8 @@ public final class ChanceSearch {
      * @param plain the system by days of autonomy, the rule of thumb beside it
      * @return the surest that was tried when none is sure enough, with what the brief gives
      */
-    public static ByChance find(SystemBrief brief, SizedSystem plain, double accepted) {
-        return new ChanceSearch(new ChanceTrip(Site.of(brief)), plain, accepted).find();
+    public static ByChance find(SizedSystem plain, double accepted) {
+        return new ChanceSearch(new ChanceTrip(plain.site()), plain, accepted).find();
     }
 
     private ByChance find() {
@@ -68,7 +73,7 @@ public final class ChanceSearch {
         };
     }
 
-    /** The pair was found in some of the lives; if it is not sure enough in all of them, the bank grows until it is. */
+    /** The pair was found in some of the runs; if it runs flat too often in all of them, the bank grows until it is. */
     private ByChance confirmed(List<CurvePoint> curve, Objective objective, CurvePoint best) {
         double bankWh = best.nominalEnergyWh();
         Derived arrayW = found("rated power of the array", best.solarPowerW(), Unit.WATT);
@@ -85,27 +90,26 @@ public final class ChanceSearch {
                 accepted,
                 chance,
                 trip.runs(),
-                trip.site().brief().sampling().seed(),
+                trip.site().brief().sampling().weatherSeed(),
                 curve,
                 objective,
                 new SizePair(Optional.of(nominal), Optional.of(arrayW)),
                 ruleOfThumb(),
                 helps,
-                advice(nominal, arrayW, chance.value().value(), helps));
+                EnduranceMessages.advice(
+                        AdviceCode.RUNS_FLAT_WHEN_OLD,
+                        nominal,
+                        arrayW,
+                        chance.value().value(),
+                        helps));
     }
 
     private Endurance.Chance chance(Derived nominal, Derived arrayW) {
-        return trip.chance(
-                trip.scenario(nominal.value(), arrayW.value()), "chance of running flat", nominal, Optional.of(arrayW));
+        return trip.chance(trip.scenario(nominal.value(), arrayW.value()), "", nominal, Optional.of(arrayW));
     }
 
     private Derived found(String label, double value, Unit unit) {
-        return Derived.computed(
-                label,
-                value,
-                unit,
-                Formula.definition("smallest pair of bank and array with a chance of running flat of p or less"),
-                accepted.as("p"));
+        return FOUND.value(label, value, unit, accepted.as("p"));
     }
 
     private Optional<Derived> ruleOfThumb() {
@@ -113,19 +117,9 @@ public final class ChanceSearch {
         double solarW = thumb.solarPowerW().map(Derived::value).orElse(0.0);
         return Optional.of(trip.chance(
                         trip.scenario(thumb.nominalEnergyWh().value(), solarW),
-                        "rule of thumb: chance of running flat",
+                        "rule of thumb: ",
                         thumb.nominalEnergyWh(),
                         thumb.solarPowerW())
                 .value());
-    }
-
-    private static String advice(Derived nominal, Derived arrayW, double chance, List<WhatHelps> helps) {
-        return String.format(
-                        Locale.ROOT,
-                        "With %,.0f Wh of battery and %.0f W of panel you run flat on %s once the battery is old.",
-                        nominal.value(),
-                        arrayW.value(),
-                        EnduranceWords.often(chance))
-                + EnduranceWords.whatHelpsMost(helps);
     }
 }

@@ -3,33 +3,27 @@ package wayside.sizing.chance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import wayside.sizing.brief.EnergyBrief;
-import wayside.sizing.brief.PanelMount;
-import wayside.sizing.brief.SystemWishes;
-import wayside.sizing.endurance.LedgerDay;
-import wayside.sizing.endurance.Proportion;
-import wayside.sizing.endurance.RecordedWeather;
-import wayside.sizing.endurance.Simulation;
-import wayside.sizing.endurance.Weather;
-import wayside.sizing.solar.SolarMonth;
+import wayside.sizing.endurance.Endurance;
+import wayside.sizing.journey.Journey;
+import wayside.sizing.journey.JourneyStay;
+import wayside.sizing.ledger.ConfidenceInterval;
+import wayside.sizing.ledger.LedgerDay;
+import wayside.sizing.ledger.RecordedWeather;
+import wayside.sizing.ledger.Scenario;
+import wayside.sizing.ledger.Simulation;
+import wayside.sizing.ledger.Weather;
 import wayside.sizing.system.Chargers;
 import wayside.sizing.system.Site;
-import wayside.sizing.system.SiteStay;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
+import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
-import wayside.sizing.trip.Endurance;
-import wayside.sizing.trip.Scenario;
-import wayside.sizing.trip.Skies;
-import wayside.sizing.trip.SkyUncertainty;
-import wayside.sizing.trip.TripModel;
 
 /**
- * A trip on which banks and arrays are tried, all in the same weathers. The bank counts as worn out: what is sized today must
+ * A trip on which banks and arrays are tried, all in the same runs. The bank counts as worn out: what is sized today must
  * last to the end of its life.
  */
 final class ChanceTrip {
@@ -44,8 +38,14 @@ final class ChanceTrip {
             "Egido & Lorenzo, The sizing of stand-alone PV systems, Solar Energy Materials and Solar Cells 26 (1992)",
             "iso-reliability curve by simulation; days by Bendt and others 1981");
 
+    private static final Expression CONFIRMED = Expression.definition("N = min(n, n_max)");
+    private static final NamedOperation CHANCE = NamedOperation.of(
+            NamedOperation.Kind.SIMULATION,
+            "share of the N runs in which an essential load goes short in some hour, the bank aged to a share a",
+            METHOD);
+
     private final Site site;
-    private final TripModel model;
+    private final Journey journey;
     private final Weather weather;
     private final RecordedWeather searched;
     private final int searchedRuns;
@@ -54,9 +54,8 @@ final class ChanceTrip {
 
     ChanceTrip(Site site) {
         this.site = site;
-        model = model(site);
-        long seed = site.brief().sampling().seed();
-        Weather drawn = model.weather(seed, site.brief().system().panel().orElse(PanelMount.OPEN));
+        journey = site.journey();
+        Weather drawn = journey.weather();
         runs = runs(site, drawn.hours());
         int all = (int) runs.value();
         searched = RecordedWeather.of(drawn, all);
@@ -68,65 +67,29 @@ final class ChanceTrip {
 
     private static Derived runs(Site site, int hours) {
         OptionalInt given = site.brief().sampling().runs();
-        Derived wanted = Derived.assumed(
-                        "trips to be lived",
+        Derived wanted = Derived.byDefault(
+                        "runs of the trip, wanted",
                         RUNS,
                         Unit.COUNT,
-                        "/runs",
+                        site.brief().sampling().at("runs"),
                         "Tells three in a hundred from two",
                         Source.definition())
                 .unlessGiven(given);
-        return Derived.computed(
-                "trips lived",
-                Math.min(wanted.value(), Math.max(FEWEST_SEARCHED, MOST_HOURS / hours)),
+        Derived affordable = Derived.convention(
+                "runs that four million simulated hours allow",
+                Math.max(FEWEST_SEARCHED, MOST_HOURS / hours),
                 Unit.COUNT,
-                Formula.definition("N = smaller of n and what 4 million simulated hours allow"),
-                wanted.as("n"));
-    }
-
-    private static TripModel model(Site site) {
-        List<SolarMonth> months = site.stays().stream().map(SiteStay::month).toList();
-        return new TripModel(
-                site.brief().trip(),
-                months,
-                site.stays().stream().map(SiteStay::budget).toList(),
-                SkyUncertainty.of(site.brief().sampling(), months));
-    }
-
-    /**
-     * All loads drawing so many times their power, through the inverter of the system, which stays as it is.
-     *
-     * @return the trip that takes so much
-     */
-    TripModel drawing(double factor) {
-        SystemWishes wishes = site.brief().system();
-        EnergyBrief energy = new EnergyBrief(
-                site.brief().loads(),
-                wishes.busVoltageV(),
-                model.budgets().get(0).inverterAsItIs(wishes.inverter()),
-                wishes.standbyW(),
-                OptionalDouble.empty());
-        return model.taking(energy.drawing(factor));
-    }
-
-    private List<LedgerDay> days(TripModel lived, Chargers chargers, double moreDriving) {
-        double alternatorW =
-                chargers.alternator().map(a -> a.chargerPowerW().value()).orElse(0.0);
-        double shoreW = chargers.shore().map(s -> s.chargerPowerW().value()).orElse(0.0);
-        return lived.days(
-                alternatorW,
-                shoreW,
-                stay -> Skies.DRAWN.bankC(lived, stay, site.offsetK().value()),
-                hours -> Math.min(24, hours + moreDriving),
-                hours -> hours);
+                "An answer comes within a second",
+                Source.definition());
+        return CONFIRMED.value("runs of the trip", Unit.COUNT, wanted.as("n"), affordable.as("n_max"));
     }
 
     Site site() {
         return site;
     }
 
-    TripModel model() {
-        return model;
+    Journey journey() {
+        return journey;
     }
 
     Derived runs() {
@@ -135,29 +98,21 @@ final class ChanceTrip {
 
     /** Whether no stay has any sun. */
     boolean isDark() {
-        return model.months().stream().allMatch(month -> month.yieldWhPerW().value() == 0);
-    }
-
-    /** All that the trip takes out of the bus [Wh]. */
-    double wholeTripWh() {
-        return model.days(0, 0, stay -> Skies.DRAWN.bankC(model, stay, 0), hours -> hours, hours -> hours).stream()
-                .mapToDouble(day -> day.nights()
-                        * (day.essential().loadsWh()
-                                + day.essential().inverterWh()
-                                + day.essential().standbyWh()
-                                + day.other().loadsWh()
-                                + day.other().inverterWh()))
-                .sum();
+        return journey.stays().stream()
+                .allMatch(stay -> stay.month().yieldWhPerW().value() == 0);
     }
 
     /** A pair with the chargers that go with such a bank. */
     Scenario scenario(double nominalWh, double solarW) {
-        return scenario(model, chargers(nominalWh), nominalWh, solarW, 0);
+        return scenario(journey, chargers(nominalWh), nominalWh, solarW);
     }
 
-    /** A pair with other chargers, on a trip that takes something else or drives some hours more each day. */
-    Scenario scenario(TripModel lived, Chargers chargers, double nominalWh, double solarW, double moreDriving) {
-        List<LedgerDay> days = days(lived, chargers, moreDriving);
+    /** A pair with other chargers, or on a changed trip. */
+    Scenario scenario(Journey changed, Chargers chargers, double nominalWh, double solarW) {
+        double alternatorW =
+                chargers.alternator().map(a -> a.chargerPowerW().value()).orElse(0.0);
+        double shoreW = chargers.shore().map(s -> s.chargerPowerW().value()).orElse(0.0);
+        List<LedgerDay> days = changed.days(alternatorW, shoreW);
         return new Scenario(days, site.chemistry(), nominalWh, age.value(), solarW, 1);
     }
 
@@ -165,16 +120,16 @@ final class ChanceTrip {
     Chargers chargers(double nominalWh) {
         return Chargers.of(
                 site,
-                Derived.computed(
-                        "rated energy tried", nominalWh, Unit.WATT_HOUR, Formula.definition("by halving the range")));
+                Derived.convention(
+                        "rated energy tried", nominalWh, Unit.WATT_HOUR, "One of those tried", Source.definition()));
     }
 
-    /** Share of the searched lives that run flat. */
+    /** Share of the searched runs that run flat. */
     double searchedShare(Scenario scenario) {
         return (double) Simulation.flatRuns(scenario.ledger(), searched, searchedRuns) / searchedRuns;
     }
 
-    /** Share of all lives that run flat. */
+    /** Share of all runs that run flat. */
     double share(Scenario scenario) {
         return (double) flat(scenario) / (int) runs.value();
     }
@@ -183,35 +138,29 @@ final class ChanceTrip {
         return Simulation.flatRuns(scenario.ledger(), weather, (int) runs.value());
     }
 
-    /** The chance in all lives, traced. */
-    Endurance.Chance chance(Scenario scenario, String label, Derived nominalWh, Optional<Derived> solarW) {
-        Proportion chance = Proportion.of(flat(scenario), (int) runs.value());
-        Input[] grounds = grounds(nominalWh, solarW);
-        String text =
-                "p = n_flat / N: lives of the trip in which an essential load goes short, the bank aged to a share a";
-        String range = "Wilson's range of 95 % for p = n_flat / N";
-        return new Endurance.Chance(
-                Derived.computed(label, chance.value(), Unit.SHARE, new Formula(text, METHOD), grounds),
-                Derived.computed(label + ", low end", chance.low(), Unit.SHARE, new Formula(range, METHOD), grounds),
-                Derived.computed(label + ", high end", chance.high(), Unit.SHARE, new Formula(range, METHOD), grounds));
+    /** The chance in all runs, traced. */
+    Endurance.Chance chance(Scenario scenario, String whose, Derived nominalWh, Optional<Derived> solarW) {
+        Derived chance = CHANCE.value(
+                whose + "chance of running flat", share(scenario), Unit.SHARE, grounds(whose, nominalWh, solarW));
+        ConfidenceInterval interval = ConfidenceInterval.of(chance, runs);
+        return new Endurance.Chance(chance, interval.low(), interval.high());
     }
 
-    private Input[] grounds(Derived nominalWh, Optional<Derived> solarW) {
+    private Input[] grounds(String whose, Derived nominalWh, Optional<Derived> solarW) {
         List<Input> inputs = new ArrayList<>(List.of(
-                nominalWh.as("E"), age.as("a"), runs.as("N"), site.offsetK().as("dT")));
-        Chargers chargers = Chargers.of(site, nominalWh);
+                nominalWh.as("E"), age.as("a"), runs.as("N"), journey.offsetK().as("dT")));
+        Chargers chargers = Chargers.of(site, nominalWh, whose);
         chargers.alternator()
                 .ifPresent(alternator -> inputs.add(alternator.chargerPowerW().as("P_alternator")));
         chargers.shore().ifPresent(shore -> inputs.add(shore.chargerPowerW().as("P_shore")));
         solarW.ifPresent(power -> inputs.add(power.as("P")));
-        for (int i = 0; i < model.months().size(); i++) {
-            String n = Integer.toString(i + 1);
-            inputs.add(model.budgets().get(i).dailyTotalWh().as("E_d" + n));
-            inputs.add(model.months().get(i).yieldWhPerW().as("y" + n));
-            inputs.add(model.months().get(i).sky().clearnessSpread().as("s" + n));
-            inputs.add(model.uncertainty().ofMeans().get(i).as("u" + n));
+        for (JourneyStay stay : journey.stays()) {
+            inputs.add(stay.budget().dailyTotalWh().as("E_d"));
+            inputs.add(stay.month().yieldWhPerW().as("y"));
+            inputs.add(stay.month().sky().clearnessSpread().as("s"));
+            inputs.add(journey.uncertainty().ofMeans().get(stay.index()).as("u"));
         }
-        inputs.add(model.uncertainty().ofSpread().as("v"));
+        inputs.add(journey.uncertainty().ofSpread().as("v"));
         return inputs.toArray(Input[]::new);
     }
 }

@@ -1,8 +1,8 @@
 package wayside.sizing.charging;
 
-import java.util.OptionalDouble;
+import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -21,127 +21,111 @@ public record AlternatorCharger(Derived chargerCurrentA, Derived limitA, Derived
     private static final double ALTERNATOR_V = 13.5;
     private static final double USABLE_SHARE = 0.5;
     private static final double EFFICIENCY = 0.92;
+    private static final Expression NEEDED = Expression.commonPractice("I_need = E_in / (max(h, h_min) V_c)")
+            .with("h_min", ChargerNeed.SHORTEST_HOURS, Unit.HOUR);
+    private static final Expression LIMIT = Expression.commonPractice("I_max = I_alt s V_alt eta / V_c");
+    private static final Expression MOST = Expression.commonPractice("I_most = min(I_max, P_max / V_c)");
+    private static final Expression ENERGY = Expression.definition("E = P_in h");
+    private static final Expression INPUT_CURRENT = Expression.definition("I = P / (eta V_alt)");
 
     /**
      * @param need of the bank
      * @param hoursPerDay driving [h], above 0
-     * @param givenA rated output of the charger, when it is already chosen [A]
-     * @param alternatorA label of the alternator, when it is known [A]
-     * @param path JSON Pointer of the system: {@code /system}
+     * @param wishes the charger and the alternator, as far as they are known
      */
-    public static AlternatorCharger of(
-            ChargerNeed need, Derived hoursPerDay, OptionalDouble givenA, OptionalDouble alternatorA, String path) {
-        Derived limit = limit(need, alternatorA, path);
-        Derived current = givenA.isPresent()
+    public static AlternatorCharger of(ChargerNeed need, Derived hoursPerDay, SystemWishes wishes) {
+        Derived limit = limit(need, wishes);
+        Derived current = wishes.alternatorChargerA().isPresent()
                 ? Derived.given(
                         "alternator charger: rated output",
-                        givenA.getAsDouble(),
+                        wishes.alternatorChargerA().getAsDouble(),
                         Unit.AMPERE,
-                        path + "/alternatorChargerA")
+                        wishes.at("alternatorChargerA"))
                 : chosen(need, hoursPerDay, limit);
-        Derived power = need.powerW("alternator charger: power at the bank", current);
-        Derived taken = need.takenW("alternator charger: power that the bank takes", power);
+        Derived power = need.powerW(need.whose() + "alternator charger: power at the bank", current);
+        Derived taken = need.takenW(need.whose() + "alternator charger: power that the bank takes", power);
         return new AlternatorCharger(current, limit, power, taken);
     }
 
     /**
      * Into the bank in a day's driving [Wh].
      *
+     * @param stay whose day: {@code stay 2}
      * @param hoursPerDay driving [h]
      */
-    public Derived energyPerDayWh(Derived hoursPerDay) {
-        return Derived.computed(
-                "alternator charger: energy of a day's driving",
-                takenPowerW.value() * hoursPerDay.value(),
+    public Derived energyPerDayWh(String stay, Derived hoursPerDay) {
+        return ENERGY.value(
+                stay + ": energy of the alternator charger each day",
                 Unit.WATT_HOUR,
-                Formula.definition("E = P_in h"),
                 takenPowerW.as("P_in"),
                 hoursPerDay.as("h"));
     }
 
     /** What the vehicle's wiring must bring to the charger [A]. */
     public Derived inputCurrentA() {
-        Derived voltage = voltage("/system/alternatorRatingA");
-        Derived efficiency = efficiency("/system/alternatorChargerA");
-        return Derived.computed(
+        return INPUT_CURRENT.value(
                 "alternator charger: current from the alternator",
-                chargerPowerW.value() / (efficiency.value() * voltage.value()),
                 Unit.AMPERE,
-                Formula.definition("I = P / (eta V_alt)"),
                 chargerPowerW.as("P"),
-                efficiency.as("eta"),
-                voltage.as("V_alt"));
+                efficiency().as("eta"),
+                voltage().as("V_alt"));
     }
 
     private static Derived chosen(ChargerNeed need, Derived hoursPerDay, Derived limit) {
-        Derived refill = need.refillWh();
-        double neededA =
-                refill.value() / (hoursPerDay.value() * need.chargingVoltageV().value());
-        double acceptedA = need.acceptedW().value() / need.chargingVoltageV().value();
-        double most = CommonRatings.atMostA(Math.min(limit.value(), acceptedA));
-        return Derived.computed(
-                "alternator charger: rated output",
-                Math.min(CommonRatings.atLeastA(neededA), most),
+        Derived needed = NEEDED.value(
+                need.whose() + "alternator charger: output that refills the bank in the day's driving",
                 Unit.AMPERE,
-                Formula.commonPractice(
-                        "next common rating above E_in / (h V_c), not above what alternator (I_max) and bank (P_max / V_c) allow"),
-                refill.as("E_in"),
+                need.refillWh().as("E_in"),
                 hoursPerDay.as("h"),
-                need.chargingVoltageV().as("V_c"),
+                need.chargingVoltageV().as("V_c"));
+        Derived most = MOST.value(
+                need.whose() + "alternator charger: most that alternator and bank allow",
+                Unit.AMPERE,
                 limit.as("I_max"),
-                need.acceptedW().as("P_max"));
+                need.acceptedW().as("P_max"),
+                need.chargingVoltageV().as("V_c"));
+        return CommonRatings.next(need.whose() + "alternator charger: rated output", needed, most);
     }
 
-    private static Derived limit(ChargerNeed need, OptionalDouble alternatorA, String path) {
-        Derived rating = Derived.assumed(
+    private static Derived limit(ChargerNeed need, SystemWishes wishes) {
+        Derived rating = Derived.byDefault(
                         "alternator: rating",
                         ALTERNATOR_A,
                         Unit.AMPERE,
-                        path + "/alternatorRatingA",
+                        wishes.at("alternatorRatingA"),
                         "Usual for a van; read it off the alternator's label",
                         Source.commonPractice())
-                .unlessGiven(alternatorA);
-        Derived share = Derived.assumed(
+                .unlessGiven(wishes.alternatorRatingA());
+        Derived share = Derived.convention(
                 "alternator: share that may charge the bank",
                 USABLE_SHARE,
                 Unit.SHARE,
-                path + "/alternatorRatingA",
                 "Hot or at idle it gives far less than its label, and the vehicle needs its part",
                 Source.commonPractice());
-        Derived voltage = voltage(path + "/alternatorRatingA");
-        Derived efficiency = efficiency(path + "/alternatorChargerA");
-        return Derived.computed(
+        return LIMIT.value(
                 "alternator charger: most that the alternator allows",
-                rating.value()
-                        * share.value()
-                        * voltage.value()
-                        * efficiency.value()
-                        / need.chargingVoltageV().value(),
                 Unit.AMPERE,
-                Formula.commonPractice("I_max = s I_alt V_alt eta / V_c"),
-                share.as("s"),
                 rating.as("I_alt"),
-                voltage.as("V_alt"),
-                efficiency.as("eta"),
+                share.as("s"),
+                voltage().as("V_alt"),
+                efficiency().as("eta"),
                 need.chargingVoltageV().as("V_c"));
     }
 
-    private static Derived voltage(String path) {
-        return Derived.assumed(
+    private static Derived voltage() {
+        return Derived.convention(
                 "alternator: voltage when hot",
                 ALTERNATOR_V,
                 Unit.VOLT,
-                path,
                 "A 12 V vehicle; hot alternators hold 13.6 V or less",
                 Source.commonPractice());
     }
 
-    private static Derived efficiency(String path) {
-        return Derived.assumed(
+    private static Derived efficiency() {
+        return Derived.convention(
                 "alternator charger: efficiency",
                 EFFICIENCY,
                 Unit.SHARE,
-                path,
                 "Converters of this kind give 90 to 95 %",
                 Source.commonPractice());
     }

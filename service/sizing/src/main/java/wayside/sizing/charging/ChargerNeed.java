@@ -1,14 +1,14 @@
 package wayside.sizing.charging;
 
-import wayside.sizing.storage.ChargeAcceptance;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Unit;
 
 /**
  * The bank that a charger feeds.
  *
+ * @param whose opens the labels of what differs from bank to bank: {@code rule of thumb: }; empty for the answer's own
  * @param data of its chemistry
  * @param nominalEnergyWh rated [Wh]
  * @param bankVoltageV nominal [V]
@@ -17,68 +17,60 @@ import wayside.sizing.trace.Unit;
  * @param dailyWh out of its terminals on a usual day [Wh]
  */
 public record ChargerNeed(
+        String whose,
         ChemistryData data,
         Derived nominalEnergyWh,
         Derived bankVoltageV,
         Derived chargingVoltageV,
         Derived acceptedW,
         Derived dailyWh) {
+    /** A few seconds a day charge as a charger of any size does: next to nothing does not ask for an endless one. */
+    static final double SHORTEST_HOURS = 0.001;
+
+    private static final Expression CHARGING_VOLTAGE = Expression.definition("V_c = n V_cell");
+    private static final Expression ACCEPTED = Expression.commonPractice("P_max = E r (V_c / V)");
+    private static final Expression REFILL = Expression.definition("E_in = E_d / eta");
+    private static final Expression POWER = Expression.definition("P = I V_c");
+    private static final Expression TAKEN = Expression.definition("P_in = min(P, P_max)");
 
     public static ChargerNeed of(
-            ChemistryData data, Derived nominalEnergyWh, Derived bankVoltageV, Derived busVoltageV, Derived dailyWh) {
-        Derived cells = data.cellsInSeries(busVoltageV.value());
-        Derived charging = Derived.computed(
+            String whose,
+            ChemistryData data,
+            Derived nominalEnergyWh,
+            Derived bankVoltageV,
+            Derived busVoltageV,
+            Derived dailyWh) {
+        Derived charging = CHARGING_VOLTAGE.value(
                 "voltage of the bank while charging",
-                cells.value() * data.meanChargeCellVoltageV().value(),
                 Unit.VOLT,
-                Formula.definition("V_c = n V_cell"),
-                cells.as("n"),
+                data.cellsInSeries(busVoltageV.value()).as("n"),
                 data.meanChargeCellVoltageV().as("V_cell"));
-        Derived accepted = Derived.computed(
-                "power that the bank takes below the knee",
-                ChargeAcceptance.maximumPowerW(
-                        nominalEnergyWh.value(),
-                        data.maximumChargeRate().typical().value(),
-                        charging.value() / bankVoltageV.value()),
+        Derived accepted = ACCEPTED.value(
+                whose + "power that the bank takes below the knee",
                 Unit.WATT,
-                Formula.commonPractice("P_max = r E V_c / V"),
-                data.maximumChargeRate().typical().as("r"),
                 nominalEnergyWh.as("E"),
+                data.maximumChargeRate().typical().as("r"),
                 charging.as("V_c"),
                 bankVoltageV.as("V"));
-        return new ChargerNeed(data, nominalEnergyWh, bankVoltageV, charging, accepted, dailyWh);
+        return new ChargerNeed(whose, data, nominalEnergyWh, bankVoltageV, charging, accepted, dailyWh);
     }
 
     /** Energy that a charger must put in each day to replace what was taken [Wh]. */
     public Derived refillWh() {
-        return Derived.computed(
+        return REFILL.value(
                 "energy to put in each day",
-                dailyWh.value() / data.roundTripEfficiency().value(),
                 Unit.WATT_HOUR,
-                Formula.definition("E_in = E_d / eta"),
                 dailyWh.as("E_d"),
                 data.roundTripEfficiency().as("eta"));
     }
 
     /** Power of a charger's amperes at the bank [W]. */
-    Derived powerW(String label, Derived currentA) {
-        return Derived.computed(
-                label,
-                currentA.value() * chargingVoltageV.value(),
-                Unit.WATT,
-                Formula.definition("P = I V_c"),
-                currentA.as("I"),
-                chargingVoltageV.as("V_c"));
+    public Derived powerW(String label, Derived currentA) {
+        return POWER.value(label, Unit.WATT, currentA.as("I"), chargingVoltageV.as("V_c"));
     }
 
     /** The same, but not more than the bank takes [W]. */
     Derived takenW(String label, Derived powerW) {
-        return Derived.computed(
-                label,
-                Math.min(powerW.value(), acceptedW.value()),
-                Unit.WATT,
-                Formula.definition("P_in = smaller of P and P_max"),
-                powerW.as("P"),
-                acceptedW.as("P_max"));
+        return TAKEN.value(label, Unit.WATT, powerW.as("P"), acceptedW.as("P_max"));
     }
 }

@@ -2,39 +2,47 @@ package wayside.sizing.charging;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import wayside.sizing.storage.ChargeAcceptance;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
-import wayside.sizing.trace.Input;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Unit;
 
 /**
- * How long a recharge takes with all sources at once, against what the bank accepts: {@code t = (s_k - s_0) E / (eta P) +
- * tau ln((1 - s_k) / (1 - s_1))}, {@code tau = E (1 - k) / (eta P_max)}. s_0 and s_1 [share] are where it starts and ends,
- * s_k [share] is where the bank begins to take less than the sources give, k [share] the knee at the maximum power P_max
- * [W], P [W] the sources together but not more than P_max, E [Wh] the rated energy, eta [share] the charge efficiency.
- * Full is where the current has fallen to the tail. It is always longer than energy divided by power.
+ * How long a recharge takes with all sources at once, against what the bank accepts ({@link ChargeAcceptance}). Full is where
+ * the current has fallen to the tail. It is always longer than energy divided by power.
  *
  * <p>Valid for steady sources. Common practice, no source; held against published figures in the tests.
  */
 public final class RechargeTime {
     private static final int CURVE_POINTS = 48;
+    private static final Expression ALL = Expression.definition("P_all = sum(P_i)");
+    private static final Expression LEFT = Expression.definition("P = max(0, P_all - P_loads)");
+    private static final Expression END = Expression.commonPractice("s1 = min(s, 1 - (1 - k) min(1, r_tail / r))");
+    private static final Expression STEADY = Expression.definition("P_in = min(P, P_max)");
+    private static final Expression HOURS = Expression.definition("t = t1 + t2");
+    private static final Expression PLAIN_HOURS = Expression.definition("t = max(0, s1 - s0) E / P");
+    private static final Expression ENERGY =
+            Expression.definition("E_i = (max(0, s1 - s0) E / eta + (P_all - P) t) P_i / P_all");
 
+    private final String whose;
     private final ChargerNeed bank;
-    private final List<ChargingSource> sources;
     private final Derived from;
-    private final Derived to;
+    private final Derived allW;
     private final Derived sourceW;
     private final Derived end;
 
     private RechargeTime(ChargerNeed bank, List<ChargingSource> sources, Derived loadW, Derived from, Derived to) {
+        this.whose = "recharge by " + names(sources) + ": ";
         this.bank = bank;
-        this.sources = sources;
         this.from = from;
-        this.to = to;
-        this.sourceW = together(sources, loadW);
-        this.end = end();
+        this.allW = ALL.value(
+                whose + "power of all sources together",
+                Unit.WATT,
+                sources.stream().map(source -> source.powerW().as("P_i")).toList());
+        this.sourceW = LEFT.value(whose + "power left for the bank", Unit.WATT, allW.as("P_all"), loadW.as("P_loads"));
+        this.end = end(bank.data(), to);
     }
 
     /**
@@ -55,31 +63,54 @@ public final class RechargeTime {
 
     /** Hours that it takes [h]. Asks for {@code sourceW} above 0. */
     public Derived hours() {
-        return Derived.computed(
-                "recharge: hours",
-                hoursTo(end.value()),
+        Derived steadyW = STEADY.value(
+                whose + "power until the taper",
+                Unit.WATT,
+                sourceW.as("P"),
+                bank.acceptedW().as("P_max"));
+        Derived taperStart = ChargeAcceptance.TAPER_START.value(
+                whose + "state of charge where the taper begins",
+                Unit.SHARE,
+                bank.data().chargeKnee().as("k"),
+                steadyW.as("P_in"),
+                bank.acceptedW().as("P_max"));
+        return HOURS.value(
+                whose + "hours",
                 Unit.HOUR,
-                Formula.commonPractice(
-                        "t = (s_k - s0) E / (eta P) + tau ln((1 - s_k) / (1 - s1)), tau = E (1 - k) / (eta"
-                                + " P_max), P at most P_max, s_k = 1 - (1 - k) P / P_max"),
+                steadyHours(steadyW, taperStart).as("t1"),
+                taperHours(taperStart).as("t2"));
+    }
+
+    private Derived steadyHours(Derived steadyW, Derived taperStart) {
+        return ChargeAcceptance.STEADY_HOURS.value(
+                whose + "hours until the taper",
+                Unit.HOUR,
+                taperStart.as("s_k"),
+                end.as("s1"),
+                from.as("s0"),
+                steadyW.as("P_in"),
+                bank.data().chargeEfficiency().as("eta"),
+                bank.nominalEnergyWh().as("E"));
+    }
+
+    private Derived taperHours(Derived taperStart) {
+        return ChargeAcceptance.TAPER_HOURS.value(
+                whose + "hours of the taper",
+                Unit.HOUR,
+                taperStart.as("s_k"),
                 from.as("s0"),
                 end.as("s1"),
-                bank.nominalEnergyWh().as("E"),
-                bank.data().chargeEfficiency().as("eta"),
-                sourceW.as("P"),
                 bank.acceptedW().as("P_max"),
+                bank.data().chargeEfficiency().as("eta"),
+                bank.nominalEnergyWh().as("E"),
                 bank.data().chargeKnee().as("k"));
     }
 
     /** What plain division would say [h]. Asks for {@code sourceW} above 0. */
     public Derived plainDivisionHours() {
-        double energy =
-                Math.max(0, end.value() - from.value()) * bank.nominalEnergyWh().value();
-        return Derived.computed(
-                "recharge: energy divided by power",
-                energy / sourceW.value(),
+        return PLAIN_HOURS.value(
+                whose + "energy divided by power",
                 Unit.HOUR,
-                Formula.definition("t = (s1 - s0) E / P"),
                 end.as("s1"),
                 from.as("s0"),
                 bank.nominalEnergyWh().as("E"),
@@ -88,7 +119,7 @@ public final class RechargeTime {
 
     /** The recharge drawn: evenly spaced moments from start to end. Asks for {@code sourceW} above 0. */
     public List<ChargePoint> curve() {
-        double hours = hoursTo(end.value());
+        double hours = hours().value();
         List<ChargePoint> points = new ArrayList<>();
         for (int i = 0; i <= CURVE_POINTS; i++) {
             double hour = hours * i / CURVE_POINTS;
@@ -104,41 +135,17 @@ public final class RechargeTime {
      * @param source one of those given
      */
     public Derived energyWh(ChargingSource source, Derived hours) {
-        double stored =
-                Math.max(0, end.value() - from.value()) * bank.nominalEnergyWh().value();
-        double all = sources.stream().mapToDouble(s -> s.powerW().value()).sum();
-        double net = stored / bank.data().chargeEfficiency().value();
-        double loads = (all - sourceW.value()) * hours.value();
-        return Derived.computed(
+        return ENERGY.value(
                 source.name() + ": energy of the recharge",
-                (net + loads) * source.powerW().value() / all,
                 Unit.WATT_HOUR,
-                Formula.definition("E_i = ((s1 - s0) E / eta + (P_all - P) t) P_i / P_all"),
                 end.as("s1"),
                 from.as("s0"),
                 bank.nominalEnergyWh().as("E"),
                 bank.data().chargeEfficiency().as("eta"),
+                allW.as("P_all"),
                 sourceW.as("P"),
                 hours.as("t"),
                 source.powerW().as("P_i"));
-    }
-
-    private double hoursTo(double state) {
-        double steadyW = Math.min(sourceW.value(), bank.acceptedW().value());
-        double knee = bank.data().chargeKnee().value();
-        double meets = ChargeAcceptance.taperStart(steadyW, bank.acceptedW().value(), knee);
-        double perHour = steadyW
-                * bank.data().chargeEfficiency().value()
-                / bank.nominalEnergyWh().value();
-        double steady = Math.max(0, Math.min(meets, state) - from.value()) / perHour;
-        double taperFrom = Math.max(meets, from.value());
-        if (state <= taperFrom) {
-            return steady;
-        }
-        double decay = bank.acceptedW().value()
-                * bank.data().chargeEfficiency().value()
-                / (bank.nominalEnergyWh().value() * (1 - knee));
-        return steady + Math.log((1 - taperFrom) / (1 - state)) / decay;
     }
 
     private double stateAfter(double hour) {
@@ -158,34 +165,16 @@ public final class RechargeTime {
         return Math.min(sourceW.value(), accepted);
     }
 
-    private static Derived together(List<ChargingSource> sources, Derived loadW) {
-        List<Input> inputs = new ArrayList<>();
-        double sum = 0;
-        for (ChargingSource source : sources) {
-            inputs.add(source.powerW().as("P_" + source.name()));
-            sum += source.powerW().value();
-        }
-        inputs.add(loadW.as("P_loads"));
-        return Derived.computed(
-                "power for the bank from all sources",
-                Math.max(0, sum - loadW.value()),
-                Unit.WATT,
-                Formula.definition("P = sum of all sources - P_loads, at least 0"),
-                inputs.toArray(Input[]::new));
+    private static String names(List<ChargingSource> sources) {
+        return sources.isEmpty()
+                ? "nothing"
+                : sources.stream().map(ChargingSource::name).collect(Collectors.joining(", "));
     }
 
-    private Derived end() {
-        ChemistryData data = bank.data();
-        double full = ChargeAcceptance.fullAt(
-                data.chargeKnee().value(),
-                data.maximumChargeRate().typical().value(),
-                data.tailRate().value());
-        return Derived.computed(
+    private static Derived end(ChemistryData data, Derived to) {
+        return END.value(
                 "state of charge at the end",
-                Math.min(to.value(), full),
                 Unit.SHARE,
-                Formula.commonPractice(
-                        "s1 = smaller of s and 1 - (1 - k) r_tail / r, where the current has fallen to the tail"),
                 to.as("s"),
                 data.chargeKnee().as("k"),
                 data.tailRate().as("r_tail"),

@@ -1,8 +1,8 @@
 package wayside.sizing.charging;
 
-import java.util.OptionalDouble;
+import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -17,75 +17,73 @@ import wayside.sizing.trace.Unit;
 public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived takenPowerW) {
     private static final double EFFICIENCY = 0.88;
     private static final double NIGHT_HOURS = 10;
+    private static final Expression NEEDED = Expression.commonPractice(
+                    "I_need = max(E_in / max(h, h_min), E / n) / V_c")
+            .with("h_min", ChargerNeed.SHORTEST_HOURS, Unit.HOUR);
+    private static final Expression MOST = Expression.commonPractice("I_most = P_max / V_c");
+    private static final Expression FROM_THE_MAINS = Expression.definition("P_mains = P / eta");
+    private static final Expression ENERGY = Expression.definition("E = P_in h");
 
     /**
      * @param need of the bank
      * @param hoursPerDay at the hookup [h], above 0
-     * @param givenW rated output of the charger, when it is already chosen [W]
-     * @param path JSON Pointer of the system: {@code /system}
+     * @param wishes the charger, as far as it is known
      */
-    public static ShoreCharger of(ChargerNeed need, Derived hoursPerDay, OptionalDouble givenW, String path) {
-        Derived power = givenW.isPresent()
-                ? Derived.given("shore charger: rated output", givenW.getAsDouble(), Unit.WATT, path + "/shoreChargerW")
-                : chosen(need, hoursPerDay, path);
-        Derived efficiency = Derived.assumed(
+    public static ShoreCharger of(ChargerNeed need, Derived hoursPerDay, SystemWishes wishes) {
+        Derived power = wishes.shoreChargerW().isPresent()
+                ? Derived.given(
+                        "shore charger: rated output",
+                        wishes.shoreChargerW().getAsDouble(),
+                        Unit.WATT,
+                        wishes.at("shoreChargerW"))
+                : chosen(need, hoursPerDay);
+        Derived efficiency = Derived.convention(
                 "shore charger: efficiency",
                 EFFICIENCY,
                 Unit.SHARE,
-                path + "/shoreChargerW",
                 "Mains chargers give 80 to 93 % of what they draw",
                 Source.commonPractice());
-        Derived mains = Derived.computed(
-                "shore charger: power from the mains",
-                power.value() / efficiency.value(),
-                Unit.WATT,
-                Formula.definition("P_mains = P / eta"),
-                power.as("P"),
-                efficiency.as("eta"));
-        Derived taken = need.takenW("shore charger: power that the bank takes", power);
+        Derived mains = FROM_THE_MAINS.value(
+                "shore charger: power from the mains", Unit.WATT, power.as("P"), efficiency.as("eta"));
+        Derived taken = need.takenW(need.whose() + "shore charger: power that the bank takes", power);
         return new ShoreCharger(power, mains, taken);
     }
 
     /**
      * Into the bank in a day's hours at the hookup [Wh].
      *
+     * @param stay whose day: {@code stay 2}
      * @param hoursPerDay plugged in [h]
      */
-    public Derived energyPerDayWh(Derived hoursPerDay) {
-        return Derived.computed(
-                "shore charger: energy of a day's hours at the hookup",
-                takenPowerW.value() * hoursPerDay.value(),
+    public Derived energyPerDayWh(String stay, Derived hoursPerDay) {
+        return ENERGY.value(
+                stay + ": energy of the shore charger each day",
                 Unit.WATT_HOUR,
-                Formula.definition("E = P_in h"),
                 takenPowerW.as("P_in"),
                 hoursPerDay.as("h"));
     }
 
-    private static Derived chosen(ChargerNeed need, Derived hoursPerDay, String path) {
-        Derived night = Derived.assumed(
+    private static Derived chosen(ChargerNeed need, Derived hoursPerDay) {
+        Derived night = Derived.convention(
                 "shore charger: hours to fill an empty bank",
                 NIGHT_HOURS,
                 Unit.HOUR,
-                path + "/shoreChargerW",
                 "Full again after a night at a hookup",
                 Source.commonPractice());
-        Derived refill = need.refillWh();
-        double voltage = need.chargingVoltageV().value();
-        double neededW = Math.max(
-                refill.value() / hoursPerDay.value(), need.nominalEnergyWh().value() / night.value());
-        double most = CommonRatings.atMostA(need.acceptedW().value() / voltage);
-        Derived current = Derived.computed(
-                "shore charger: rated output in amperes",
-                Math.min(CommonRatings.atLeastA(neededW / voltage), most),
+        Derived needed = NEEDED.value(
+                need.whose() + "shore charger: output that puts back a day at the hookup and an empty bank in a night",
                 Unit.AMPERE,
-                Formula.commonPractice(
-                        "next common rating above E_in / (h V_c) and E / (n V_c), not above P_max / V_c"),
-                refill.as("E_in"),
+                need.refillWh().as("E_in"),
                 hoursPerDay.as("h"),
                 need.nominalEnergyWh().as("E"),
                 night.as("n"),
-                need.chargingVoltageV().as("V_c"),
-                need.acceptedW().as("P_max"));
-        return need.powerW("shore charger: rated output", current);
+                need.chargingVoltageV().as("V_c"));
+        Derived most = MOST.value(
+                need.whose() + "shore charger: most that the bank takes",
+                Unit.AMPERE,
+                need.acceptedW().as("P_max"),
+                need.chargingVoltageV().as("V_c"));
+        Derived current = CommonRatings.next(need.whose() + "shore charger: rated output in amperes", needed, most);
+        return need.powerW(need.whose() + "shore charger: rated output", current);
     }
 }

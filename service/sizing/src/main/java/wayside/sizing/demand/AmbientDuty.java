@@ -5,31 +5,32 @@ import java.util.List;
 import wayside.sizing.brief.DutyPoint;
 import wayside.sizing.brief.Load;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Input;
+import wayside.sizing.trace.NamedOperation;
+import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /** Duty cycle of a compressor fridge, read off its own curve of duty against ambient temperature. */
 public final class AmbientDuty {
-    private static final Formula INTERPOLATION =
-            Formula.definition("d = d1 + (d2 - d1) (Ta - T1) / (T2 - T1), held at the ends");
+    private static final NamedOperation BETWEEN_POINTS = NamedOperation.of(
+            NamedOperation.Kind.INTERPOLATION,
+            "Linear between the two temperatures T around Ta, of the duties d that belong to them; held at the ends",
+            Source.definition());
 
     private AmbientDuty() {}
 
-    static Derived at(Load load, String path, Derived ambientC) {
+    static Derived at(Load load, Derived ambientC, String stay) {
         List<DutyPoint> points = load.ambientDuty();
         List<Input> inputs = new ArrayList<>(List.of(ambientC.as("Ta")));
-        for (int i = 0; i < points.size(); i++) {
-            String name = load.name() + ": duty at " + trimmed(points.get(i).ambientC()) + " C";
-            inputs.add(Derived.given(name, points.get(i).dutyCycle(), Unit.SHARE, path + "/ambientDuty/" + i)
-                    .as("d" + (i + 1)));
+        for (DutyPoint point : points) {
+            String name = load.name() + ": duty at " + trimmed(point.ambientC()) + " C";
+            inputs.add(Derived.given(name + ", its temperature", point.ambientC(), Unit.CELSIUS, point.at("ambientC"))
+                    .as("T"));
+            inputs.add(Derived.given(name, point.dutyCycle(), Unit.SHARE, point.at("dutyCycle"))
+                    .as("d"));
         }
-        return Derived.computed(
-                load.name() + ": duty cycle",
-                interpolate(points, ambientC.value()),
-                Unit.SHARE,
-                INTERPOLATION,
-                inputs.toArray(Input[]::new));
+        return BETWEEN_POINTS.value(
+                stay + load.name() + ": duty cycle", interpolate(points, ambientC.value()), Unit.SHARE, inputs);
     }
 
     /**

@@ -2,83 +2,77 @@ package wayside.sizing.demand;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Supply;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Unit;
 
 /**
  * The load list in figures, at the loads' own plugs.
  *
+ * @param whose opens the labels of what another stay of the same trip has otherwise: {@code stay 2: }; else empty
  * @param loads in the order of the list
  * @param dc all direct-current loads
  * @param ac all loads behind the inverter
  */
-public record Demand(List<LoadDemand> loads, SupplyDemand dc, SupplyDemand ac) {
+public record Demand(String whose, List<LoadDemand> loads, SupplyDemand dc, SupplyDemand ac) {
+    private static final Expression ENERGY = Expression.definition("E_all = sum(E)");
+    private static final Expression POWER = Expression.definition("P_all = sum(P)");
+    private static final Expression SURGE = Expression.commonPractice("S = P + max(Ps)");
+    private static final Expression SURGE_OF_NOTHING = Expression.commonPractice("S = P");
+
     public Demand {
         loads = List.copyOf(loads);
+    }
+
+    /** Where there is one temperature only. */
+    public static Demand of(List<Load> loads, Derived ambientC) {
+        return of(loads, ambientC, "");
     }
 
     /**
      * @param loads at least one
      * @param ambientC air temperature [C]
+     * @param stay opens the labels of what the temperature decides
      */
-    public static Demand of(List<Load> loads, Derived ambientC) {
+    public static Demand of(List<Load> loads, Derived ambientC, String stay) {
+        String whose = loads.stream().allMatch(load -> load.ambientDuty().isEmpty()) ? "" : stay;
         List<LoadDemand> demands = new ArrayList<>();
-        for (int i = 0; i < loads.size(); i++) {
-            demands.add(LoadEnergy.of(loads.get(i), i, ambientC));
+        for (Load load : loads) {
+            demands.add(LoadEnergy.of(load, ambientC, whose));
         }
-        return new Demand(demands, total(demands, Supply.DC), total(demands, Supply.AC));
+        return new Demand(whose, demands, total(whose, demands, Supply.DC), total(whose, demands, Supply.AC));
     }
 
     public boolean hasAc() {
-        return loads.stream().anyMatch(demand -> demand.load().supply() == Supply.AC);
+        return loads.stream().anyMatch(demand -> demand.load().isAc());
     }
 
-    private static SupplyDemand total(List<LoadDemand> all, Supply supply) {
+    private static SupplyDemand total(String whose, List<LoadDemand> all, Supply supply) {
         String name = supply.name() + " loads: ";
-        List<LoadDemand> demands =
-                all.stream().filter(d -> d.load().supply() == supply).toList();
-        Derived energy = sum(name + "daily energy", Unit.WATT_HOUR, "E", demands, LoadDemand::dailyEnergyWh);
-        Derived peak = sum(name + "power, all running", Unit.WATT, "P", demands, LoadDemand::runningPowerW);
+        List<LoadDemand> demands = all.stream()
+                .filter(d -> d.load().isAc() == (supply == Supply.AC))
+                .toList();
+        Derived energy = ENERGY.value(
+                whose + name + "daily energy", Unit.WATT_HOUR, list("E", demands, LoadDemand::dailyEnergyWh));
+        Derived peak =
+                POWER.value(name + "power, all running", Unit.WATT, list("P", demands, LoadDemand::runningPowerW));
         return new SupplyDemand(energy, peak, surge(name, demands, peak));
     }
 
-    private static Derived sum(
-            String label, Unit unit, String symbol, List<LoadDemand> demands, Function<LoadDemand, Derived> part) {
-        List<Input> inputs = new ArrayList<>();
-        double sum = 0;
-        for (LoadDemand demand : demands) {
-            Derived value = part.apply(demand);
-            inputs.add(value.as(symbol + (inputs.size() + 1)));
-            sum += value.value();
-        }
-        return Derived.computed(
-                label,
-                sum,
-                unit,
-                Formula.definition(symbol + " = sum of all " + symbol.toLowerCase(Locale.ROOT)),
-                inputs.toArray(Input[]::new));
+    private static Derived surge(String name, List<LoadDemand> demands, Derived peak) {
+        List<Input> inputs = list("Ps", demands, LoadDemand::extraSurgeW);
+        inputs.add(0, peak.as("P"));
+        return (demands.isEmpty() ? SURGE_OF_NOTHING : SURGE)
+                .value(name + "surge, all running and the hardest start", Unit.WATT, inputs);
     }
 
-    private static Derived surge(String name, List<LoadDemand> demands, Derived peak) {
-        List<Input> inputs = new ArrayList<>(List.of(peak.as("P")));
-        double largest = 0;
-        for (LoadDemand demand : demands) {
-            if (demand.extraSurgeW().value() > 0) {
-                inputs.add(demand.extraSurgeW().as("Ps" + inputs.size()));
-                largest = Math.max(largest, demand.extraSurgeW().value());
-            }
-        }
-        return Derived.computed(
-                name + "surge, all running and the hardest start",
-                peak.value() + largest,
-                Unit.WATT,
-                Formula.commonPractice("S = P + largest Ps"),
-                inputs.toArray(Input[]::new));
+    private static List<Input> list(String symbol, List<LoadDemand> demands, Function<LoadDemand, Derived> part) {
+        List<Input> inputs = new ArrayList<>();
+        demands.forEach(demand -> inputs.add(part.apply(demand).as(symbol)));
+        return inputs;
     }
 }

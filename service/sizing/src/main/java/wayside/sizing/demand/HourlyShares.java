@@ -2,19 +2,18 @@ package wayside.sizing.demand;
 
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Window;
+import wayside.sizing.trace.Unit;
 
 /** How a load's energy of a day falls on its 24 hours: into its windows, or evenly. */
 public final class HourlyShares {
-    public static final int HOURS = 24;
-
     private HourlyShares() {}
 
     /** Share of the day's energy in each local hour; sums to 1. */
     public static double[] of(Load load) {
-        double[] shares = new double[HOURS];
+        double[] shares = new double[Unit.HOURS_PER_DAY];
         int total = load.windows().stream().mapToInt(Window::minutes).sum();
-        for (int hour = 0; hour < HOURS; hour++) {
-            shares[hour] = total == 0 ? 1.0 / HOURS : (double) minutes(load, hour) / total;
+        for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
+            shares[hour] = total == 0 ? 1.0 / Unit.HOURS_PER_DAY : (double) minutes(load, hour) / total;
         }
         return shares;
     }

@@ -2,23 +2,24 @@ package wayside.sizing.demand;
 
 import wayside.sizing.brief.Load;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Expression;
+import wayside.sizing.trace.Unit;
 
 /**
  * One load, in figures.
  *
  * @param load as it was asked
+ * @param powerOfOneW of one piece while it runs [W]
  * @param runningPowerW of all its pieces together while they run [W]
  * @param dailyEnergyWh at its plug [Wh]
  * @param extraSurgeW what the start of one piece adds above its running power [W]
  */
-public record LoadDemand(Load load, Derived runningPowerW, Derived dailyEnergyWh, Derived extraSurgeW) {
-    /** Running power of one piece [W]. */
-    public double powerOfOneW() {
-        return runningPowerW.value() / load.quantity();
-    }
+public record LoadDemand(
+        Load load, Derived powerOfOneW, Derived runningPowerW, Derived dailyEnergyWh, Derived extraSurgeW) {
+    private static final Expression START = Expression.definition("S1 = P1 + Ps");
 
     /** What one piece draws for a moment when it starts [W]. */
-    public double startOfOneW() {
-        return powerOfOneW() + extraSurgeW.value();
+    public Derived startOfOneW() {
+        return START.value("start of one " + load.name(), Unit.WATT, powerOfOneW.as("P1"), extraSurgeW.as("Ps"));
     }
 }

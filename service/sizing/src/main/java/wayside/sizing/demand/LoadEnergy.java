@@ -1,109 +1,98 @@
 package wayside.sizing.demand;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.OptionalDouble;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.RunningPower;
 import wayside.sizing.brief.Surge;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
-import wayside.sizing.trace.Input;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /** Daily energy and power of a single load: {@code E = q P h d}. */
 public final class LoadEnergy {
+    private static final Expression FROM_CURRENT = Expression.definition("P = I V");
+    private static final Expression OF_ALL = Expression.definition("P = q P1");
+    private static final Expression DAILY = Expression.definition("E = P h d");
+    private static final Expression START = Expression.definition("Ps = max(0, S - P1)");
+    private static final Expression START_BY_FACTOR = Expression.definition("Ps = max(0, (f - 1) P1)");
+
     private LoadEnergy() {}
 
     /**
      * Energy of one load.
      *
      * @param load from the brief
-     * @param index its place in the list, for the paths of what was given
      * @param ambientC air temperature [C], for a fridge whose duty depends on it
+     * @param stay opens the labels of what the temperature decides
      */
-    public static LoadDemand of(Load load, int index, Derived ambientC) {
-        String path = "/loads/" + index;
-        Derived one = powerOfOne(load, path);
-        Derived all = powerOfAll(load, path, one);
-        return new LoadDemand(load, all, energy(load, path, all, ambientC), extraSurge(load, path, one));
+    static LoadDemand of(Load load, Derived ambientC, String stay) {
+        Derived one = powerOfOne(load);
+        Derived all = powerOfAll(load, one);
+        return new LoadDemand(
+                load, one, all, energy(load, all, duty(load, ambientC, stay), stay), extraSurge(load, one));
     }
 
-    private static Derived powerOfOne(Load load, String path) {
+    private static Derived powerOfOne(Load load) {
         if (load.power() instanceof RunningPower.Amps amps) {
             Derived current =
-                    Derived.given(load.name() + ": current", amps.currentA(), Unit.AMPERE, path + "/currentA");
+                    Derived.given(load.name() + ": current", amps.currentA(), Unit.AMPERE, load.at("currentA"));
             Derived voltage = Derived.given(
-                    load.name() + ": voltage of that current", amps.voltageV(), Unit.VOLT, path + "/voltageV");
-            return Derived.computed(
-                    load.name() + ": running power of one",
-                    amps.currentA() * amps.voltageV(),
-                    Unit.WATT,
-                    Formula.definition("P = I V"),
-                    current.as("I"),
-                    voltage.as("V"));
+                    load.name() + ": voltage of that current", amps.voltageV(), Unit.VOLT, load.at("voltageV"));
+            return FROM_CURRENT.value(
+                    load.name() + ": running power of one", Unit.WATT, current.as("I"), voltage.as("V"));
         }
         double watts = ((RunningPower.Watts) load.power()).powerW();
-        return Derived.given(load.name() + ": running power of one", watts, Unit.WATT, path + "/powerW");
+        return Derived.given(load.name() + ": running power of one", watts, Unit.WATT, load.at("powerW"));
     }
 
-    private static Derived powerOfAll(Load load, String path, Derived one) {
-        if (load.quantity() == 1) {
-            return one;
-        }
-        Derived quantity = Derived.given(load.name() + ": quantity", load.quantity(), Unit.COUNT, path + "/quantity");
-        return Derived.computed(
-                load.name() + ": running power of all",
-                load.quantity() * one.value(),
-                Unit.WATT,
-                Formula.definition("P = q P1"),
-                quantity.as("q"),
-                one.as("P1"));
+    private static Derived powerOfAll(Load load, Derived one) {
+        Derived quantity = Derived.byDefault(
+                        load.name() + ": quantity", 1, Unit.COUNT, load.at("quantity"), "One", Source.commonPractice())
+                .unlessGiven(load.quantity());
+        return OF_ALL.value(load.name() + ": running power of all", Unit.WATT, quantity.as("q"), one.as("P1"));
     }
 
-    private static Derived energy(Load load, String path, Derived power, Derived ambientC) {
-        Derived hours = hours(load, path);
-        List<Input> inputs = new ArrayList<>(List.of(power.as("P"), hours.as("h")));
-        double energy = power.value() * hours.value();
-        String text = "E = P h";
-        if (!load.ambientDuty().isEmpty() || load.dutyCycle().isPresent()) {
-            Derived duty = load.ambientDuty().isEmpty()
-                    ? Derived.given(
-                            load.name() + ": duty cycle",
-                            load.dutyCycle().orElseThrow(),
-                            Unit.SHARE,
-                            path + "/dutyCycle")
-                    : AmbientDuty.at(load, path, ambientC);
-            inputs.add(duty.as("d"));
-            energy *= duty.value();
-            text = "E = P h d";
-        }
-        return Derived.computed(
-                load.name() + ": daily energy",
-                energy,
+    private static Derived energy(Load load, Derived power, Derived duty, String stay) {
+        return DAILY.value(
+                (load.ambientDuty().isEmpty() ? "" : stay) + load.name() + ": daily energy",
                 Unit.WATT_HOUR,
-                Formula.definition(text),
-                inputs.toArray(Input[]::new));
+                power.as("P"),
+                hours(load).as("h"),
+                duty.as("d"));
+    }
+
+    private static Derived duty(Load load, Derived ambientC, String stay) {
+        if (!load.ambientDuty().isEmpty()) {
+            return AmbientDuty.at(load, ambientC, stay);
+        }
+        return Derived.byDefault(
+                        load.name() + ": duty cycle",
+                        1,
+                        Unit.SHARE,
+                        load.at("dutyCycle"),
+                        "It draws its power all the time that it is on",
+                        Source.commonPractice())
+                .unlessGiven(load.dutyCycle());
     }
 
     /** On time of a day [h]: as given, or the length of the windows. */
-    static Derived hours(Load load, String path) {
+    static Derived hours(Load load) {
         OptionalDouble given = load.hoursPerDay();
         if (given.isPresent()) {
             return Derived.given(
-                    load.name() + ": hours on per day", given.getAsDouble(), Unit.HOUR, path + "/hoursPerDay");
+                    load.name() + ": hours on per day", given.getAsDouble(), Unit.HOUR, load.at("hoursPerDay"));
         }
-        return Derived.given(load.name() + ": hours on per day", load.hoursOn(), Unit.HOUR, path + "/windows");
+        return Derived.given(load.name() + ": hours on per day", load.hoursOn(), Unit.HOUR, load.at("windows"));
     }
 
-    private static Derived extraSurge(Load load, String path, Derived one) {
+    private static Derived extraSurge(Load load, Derived one) {
         if (load.surge().isEmpty()) {
-            return Derived.assumed(
+            return Derived.byDefault(
                     load.name() + ": power that a start adds",
                     0,
                     Unit.WATT,
-                    path + "/surgeW",
+                    load.at("surgeW"),
                     "No start surge was given; right for heaters and electronics, too little for motors and compressors",
                     Source.commonPractice());
         }
@@ -113,23 +102,12 @@ public final class LoadEnergy {
                     load.name() + ": start surge as a multiple of running power",
                     factor.factor(),
                     Unit.COUNT,
-                    path + "/surgeFactor");
-            return Derived.computed(
-                    load.name() + ": power that a start adds",
-                    Math.max(0, (factor.factor() - 1) * one.value()),
-                    Unit.WATT,
-                    Formula.definition("Ps = (f - 1) P1"),
-                    multiple.as("f"),
-                    one.as("P1"));
+                    load.at("surgeFactor"));
+            return START_BY_FACTOR.value(
+                    load.name() + ": power that a start adds", Unit.WATT, multiple.as("f"), one.as("P1"));
         }
         Derived watts = Derived.given(
-                load.name() + ": start surge", ((Surge.Watts) surge).surgeW(), Unit.WATT, path + "/surgeW");
-        return Derived.computed(
-                load.name() + ": power that a start adds",
-                Math.max(0, watts.value() - one.value()),
-                Unit.WATT,
-                Formula.definition("Ps = S - P1"),
-                watts.as("S"),
-                one.as("P1"));
+                load.name() + ": start surge", ((Surge.Watts) surge).surgeW(), Unit.WATT, load.at("surgeW"));
+        return START.value(load.name() + ": power that a start adds", Unit.WATT, watts.as("S"), one.as("P1"));
     }
 }

@@ -1,7 +1,2 @@
-/**
- * A trip lived through hour by hour, many times, each time in its own weather.
- *
- * <p>Plain doubles in primitive arrays; nothing is allocated per hour. Each run draws from numbers that only the seed and its own
- * place in the row decide, so that neither the threads nor the size of bank or array change its weather.
- */
+/** How a system lasts on a trip: what the outcome of its simulation means for whoever takes it. */
 package wayside.sizing.endurance;

@@ -3,11 +3,10 @@ package wayside.sizing.inverter;
 import java.util.ArrayList;
 import java.util.List;
 import wayside.sizing.brief.InverterSpec;
-import wayside.sizing.brief.Supply;
 import wayside.sizing.demand.Demand;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
@@ -15,46 +14,39 @@ import wayside.sizing.trace.Unit;
 /** What is lost between battery and socket, on top of the idle power. */
 public sealed interface InverterConversion {
     /** Lost while it delivers so much [W]. */
-    Derived lossW(Derived acPowerW);
+    Derived lossW(String label, Derived acPowerW);
 
     /** Lost over a day by the AC loads, each taken to run alone at its own power [Wh]. */
     Derived dailyLossWh(Demand demand);
 
     /** A flat efficiency when one is given, else the loss curve. */
-    static InverterConversion of(InverterSpec spec, InverterRating rating, String path) {
+    static InverterConversion of(InverterSpec spec, InverterRating rating) {
         if (spec.efficiency().isPresent()) {
             return new Flat(Derived.given(
-                    "inverter: efficiency", spec.efficiency().getAsDouble(), Unit.SHARE, path + "/efficiency"));
+                    "inverter: efficiency", spec.efficiency().getAsDouble(), Unit.SHARE, spec.at("efficiency")));
         }
         return new Curve(
-                Curve.coefficient("inverter: loss proportional to output", Curve.TYPICAL_LINEAR, path),
-                Curve.coefficient("inverter: loss with the square of output", Curve.TYPICAL_SQUARE, path),
+                Curve.coefficient("inverter: loss proportional to output", Curve.TYPICAL_LINEAR, spec),
+                Curve.coefficient("inverter: loss with the square of output", Curve.TYPICAL_SQUARE, spec),
                 rating.continuousW());
     }
 
     /** The same share at every power. */
     record Flat(Derived efficiency) implements InverterConversion {
+        private static final Expression POWER = Expression.definition("L = P / eta - P");
+        private static final Expression ENERGY = Expression.definition("L = E / eta - E");
+
         @Override
-        public Derived lossW(Derived acPowerW) {
-            return loss("inverter: power of conversion", Unit.WATT, acPowerW, "P");
+        public Derived lossW(String label, Derived acPowerW) {
+            return POWER.value(label, Unit.WATT, acPowerW.as("P"), efficiency.as("eta"));
         }
 
         @Override
         public Derived dailyLossWh(Demand demand) {
-            return loss(
-                    "inverter: energy of conversion",
+            return ENERGY.value(
+                    demand.whose() + "inverter: energy of conversion",
                     Unit.WATT_HOUR,
-                    demand.ac().dailyEnergyWh(),
-                    "E");
-        }
-
-        private Derived loss(String label, Unit unit, Derived delivered, String symbol) {
-            return Derived.computed(
-                    label,
-                    delivered.value() / efficiency.value() - delivered.value(),
-                    unit,
-                    Formula.definition("L = " + symbol + " / eta - " + symbol),
-                    delivered.as(symbol),
+                    demand.ac().dailyEnergyWh().as("E"),
                     efficiency.as("eta"));
         }
     }
@@ -69,54 +61,34 @@ public sealed interface InverterConversion {
         private static final double TYPICAL_SQUARE = 0.05;
         private static final Source MODEL = Source.paper(
                 "Schmidt and Sauer, Wechselrichter-Wirkungsgrade, Sonnenenergie 4/1996", "three-parameter loss");
+        private static final Expression POWER = Expression.of("L = P (k1 + k2 P / P_r)", MODEL);
+        private static final Expression ENERGY = Expression.of("L = sum(E (k1 + k2 P / P_r))", MODEL);
 
-        private static Derived coefficient(String label, double value, String path) {
-            return Derived.assumed(
+        private static Derived coefficient(String label, double value, InverterSpec spec) {
+            return Derived.byDefault(
                     label,
                     value,
                     Unit.COUNT,
-                    path + "/efficiency",
+                    spec.at("efficiency"),
                     "Typical of small sine-wave inverters",
                     Source.commonPractice());
         }
 
         @Override
-        public Derived lossW(Derived acPowerW) {
-            return Derived.computed(
-                    "inverter: power of conversion",
-                    acPowerW.value() * lossShare(acPowerW.value()),
-                    Unit.WATT,
-                    new Formula("L = P (k1 + k2 P / P_r)", MODEL),
-                    acPowerW.as("P"),
-                    linear.as("k1"),
-                    square.as("k2"),
-                    ratingW.as("P_r"));
+        public Derived lossW(String label, Derived acPowerW) {
+            return POWER.value(label, Unit.WATT, acPowerW.as("P"), linear.as("k1"), square.as("k2"), ratingW.as("P_r"));
         }
 
         @Override
         public Derived dailyLossWh(Demand demand) {
             List<Input> inputs = new ArrayList<>(List.of(linear.as("k1"), square.as("k2"), ratingW.as("P_r")));
-            double loss = 0;
-            int number = 0;
             for (LoadDemand load : demand.loads()) {
-                if (load.load().supply() == Supply.AC) {
-                    number++;
-                    loss += load.dailyEnergyWh().value()
-                            * lossShare(load.runningPowerW().value());
-                    inputs.add(load.dailyEnergyWh().as("E" + number));
-                    inputs.add(load.runningPowerW().as("P" + number));
+                if (load.load().isAc()) {
+                    inputs.add(load.dailyEnergyWh().as("E"));
+                    inputs.add(load.runningPowerW().as("P"));
                 }
             }
-            return Derived.computed(
-                    "inverter: energy of conversion",
-                    loss,
-                    Unit.WATT_HOUR,
-                    new Formula("L = sum of E (k1 + k2 P / P_r) over the AC loads", MODEL),
-                    inputs.toArray(Input[]::new));
-        }
-
-        private double lossShare(double powerW) {
-            return linear.value() + square.value() * powerW / ratingW.value();
+            return ENERGY.value(demand.whose() + "inverter: energy of conversion", Unit.WATT_HOUR, inputs);
         }
     }
 }

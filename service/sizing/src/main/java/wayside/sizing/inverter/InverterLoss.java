@@ -3,7 +3,7 @@ package wayside.sizing.inverter;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.demand.Demand;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -22,77 +22,78 @@ public record InverterLoss(
     private static final double IDLE_BASE_W = 10;
 
     private static final double IDLE_SHARE_OF_RATING = 0.005;
+    private static final Expression IDLE_POWER = Expression.commonPractice("p0 = a + b P_r");
+    private static final Expression IDLE_ENERGY = Expression.definition("E = p0 h");
+    private static final Expression FROM_THE_BATTERY = Expression.definition("P_dc = P_ac + p0 + L");
 
     /**
      * Loss of the AC loads in the demand, through an inverter of this rating.
-     *
-     * @param path JSON Pointer of the inverter in the request
      */
-    public static InverterLoss of(Demand demand, InverterSpec spec, InverterRating rating, String path) {
-        Derived idle = idlePower(spec, rating, path);
-        Derived hours = hoursOn(spec, path);
-        Derived idleEnergy = Derived.computed(
-                "inverter: energy of standing by",
-                idle.value() * hours.value(),
-                Unit.WATT_HOUR,
-                Formula.definition("E = p0 h"),
-                idle.as("p0"),
-                hours.as("h"));
-        InverterConversion conversion = InverterConversion.of(spec, rating, path);
+    public static InverterLoss of(Demand demand, InverterSpec spec, InverterRating rating) {
+        Derived idle = idlePower(spec, rating);
+        Derived hours = hoursOn(spec);
+        Derived idleEnergy =
+                IDLE_ENERGY.value("inverter: energy of standing by", Unit.WATT_HOUR, idle.as("p0"), hours.as("h"));
+        InverterConversion conversion = InverterConversion.of(spec, rating);
         return new InverterLoss(idle, hours, idleEnergy, conversion.dailyLossWh(demand), conversion);
     }
 
-    /** Power out of the battery while the inverter delivers so much [W]. */
+    /** Power out of the battery while all AC loads run [W]. */
     public Derived batteryPowerW(Derived acPowerW) {
-        Derived loss = conversion.lossW(acPowerW);
-        return Derived.computed(
-                "inverter: power out of the battery",
-                acPowerW.value() + idlePowerW.value() + loss.value(),
+        return batteryPowerW(acPowerW, "with all AC loads running");
+    }
+
+    /** Power out of the battery while the inverter gives all that it can for long [W]. */
+    public Derived fullBatteryPowerW(InverterRating rating) {
+        return batteryPowerW(rating.continuousW(), "at its rating");
+    }
+
+    private Derived batteryPowerW(Derived acPowerW, String when) {
+        Derived loss = conversion.lossW("inverter: power of conversion " + when, acPowerW);
+        return FROM_THE_BATTERY.value(
+                "inverter: power out of the battery " + when,
                 Unit.WATT,
-                Formula.definition("P_dc = P_ac + p0 + L"),
                 acPowerW.as("P_ac"),
                 idlePowerW.as("p0"),
                 loss.as("L"));
     }
 
-    private static Derived idlePower(InverterSpec spec, InverterRating rating, String path) {
+    private static Derived idlePower(InverterSpec spec, InverterRating rating) {
         if (spec.idleW().isPresent()) {
             return Derived.given(
-                    "inverter: power without load", spec.idleW().getAsDouble(), Unit.WATT, path + "/idleW");
+                    "inverter: power without load", spec.idleW().getAsDouble(), Unit.WATT, spec.at("idleW"));
         }
-        Derived base = idleCoefficient("inverter: idle power of its electronics", IDLE_BASE_W, Unit.WATT, path);
+        Derived base = idleCoefficient("inverter: idle power of its electronics", IDLE_BASE_W, Unit.WATT, spec);
         Derived share =
-                idleCoefficient("inverter: idle power as a share of rating", IDLE_SHARE_OF_RATING, Unit.SHARE, path);
-        return Derived.computed(
+                idleCoefficient("inverter: idle power as a share of rating", IDLE_SHARE_OF_RATING, Unit.SHARE, spec);
+        return IDLE_POWER.value(
                 "inverter: power without load",
-                IDLE_BASE_W + IDLE_SHARE_OF_RATING * rating.continuousW().value(),
                 Unit.WATT,
-                Formula.commonPractice("p0 = a + b P_r"),
                 base.as("a"),
                 share.as("b"),
                 rating.continuousW().as("P_r"));
     }
 
-    private static Derived idleCoefficient(String label, double value, Unit unit, String path) {
-        return Derived.assumed(
+    private static Derived idleCoefficient(String label, double value, Unit unit, InverterSpec spec) {
+        return Derived.byDefault(
                 label,
                 value,
                 unit,
-                path + "/idleW",
+                spec.at("idleW"),
                 "As owners report; the data sheet decides",
                 Source.commonPractice());
     }
 
-    private static Derived hoursOn(InverterSpec spec, String path) {
+    private static Derived hoursOn(InverterSpec spec) {
         if (spec.hoursPerDay().isPresent()) {
             return Derived.given(
-                    "inverter: hours switched on", spec.hoursPerDay().getAsDouble(), Unit.HOUR, path + "/hoursPerDay");
+                    "inverter: hours switched on", spec.hoursPerDay().getAsDouble(), Unit.HOUR, spec.at("hoursPerDay"));
         }
-        return Derived.assumed(
+        return Derived.byDefault(
                 "inverter: hours switched on",
-                24,
+                Unit.HOURS_PER_DAY,
                 Unit.HOUR,
-                path + "/hoursPerDay",
+                spec.at("hoursPerDay"),
                 "People leave it on; say how long it is on if it is switched off in between",
                 Source.commonPractice());
     }

@@ -1,10 +1,13 @@
 package wayside.sizing.inverter;
 
 import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.demand.SupplyDemand;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
+import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -30,67 +33,72 @@ public record InverterRating(Derived requiredW, Derived continuousW, Derived sur
     /** A rating has this much short-time output, for a few seconds. */
     private static final double COMMON_SURGE_FACTOR = 2.0;
 
+    private static final String CONTINUOUS = "inverter: continuous rating";
+    private static final String SURGE = "inverter: short-time rating";
+
+    private static final Expression REQUIRED = Expression.commonPractice("P = P_ac m");
+    private static final Expression LEAST = Expression.commonPractice("P_least = max(P, S / f)");
+    private static final Expression STACKED =
+            Expression.commonPractice("P_r = ceil(P_least / P_step) P_step").with("P_step", STACK_STEP_W, Unit.WATT);
+    private static final Expression SHORT_TIME = Expression.commonPractice("S = f P");
+    private static final NamedOperation NEXT_RATING = NamedOperation.of(
+            NamedOperation.Kind.NEXT_SIZE,
+            "The smallest of the common ratings that is at least P_least: "
+                    + Arrays.stream(COMMON_RATINGS_W)
+                            .mapToObj(rating -> Long.toString(Math.round(rating)))
+                            .collect(Collectors.joining(", "))
+                    + " W",
+            Source.commonPractice());
+
     /**
      * @param ac what the loads behind the inverter ask for
      * @param spec what is known of it
-     * @param path JSON Pointer of the inverter in the request
      */
-    public static InverterRating of(SupplyDemand ac, InverterSpec spec, String path) {
-        Derived margin = Derived.assumed(
+    public static InverterRating of(SupplyDemand ac, InverterSpec spec) {
+        Derived margin = Derived.byDefault(
                 "inverter margin",
                 MARGIN,
                 Unit.COUNT,
-                path + "/continuousW",
+                spec.at("continuousW"),
                 "Room for a hot day and for one load more",
                 Source.commonPractice());
-        Derived required = Derived.computed(
-                "inverter: continuous output needed",
-                ac.peakPowerW().value() * MARGIN,
-                Unit.WATT,
-                Formula.commonPractice("P = P_ac m"),
-                ac.peakPowerW().as("P_ac"),
-                margin.as("m"));
-        if (spec.continuousW().isPresent()) {
-            Derived given = Derived.given(
-                    "inverter: continuous rating", spec.continuousW().getAsDouble(), Unit.WATT, path + "/continuousW");
-            return new InverterRating(required, given, surge(spec, given, path));
-        }
-        Derived chosen = Derived.computed(
-                "inverter: continuous rating",
-                nextRating(required.value(), ac.surgePowerW().value()),
-                Unit.WATT,
-                Formula.commonPractice("next common rating that covers P, and S within twice its rating"),
-                required.as("P"),
-                ac.surgePowerW().as("S"));
-        return new InverterRating(required, chosen, surge(spec, chosen, path));
+        Derived required = REQUIRED.value(
+                "inverter: continuous output needed", Unit.WATT, ac.peakPowerW().as("P_ac"), margin.as("m"));
+        Derived factor = surgeFactor(spec);
+        Derived continuous = spec.continuousW().isPresent()
+                ? Derived.given(CONTINUOUS, spec.continuousW().getAsDouble(), Unit.WATT, spec.at("continuousW"))
+                : chosen(required, ac.surgePowerW(), factor);
+        return new InverterRating(required, continuous, surge(spec, continuous, factor));
     }
 
-    private static Derived surge(InverterSpec spec, Derived continuous, String path) {
-        if (spec.surgeW().isPresent()) {
-            return Derived.given(
-                    "inverter: short-time rating", spec.surgeW().getAsDouble(), Unit.WATT, path + "/surgeW");
-        }
-        Derived factor = Derived.assumed(
+    private static Derived chosen(Derived required, Derived surge, Derived factor) {
+        Derived least = LEAST.value(
+                "inverter: smallest continuous rating that will do",
+                Unit.WATT,
+                required.as("P"),
+                surge.as("S"),
+                factor.as("f"));
+        return Arrays.stream(COMMON_RATINGS_W)
+                .filter(rating -> rating >= least.value())
+                .mapToObj(rating -> NEXT_RATING.value(CONTINUOUS, rating, Unit.WATT, least.as("P_least")))
+                .findFirst()
+                .orElseGet(() -> STACKED.value(CONTINUOUS, Unit.WATT, least.as("P_least")));
+    }
+
+    /** A data sheet's figure for a start takes its place there; the loads' starts are judged by it all the same. */
+    private static Derived surgeFactor(InverterSpec spec) {
+        return Derived.leftOpen(
                 "inverter: short-time rating as a multiple of the continuous one",
                 COMMON_SURGE_FACTOR,
                 Unit.COUNT,
-                path + "/surgeW",
+                spec.surgeW().isPresent() ? Optional.empty() : Optional.of(spec.at("surgeW")),
                 "Most inverters give about twice their rating for a few seconds; the data sheet decides",
                 Source.commonPractice());
-        return Derived.computed(
-                "inverter: short-time rating",
-                continuous.value() * COMMON_SURGE_FACTOR,
-                Unit.WATT,
-                Formula.commonPractice("S = f P"),
-                factor.as("f"),
-                continuous.as("P"));
     }
 
-    private static double nextRating(double requiredW, double surgeW) {
-        double least = Math.max(requiredW, surgeW / COMMON_SURGE_FACTOR);
-        return Arrays.stream(COMMON_RATINGS_W)
-                .filter(rating -> rating >= least)
-                .findFirst()
-                .orElseGet(() -> Math.ceil(least / STACK_STEP_W) * STACK_STEP_W);
+    private static Derived surge(InverterSpec spec, Derived continuous, Derived factor) {
+        return spec.surgeW().isPresent()
+                ? Derived.given(SURGE, spec.surgeW().getAsDouble(), Unit.WATT, spec.at("surgeW"))
+                : SHORT_TIME.value(SURGE, Unit.WATT, factor.as("f"), continuous.as("P"));
     }
 }

@@ -68,16 +68,6 @@ public record Recharge(
                 List.of());
     }
 
-    /** Every traced value, in reading order. */
-    public List<Derived> figures() {
-        List<Derived> figures = new ArrayList<>(List.of(powerW, acceptedW));
-        hours.ifPresent(figures::add);
-        plainDivisionHours.ifPresent(figures::add);
-        shares.forEach(share -> figures.addAll(List.of(share.powerW(), share.energyWh())));
-        shortfalls.forEach(s -> figures.addAll(List.of(s.needed(), s.available())));
-        return figures;
-    }
-
     public boolean feasible() {
         return shortfalls.isEmpty();
     }

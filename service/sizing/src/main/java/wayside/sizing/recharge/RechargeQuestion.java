@@ -30,8 +30,8 @@ public record RechargeQuestion(
     }
 
     public static RechargeQuestion of(RechargeBrief brief) {
-        Derived ambient =
-                figure(brief.ambientC(), "air temperature", AMBIENT_C, Unit.CELSIUS, "/ambientC", "A mild day");
+        Derived ambient = figure(
+                brief.ambientC(), "air temperature", AMBIENT_C, Unit.CELSIUS, brief.at("ambientC"), "A mild day");
         ChargerNeed bank = bank(brief.system());
         List<ChargingSource> sources = RechargeSources.of(brief, bank, ambient);
         return new RechargeQuestion(brief, ambient, bank, sources, time(brief, bank, sources));
@@ -39,30 +39,42 @@ public record RechargeQuestion(
 
     private static ChargerNeed bank(BuiltSystem system) {
         ChemistryData data = ChemistryData.of(system.chemistry());
-        Derived bus = Derived.given("nominal bus voltage", system.busVoltageV(), Unit.VOLT, "/system/busVoltageV");
+        Derived bus = Derived.given("nominal bus voltage", system.busVoltageV(), Unit.VOLT, system.at("busVoltageV"));
         Derived nominal = Derived.given(
-                "rated energy of the bank", system.nominalEnergyWh(), Unit.WATT_HOUR, "/system/nominalEnergyWh");
-        return ChargerNeed.of(data, nominal, BatteryBank.bankVoltage(data, bus), bus, nominal);
+                "rated energy of the bank", system.nominalEnergyWh(), Unit.WATT_HOUR, system.at("nominalEnergyWh"));
+        return ChargerNeed.of("", data, nominal, BatteryBank.bankVoltage(data, bus), bus, nominal);
     }
 
     private static RechargeTime time(RechargeBrief brief, ChargerNeed bank, List<ChargingSource> sources) {
         return RechargeTime.of(
                 bank,
                 sources,
-                figure(brief.loadW(), "loads while charging", 0, Unit.WATT, "/loadW", "Nothing runs meanwhile"),
+                figure(
+                        brief.loadW(),
+                        "loads while charging",
+                        0,
+                        Unit.WATT,
+                        brief.at("loadW"),
+                        "Nothing runs meanwhile"),
                 figure(
                         brief.fromStateOfCharge(),
                         "state of charge at the start",
                         0,
                         Unit.SHARE,
-                        "/fromStateOfCharge",
+                        brief.at("fromStateOfCharge"),
                         "From empty"),
-                figure(brief.toStateOfCharge(), "state of charge wanted", 1, Unit.SHARE, "/toStateOfCharge", "Full"));
+                figure(
+                        brief.toStateOfCharge(),
+                        "state of charge wanted",
+                        1,
+                        Unit.SHARE,
+                        brief.at("toStateOfCharge"),
+                        "Full"));
     }
 
     private static Derived figure(
-            OptionalDouble given, String label, double usual, Unit unit, String path, String reason) {
-        return Derived.assumed(label, usual, unit, path, reason, Source.commonPractice())
+            OptionalDouble given, String label, double usual, Unit unit, String field, String reason) {
+        return Derived.byDefault(label, usual, unit, field, reason, Source.commonPractice())
                 .unlessGiven(given);
     }
 }

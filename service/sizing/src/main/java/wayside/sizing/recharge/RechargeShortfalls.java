@@ -5,8 +5,10 @@ import java.util.List;
 import wayside.sizing.charging.ChargerNeed;
 import wayside.sizing.storage.ChargeWindow;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Message;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.ShortfallCode;
+import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /** Why a recharge would never end. */
@@ -27,24 +29,18 @@ final class RechargeShortfalls {
     private static Shortfall temperature(ChargerNeed bank, Derived ambient) {
         boolean cold = ambient.value() < bank.data().lowestChargeC().value();
         return new Shortfall(
-                cold ? "too-cold-to-charge" : "too-hot-to-charge",
-                cold
-                        ? "This battery takes no charge while it is so cold. Warm it first; it may be discharged."
-                        : "This battery takes no charge while it is so hot. Shade and air it first.",
+                Message.of(cold ? ShortfallCode.TOO_COLD_TO_CHARGE : ShortfallCode.TOO_HOT_TO_CHARGE),
                 cold ? bank.data().lowestChargeC() : bank.data().highestChargeC(),
                 ambient);
     }
 
     private static Shortfall power(Derived sourceW) {
-        Derived some = Derived.computed(
+        Derived some = Derived.convention(
                 "power that a charge needs",
                 1,
                 Unit.WATT,
-                Formula.definition("more than nothing is left for the battery"));
-        return new Shortfall(
-                "no-power",
-                "Nothing is left for the battery: no source runs, or the loads take all of it.",
-                some,
-                sourceW);
+                "More than nothing must be left for the battery",
+                Source.definition());
+        return new Shortfall(Message.of(ShortfallCode.NO_POWER), some, sourceW);
     }
 }

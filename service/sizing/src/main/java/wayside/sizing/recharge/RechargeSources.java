@@ -2,7 +2,6 @@ package wayside.sizing.recharge;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.ChargingKind;
 import wayside.sizing.brief.RechargeBrief;
@@ -10,29 +9,31 @@ import wayside.sizing.charging.ChargerNeed;
 import wayside.sizing.charging.ChargingSource;
 import wayside.sizing.solar.ArrayModel;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /** What the sources of a built system offer at the battery's terminals. */
 final class RechargeSources {
-    private static final double FULL_SUN_W_PER_M2 = 1000;
-    private static final double REFERENCE_C = 25;
+    private static final Expression CELL =
+            Expression.definition("Tc = Ta + r s G").with("G", 1000, Unit.WATT_PER_SQUARE_METRE);
+    private static final Expression POWER = Expression.definition("P = P_r s f max(0, 1 + gamma (Tc - T_ref)) n")
+            .with("T_ref", 25, Unit.CELSIUS);
 
     private RechargeSources() {}
 
     static List<ChargingSource> of(RechargeBrief brief, ChargerNeed bank, Derived ambientC) {
         BuiltSystem system = brief.system();
         List<ChargingSource> sources = new ArrayList<>();
-        if (runs(brief, ChargingKind.SOLAR) && system.solarPowerW() > 0) {
+        if (runs(brief, ChargingKind.SOLAR) && system.arrayW() > 0) {
             sources.add(new ChargingSource(ChargingKind.SOLAR.code(), solarW(brief, ambientC)));
         }
-        if (runs(brief, ChargingKind.ALTERNATOR) && system.alternatorChargerA() > 0) {
+        if (runs(brief, ChargingKind.ALTERNATOR) && system.alternatorA() > 0) {
             sources.add(new ChargingSource(ChargingKind.ALTERNATOR.code(), alternatorW(system, bank)));
         }
-        if (runs(brief, ChargingKind.SHORE) && system.shoreChargerW() > 0) {
+        if (runs(brief, ChargingKind.SHORE) && system.shoreW() > 0) {
             Derived power = Derived.given(
-                    "shore charger: rated output", system.shoreChargerW(), Unit.WATT, "/system/shoreChargerW");
+                    "shore charger: rated output", system.shoreW(), Unit.WATT, system.at("shoreChargerW"));
             sources.add(new ChargingSource(ChargingKind.SHORE.code(), power));
         }
         return sources;
@@ -44,45 +45,25 @@ final class RechargeSources {
 
     private static Derived alternatorW(BuiltSystem system, ChargerNeed bank) {
         Derived current = Derived.given(
-                "alternator charger: rated output",
-                system.alternatorChargerA(),
-                Unit.AMPERE,
-                "/system/alternatorChargerA");
-        return Derived.computed(
-                "alternator charger: power at the bank",
-                current.value() * bank.chargingVoltageV().value(),
-                Unit.WATT,
-                Formula.definition("P = I V_c"),
-                current.as("I"),
-                bank.chargingVoltageV().as("V_c"));
+                "alternator charger: rated output", system.alternatorA(), Unit.AMPERE, system.at("alternatorChargerA"));
+        return bank.powerW("alternator charger: power at the bank", current);
     }
 
     /** Rated power less losses and heat: what reaches the battery in the sun that is asked for. */
     private static Derived solarW(RechargeBrief brief, Derived ambientC) {
         BuiltSystem system = brief.system();
-        ArrayModel array = ArrayModel.of(system.panel(), "/system/panel", 0);
-        Derived rated =
-                Derived.given("rated power of the array", system.solarPowerW(), Unit.WATT, "/system/solarPowerW");
-        Derived sun = sunShare(brief.sunShare());
-        double cellC = ambientC.value() + array.riseKPerWm2().value() * sun.value() * FULL_SUN_W_PER_M2;
-        Derived cell = Derived.computed(
-                "cells in that sun",
-                cellC,
+        ArrayModel array = ArrayModel.of(system.panel(), 0);
+        Derived rated = Derived.given("rated power of the array", system.arrayW(), Unit.WATT, system.at("solarPowerW"));
+        Derived sun = sunShare(brief);
+        Derived cell = CELL.value(
+                "array: cell temperature in that sun",
                 Unit.CELSIUS,
-                Formula.definition("Tc = Ta + r s x 1000 W/m2"),
                 ambientC.as("Ta"),
                 array.riseKPerWm2().as("r"),
                 sun.as("s"));
-        double heat = 1 + array.powerCoefficient().value() * (cellC - REFERENCE_C);
-        return Derived.computed(
+        return POWER.value(
                 "array: power at the bank",
-                rated.value()
-                        * sun.value()
-                        * array.lossFactor().value()
-                        * Math.max(0, heat)
-                        * array.controllerEfficiency().value(),
                 Unit.WATT,
-                Formula.definition("P = P_r s f (1 + gamma (Tc - 25)) n"),
                 rated.as("P_r"),
                 sun.as("s"),
                 array.lossFactor().as("f"),
@@ -91,14 +72,14 @@ final class RechargeSources {
                 array.controllerEfficiency().as("n"));
     }
 
-    private static Derived sunShare(OptionalDouble given) {
-        return Derived.assumed(
+    private static Derived sunShare(RechargeBrief brief) {
+        return Derived.byDefault(
                         "share of full sun",
                         1,
                         Unit.SHARE,
-                        "/sunShare",
+                        brief.at("sunShare"),
                         "A clear noon all the while; mornings, clouds and a flat roof in winter give far less",
                         Source.commonPractice())
-                .unlessGiven(given);
+                .unlessGiven(brief.sunShare());
     }
 }

@@ -8,12 +8,14 @@ import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.Target;
 import wayside.sizing.chance.ByChance;
+import wayside.sizing.endurance.EnduranceChoices;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Message;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.ShortfallCode;
 import wayside.sizing.trace.Source;
-import wayside.sizing.trip.EnduranceChoices;
 
 /** A system judged by its chance of running flat: what that changes in its shortfalls, choices and cautions. */
 record ChanceVerdict(SizedSystem system, ByChance found) {
@@ -25,9 +27,7 @@ record ChanceVerdict(SizedSystem system, ByChance found) {
         shortfalls.removeIf(shortfall -> REPLACED.contains(shortfall.code()));
         if (found.chance().value().value() > found.accepted().value()) {
             shortfalls.add(new Shortfall(
-                    "chance-too-high",
-                    "What you have runs flat more often than you accept. Add battery or panel, run less, drive or plug in"
-                            + " more, or accept a higher chance.",
+                    Message.of(ShortfallCode.CHANCE_TOO_HIGH),
                     found.accepted(),
                     found.chance().value()));
         }
@@ -39,28 +39,31 @@ record ChanceVerdict(SizedSystem system, ByChance found) {
         SystemBrief brief = system.site().brief();
         Target target = brief.target();
         if (target.objective().filter(wanted -> wanted == found.objective()).isEmpty()) {
-            String reason = target.objective().equals(Optional.of(Objective.PRICE))
-                    ? "Prices are yours to give, for a Wh of battery and for a W of panel; without them the lightest pair is"
-                            + " taken"
-                    : "Of the pairs that are sure enough, the lightest one whose panels fit a usual roof";
-            choices.add(choice(
-                    "/target/objective",
-                    "bank and array chosen by",
-                    found.objective().code(),
-                    reason));
+            choices.add(chosenBy(target));
         }
-        choices.add(choice(
-                "/target/chanceOfRunningFlat",
+        choices.add(Assumption.convention(
                 "what the chance is reckoned with",
                 "the loads as listed, a bank at the end of its life",
-                "A new bank is surer; loads to come have no room in it"));
+                "A new bank is surer; loads to come have no room in it",
+                Source.commonPractice()));
         EnduranceChoices.ofTravel(brief.trip(), brief.loads()).forEach(choices::add);
         choices.addAll(EnduranceChoices.ofDays(brief.sampling()));
         return choices;
     }
 
-    private static Assumption choice(String field, String label, String value, String reason) {
-        return Assumption.choice(field, label, value, reason, Source.commonPractice());
+    /** Left open, or by price where a price is missing: giving that one is the way to it. */
+    private Assumption chosenBy(Target target) {
+        boolean byPrice = target.objective().equals(Optional.of(Objective.PRICE));
+        String price = target.bankPricePerWh().isEmpty() ? "bankPricePerWh" : "arrayPricePerW";
+        return Assumption.choice(
+                target.at(byPrice ? price : "objective"),
+                "bank and array chosen by",
+                found.objective().code(),
+                byPrice
+                        ? "Prices are yours to give, for a Wh of battery and for a W of panel; without them the lightest pair is"
+                                + " taken"
+                        : "Of the pairs that are sure enough, the lightest one whose panels fit a usual roof",
+                Source.commonPractice());
     }
 
     /** The fifth in hand is of the other way of sizing. */

@@ -1,13 +1,15 @@
 package wayside.sizing.solar;
 
+import wayside.sizing.trace.Unit;
+
 /** The air's temperature through a day. */
 public final class AirTemperature {
     private static final double WARMEST_HOUR = 15;
-    private static final double[] WAVE = new double[HourlySplit.HOURS];
+    private static final double[] WAVE = new double[Unit.HOURS_PER_DAY];
 
     static {
         for (int hour = 0; hour < WAVE.length; hour++) {
-            WAVE[hour] = Math.cos(2 * Math.PI * (hour + 0.5 - WARMEST_HOUR) / HourlySplit.HOURS) / 2;
+            WAVE[hour] = Math.cos(2 * Math.PI * (hour + 0.5 - WARMEST_HOUR) / Unit.HOURS_PER_DAY) / 2;
         }
     }
 
@@ -25,5 +27,20 @@ public final class AirTemperature {
      */
     public static double hourC(double meanC, double dailySwingK, int hour) {
         return meanC + dailySwingK * WAVE[hour];
+    }
+
+    /**
+     * All hours of a day.
+     *
+     * @param meanC mean of the day [C]
+     * @param dailySwingK between lowest and highest [K]
+     * @return mean of each hour [C]
+     */
+    public static double[] dayC(double meanC, double dailySwingK) {
+        double[] airC = new double[WAVE.length];
+        for (int hour = 0; hour < airC.length; hour++) {
+            airC[hour] = hourC(meanC, dailySwingK, hour);
+        }
+        return airC;
     }
 }

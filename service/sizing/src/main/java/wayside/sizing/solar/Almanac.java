@@ -9,6 +9,7 @@ import net.e175.klaus.solarpositioning.SPA;
 import net.e175.klaus.solarpositioning.SolarPosition;
 import net.e175.klaus.solarpositioning.SunriseResult;
 import wayside.sizing.brief.Place;
+import wayside.sizing.trace.Unit;
 
 /**
  * The sun's position to the second, by the Solar Position Algorithm: the reference for the short formulas, and what a reader
@@ -65,7 +66,7 @@ public final class Almanac {
         if (day instanceof SunriseResult.RegularDay regular) {
             return Duration.between(regular.sunrise(), regular.sunset()).toSeconds() / 3600.0;
         }
-        return day instanceof SunriseResult.AllDay ? 24 : 0;
+        return day instanceof SunriseResult.AllDay ? Unit.HOURS_PER_DAY : 0;
     }
 
     /** Height of the sun's centre above the horizon at noon, without refraction [deg]; negative in polar night. */

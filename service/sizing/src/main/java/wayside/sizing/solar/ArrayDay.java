@@ -1,6 +1,7 @@
 package wayside.sizing.solar;
 
 import java.util.Arrays;
+import wayside.sizing.trace.Unit;
 
 /**
  * An array under one path of the sun: what each of the 24 hours yields, however clear the day.
@@ -15,8 +16,6 @@ import java.util.Arrays;
  * the hour's air and h for the heat of the light.
  */
 public final class ArrayDay {
-    private static final int HOURS = HourlySplit.HOURS;
-
     private final double sunsetHourAngle;
     private final boolean flat;
     private final double skyView;
@@ -29,16 +28,16 @@ public final class ArrayDay {
 
     private final int firstSunny;
     private final int afterSunny;
-    private final double[] globalShare = new double[HOURS];
+    private final double[] globalShare = new double[Unit.HOURS_PER_DAY];
     /** Share of the day's diffuse light in an hour by its share of the global; without end where no beam comes. */
-    private final double[] diffuseRatio = new double[HOURS];
+    private final double[] diffuseRatio = new double[Unit.HOURS_PER_DAY];
     /** A by the beam on the horizontal [m2/W]. */
-    private final double[] anisotropy = new double[HOURS];
+    private final double[] anisotropy = new double[Unit.HOURS_PER_DAY];
 
-    private final double[] beamRatio = new double[HOURS];
-    private final double[] sunwardModifier = new double[HOURS];
+    private final double[] beamRatio = new double[Unit.HOURS_PER_DAY];
+    private final double[] sunwardModifier = new double[Unit.HOURS_PER_DAY];
     /** Yield of each W/m2 that enters, at cells as cold as the air [Wh/W per W/m2]. */
-    private final double[] cool = new double[HOURS];
+    private final double[] cool = new double[Unit.HOURS_PER_DAY];
 
     /**
      * A day of an array.
@@ -60,14 +59,14 @@ public final class ArrayDay {
         double gamma = array.powerCoefficient().value();
         heat = -perWm2 * gamma * array.riseKPerWm2().value();
         int sunny = 0;
-        for (int hour = 0; hour < HOURS; hour++) {
+        for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
             cool[hour] = perWm2 * (1 + gamma * (airC[hour] - ArrayOutput.STC_CELL_C));
             sunny += day.globalShare(hour) > 0 ? 1 : 0;
             fillLight(day, hour);
         }
         // Light is even about noon.
-        firstSunny = (HOURS - sunny) / 2;
-        afterSunny = HOURS - firstSunny;
+        firstSunny = (Unit.HOURS_PER_DAY - sunny) / 2;
+        afterSunny = Unit.HOURS_PER_DAY - firstSunny;
     }
 
     private void fillLight(SolarDay day, int hour) {
@@ -90,7 +89,7 @@ public final class ArrayDay {
      */
     public void fill(double k, double globalWh, double[] yieldWhPerW, int at) {
         double diffuse = Erbs.daily(k, sunsetHourAngle);
-        Arrays.fill(yieldWhPerW, at, at + HOURS, 0);
+        Arrays.fill(yieldWhPerW, at, at + Unit.HOURS_PER_DAY, 0);
         if (flat) {
             fillFlat(globalWh, diffuse, yieldWhPerW, at);
         } else {

@@ -5,7 +5,7 @@ import java.util.List;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
@@ -13,7 +13,7 @@ import wayside.sizing.trace.Unit;
 /**
  * What an array's losses leave, item by item.
  *
- * <p>{@code f = (1 - soiling) (1 - shading) (1 - mismatch) (1 - wiring) (1 - connections) (1 - light-induced degradation)
+ * <p>{@code f = product(1 - l)}, in full {@code (1 - soiling) (1 - shading) (1 - mismatch) (1 - wiring) (1 - connections) (1 - light-induced degradation)
  * (1 - nameplate rating)}.
  *
  * <p>Source: NREL/TP-6A20-62641 (2014), default losses. Differs from it: availability is left out, for it is a matter of the
@@ -26,6 +26,8 @@ public final class ArrayLosses {
     private static final List<String> CATEGORIES =
             List.of("soiling", "mismatch", "wiring", "connections", "light-induced degradation", "nameplate rating");
 
+    private static final Expression LEFT = Expression.of("f = product(1 - l)", SOURCE);
+
     private ArrayLosses() {}
 
     /**
@@ -36,8 +38,7 @@ public final class ArrayLosses {
      */
     public static Derived factor(Derived shadedShare) {
         ReferenceTable table = ReferenceTables.table(TABLE);
-        List<Input> inputs = new ArrayList<>(List.of(shadedShare.as("shading")));
-        double left = 1 - shadedShare.value();
+        List<Input> inputs = new ArrayList<>(List.of(shadedShare.as("l")));
         for (String category : CATEGORIES) {
             Derived loss = Derived.lookedUp(
                     "loss: " + category,
@@ -46,14 +47,8 @@ public final class ArrayLosses {
                     TABLE,
                     category,
                     SOURCE);
-            inputs.add(loss.as(category));
-            left *= 1 - loss.value();
+            inputs.add(loss.as("l"));
         }
-        return Derived.computed(
-                "share left by the array's losses",
-                left,
-                Unit.SHARE,
-                new Formula("f = product of all (1 - loss)", SOURCE),
-                inputs.toArray(Input[]::new));
+        return LEFT.value("array: share left by its losses", Unit.SHARE, inputs);
     }
 }

@@ -1,10 +1,7 @@
 package wayside.sizing.solar;
 
 import wayside.sizing.brief.PanelMount;
-import wayside.sizing.reference.ReferenceTable;
-import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -25,63 +22,41 @@ public record ArrayModel(
         Derived powerCoefficient,
         Derived lossFactor,
         Derived controllerEfficiency) {
-    private static final double ALBEDO = 0.2;
-    private static final double WIND_M_S = 1;
-    private static final double GAMMA_PER_K = -0.004;
-    private static final double TRACKER_EFFICIENCY = 0.95;
+    private static final Derived ALBEDO = Derived.convention(
+            "ground reflectance",
+            0.2,
+            Unit.SHARE,
+            "Grass and bare soil; fresh snow throws back far more; without meaning for a flat panel",
+            Source.commonPractice());
+    private static final Derived GAMMA_PER_K = Derived.convention(
+            "temperature coefficient of panel power",
+            -0.004,
+            Unit.PER_KELVIN,
+            "Silicon loses 0.3 to 0.5 % with each degree above 25 C",
+            Source.commonPractice());
+    private static final Derived TRACKER_EFFICIENCY = Derived.convention(
+            "efficiency of the charge controller",
+            0.95,
+            Unit.SHARE,
+            "Controllers that track the panel's best point convert 93 to 98 %",
+            Source.commonPractice());
+    private static final Derived RISE = CellTemperature.riseKPerWm2(
+            CellTemperature.INSULATED_BACK,
+            Derived.convention(
+                    "wind over the panel",
+                    1,
+                    Unit.METRE_PER_SECOND,
+                    "A light air; the wind of driving isn't counted on",
+                    Source.commonPractice()));
 
     /**
      * The array of a mount.
      *
      * @param mount as far as the request says
-     * @param path JSON Pointer of the panel object
      */
-    public static ArrayModel of(PanelMount mount, String path, double latitude) {
-        PanelPosition position = PanelPosition.of(mount, path, latitude);
-        Derived albedo = Derived.assumed(
-                "ground reflectance",
-                ALBEDO,
-                Unit.SHARE,
-                path,
-                "Grass and bare soil; fresh snow throws back far more. Without meaning for a flat panel",
-                Source.commonPractice());
-        Derived gamma = Derived.assumed(
-                "temperature coefficient of panel power",
-                GAMMA_PER_K,
-                Unit.PER_KELVIN,
-                path,
-                "Silicon loses 0.3 to 0.5 % with each degree above 25 C",
-                Source.commonPractice());
-        Derived efficiency = Derived.assumed(
-                "efficiency of the charge controller",
-                TRACKER_EFFICIENCY,
-                Unit.SHARE,
-                path,
-                "Controllers that track the panel's best point convert 93 to 98 %",
-                Source.commonPractice());
+    public static ArrayModel of(PanelMount mount, double latitude) {
+        PanelPosition position = PanelPosition.of(mount, latitude);
         return new ArrayModel(
-                position, albedo, rise(path), gamma, ArrayLosses.factor(position.shadedShare()), efficiency);
-    }
-
-    private static Derived rise(String path) {
-        ReferenceTable table = ReferenceTables.table(CellTemperature.TABLE);
-        ReferenceTable.Row row = table.row(CellTemperature.INSULATED_BACK);
-        Derived a = table.cell("cell heating: coefficient a, insulated back", row, "a", Unit.COUNT);
-        Derived b = table.cell("cell heating: coefficient b in s/m, insulated back", row, "b_s_per_m", Unit.COUNT);
-        Derived wind = Derived.assumed(
-                "wind over the panel",
-                WIND_M_S,
-                Unit.METRE_PER_SECOND,
-                path,
-                "A light air; the wind of driving isn't counted on",
-                Source.commonPractice());
-        return Derived.computed(
-                "rise of the cells above the air for each W/m2",
-                CellTemperature.of(CellTemperature.INSULATED_BACK).riseKPerWm2(WIND_M_S),
-                Unit.KELVIN_PER_WATT_PER_SQUARE_METRE,
-                new Formula("r = exp(a + b v), a panel close to the roof", table.source()),
-                a.as("a"),
-                b.as("b"),
-                wind.as("v"));
+                position, ALBEDO, RISE, GAMMA_PER_K, ArrayLosses.factor(position.shadedShare()), TRACKER_EFFICIENCY);
     }
 }

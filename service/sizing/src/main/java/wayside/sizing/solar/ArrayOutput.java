@@ -8,9 +8,6 @@ public final class ArrayOutput {
     /** Cell temperature at which it is rated [C]. Source: as above. */
     public static final double STC_CELL_C = 25;
 
-    /** A string held a little below its best voltage gives a little more current than at its best point. Common practice. */
-    static final double CURRENT_GAIN_BELOW_BEST = 1.05;
-
     private ArrayOutput() {}
 
     /**
@@ -32,25 +29,5 @@ public final class ArrayOutput {
     /** Power at a cell temperature over power at 25 C: {@code 1 + gamma (Tc - 25)}, not negative. */
     public static double temperatureFactor(double cellC, double gammaPerK) {
         return Math.max(0, 1 + gammaPerK * (cellC - STC_CELL_C));
-    }
-
-    /**
-     * Share of the best power that is left when a switching controller without a tracker ties the panel to the battery:
-     * {@code min(1, 1.05 V_bat / Vmp(Tc))}, {@code Vmp(Tc) = Vmp (1 + beta (Tc - 25))}.
-     *
-     * <p>Common practice, no source: follows from the panel's flat current below its best voltage.
-     *
-     * @param batteryV [V]
-     * @param vmpV of the string at 25 C [V]
-     * @param betaPerK temperature coefficient of that voltage [1/K], negative
-     * @param cellC [C]
-     * @return [share]; 0 when the panel can't reach the battery's voltage
-     */
-    public static double pwmShare(double batteryV, double vmpV, double betaPerK, double cellC) {
-        double vmp = vmpV * (1 + betaPerK * (cellC - STC_CELL_C));
-        if (vmp <= 0) {
-            return 0;
-        }
-        return Math.min(1, CURRENT_GAIN_BELOW_BEST * batteryV / vmp);
     }
 }

@@ -28,11 +28,6 @@ record CellMonth(OptionalDouble clearness, OptionalDouble spread, double seaLeve
         return sums.cells == 0 ? Optional.empty() : Optional.of(sums.mean());
     }
 
-    /** Temperature at an elevation [C]. */
-    double temperatureC(double atM) {
-        return seaLevelC - WorldClimatology.LAPSE_K_PER_M * atM;
-    }
-
     private static final class Sums {
         private int cells;
         private double weights;

@@ -3,15 +3,15 @@ package wayside.sizing.solar;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /**
  * Open-circuit voltage of a module on the coldest morning.
  *
- * <p>By the module's coefficient, {@code V = Voc (1 + b (T - 25))}, b [1/K], T [C]; without one by the factor of the band,
- * {@code V = Voc f}. The two differ on purpose: the table, at about 0.4 % per kelvin, covers every crystalline module.
+ * <p>By the module's coefficient, {@code V = V_oc (1 + max(0, b (T - 25)))}, b [1/K], T [C]; without one by the factor of the band,
+ * {@code V = V_oc f}. The two differ on purpose: the table, at about 0.4 % per kelvin, covers every crystalline module.
  *
  * <p>Source: NFPA 70-2020, 690.7(A) and Table 690.7(A). Differs from the source in: below -40 C, where the table ends,
  * its slope is carried on.
@@ -22,12 +22,19 @@ import wayside.sizing.trace.Unit;
 public record ColdVoltage(Derived volts, String method) {
     private static final ReferenceTable FACTORS = ReferenceTables.table("nfpa70-2020/table-690-7-a");
     private static final Source SOURCE = Source.standard("NFPA 70 National Electrical Code, 2020", "690.7(A)");
-    private static final Formula BY_COEFFICIENT = new Formula("V = Voc (1 + b (T - 25)), at least Voc", SOURCE);
-    private static final Formula BY_FACTOR = new Formula("V = Voc f", SOURCE);
-    private static final double STANDARD_C = 25;
+    private static final Expression BY_COEFFICIENT = Expression.of("V = V_oc (1 + max(0, b (T - T_0)))", SOURCE)
+            .with("T_0", ArrayOutput.STC_CELL_C, Unit.CELSIUS);
+    private static final Expression BY_FACTOR = Expression.of("V = V_oc f", SOURCE);
+
+    /** No cold to correct for. */
+    private static final Expression ABOVE_THE_TABLE = Expression.of("V = V_oc", SOURCE);
 
     /** The table's slope above its end, so that a colder morning never asks for less than its last band. */
-    private static final Formula BELOW_THE_TABLE = Formula.commonPractice("f = 1 + 0.004 (25 - T)");
+    private static final Expression BELOW_THE_TABLE = Expression.commonPractice("f = 1 + c (T_0 - T)")
+            .with("c", 0.004, Unit.PER_KELVIN)
+            .with("T_0", ArrayOutput.STC_CELL_C, Unit.CELSIUS);
+
+    private static final String LABEL = "module: open-circuit voltage on the coldest morning";
 
     static ColdVoltage of(ModuleFigures module, Derived coldestC) {
         return module.voltagePerK()
@@ -36,48 +43,30 @@ public record ColdVoltage(Derived volts, String method) {
     }
 
     private static ColdVoltage byCoefficient(Derived openCircuitV, Derived coefficient, Derived coldestC) {
-        double rise = Math.max(0, coefficient.value() * (coldestC.value() - STANDARD_C));
-        return new ColdVoltage(
-                Derived.computed(
-                        "module: open-circuit voltage on the coldest morning",
-                        openCircuitV.value() * (1 + rise),
-                        Unit.VOLT,
-                        BY_COEFFICIENT,
-                        openCircuitV.as("Voc"),
-                        coefficient.as("b"),
-                        coldestC.as("T")),
-                "coefficient");
+        Derived volts =
+                BY_COEFFICIENT.value(LABEL, Unit.VOLT, openCircuitV.as("V_oc"), coefficient.as("b"), coldestC.as("T"));
+        return new ColdVoltage(volts, "coefficient");
     }
 
     private static ColdVoltage byFactor(Derived openCircuitV, Derived coldestC) {
-        Derived factor = factor(coldestC);
-        return new ColdVoltage(
-                Derived.computed(
-                        "module: open-circuit voltage on the coldest morning",
-                        openCircuitV.value() * factor.value(),
+        double warmest = FACTORS.rows().get(0).number("ambient_to_C");
+        Derived volts = coldestC.value() > warmest
+                ? ABOVE_THE_TABLE.value(LABEL, Unit.VOLT, openCircuitV.as("V_oc"))
+                : BY_FACTOR.value(
+                        LABEL,
                         Unit.VOLT,
-                        BY_FACTOR,
-                        openCircuitV.as("Voc"),
-                        factor.as("f")),
-                "nec-690-7-a");
+                        openCircuitV.as("V_oc"),
+                        factor(coldestC).as("f"));
+        return new ColdVoltage(volts, "nec-690-7-a");
     }
 
     /** The band's factor; a temperature between two printed bands belongs to the colder one. */
     private static Derived factor(Derived coldestC) {
-        double warmest = FACTORS.rows().get(0).number("ambient_to_C");
-        if (coldestC.value() > warmest) {
-            return Derived.computed(
-                    "cold factor", 1, Unit.COUNT, Formula.definition("f = 1 above 24 C"), coldestC.as("T"));
-        }
+        String label = "module: cold factor";
         return FACTORS.rows().stream()
                 .filter(row -> row.number("ambient_from_C") <= coldestC.value())
                 .findFirst()
-                .map(row -> FACTORS.cell("cold factor", row, "factor", Unit.COUNT))
-                .orElseGet(() -> Derived.computed(
-                        "cold factor",
-                        1 + 0.004 * (STANDARD_C - coldestC.value()),
-                        Unit.COUNT,
-                        BELOW_THE_TABLE,
-                        coldestC.as("T")));
+                .map(row -> FACTORS.cell(label, row, "factor", Unit.COUNT))
+                .orElseGet(() -> BELOW_THE_TABLE.value(label, Unit.COUNT, coldestC.as("T")));
     }
 }

@@ -3,13 +3,18 @@ package wayside.sizing.solar;
 import java.util.List;
 import wayside.sizing.brief.Sky;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Unit;
 
 /** The sunshine of a month as the request states it, and a doubt when no sky could be like that. */
 final class GivenSky {
     /** More than a month of cloudless days brings anywhere: above it the figure is likely in another unit. */
     private static final double BRIGHTEST_MONTH = 0.82;
+
+    private static final Expression CLEARNESS = Expression.of("KT = H / H_0", SkyFigures.CLEARNESS_INDEX);
+
+    /** Without sun none of what was given is counted. */
+    private static final Expression WITHOUT_SUN = Expression.definition("KT = 0 H");
 
     private GivenSky() {}
 
@@ -28,7 +33,7 @@ final class GivenSky {
                     source.at().label() + ": clearness",
                     ((Sky.Clearness) sky).share(),
                     Unit.SHARE,
-                    source.at().path() + "/sky/clearnessIndex");
+                    sky.at("clearnessIndex"));
             horizontal = SkyFigures.irradiation(source.horizontalLabel(), clearness, h0);
         }
         if (clearness.value() > BRIGHTEST_MONTH) {
@@ -42,16 +47,13 @@ final class GivenSky {
                 at.label() + ": horizontal irradiation given",
                 daily.kwhPerM2(),
                 Unit.KILOWATT_HOUR_PER_SQUARE_METRE,
-                at.path() + "/sky/dailyIrradiationKwhM2");
+                daily.at("dailyIrradiationKwhM2"));
     }
 
     private static Derived clearness(MonthAt at, Derived asked, Derived h0) {
-        return Derived.computed(
-                at.label() + ": clearness",
-                h0.value() > 0 ? asked.value() / h0.value() : 0,
-                Unit.SHARE,
-                new Formula("KT = H / H0, 0 without sun", SkyFigures.CLEARNESS_INDEX),
-                asked.as("H"),
-                h0.as("H0"));
+        String label = at.label() + ": clearness";
+        return h0.value() > 0
+                ? CLEARNESS.value(label, Unit.SHARE, asked.as("H"), h0.as("H_0"))
+                : WITHOUT_SUN.value(label, Unit.SHARE, asked.as("H"));
     }
 }

@@ -1,5 +1,7 @@
 package wayside.sizing.solar;
 
+import wayside.sizing.trace.Unit;
+
 /**
  * How the irradiation of a day spreads over its hours.
  *
@@ -7,15 +9,13 @@ package wayside.sizing.solar;
  * arrays are therefore scaled to sum to one, so that no energy is made or lost.
  */
 public final class HourlySplit {
-    public static final int HOURS = 24;
-
     /** Of the middle of each hour. Read only. */
-    static final double[] COS_OMEGA = new double[HOURS];
+    static final double[] COS_OMEGA = new double[Unit.HOURS_PER_DAY];
 
-    static final double[] SIN_OMEGA = new double[HOURS];
+    static final double[] SIN_OMEGA = new double[Unit.HOURS_PER_DAY];
 
     static {
-        for (int hour = 0; hour < HOURS; hour++) {
+        for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
             COS_OMEGA[hour] = Math.cos(SunGeometry.hourAngle(hour));
             SIN_OMEGA[hour] = Math.sin(SunGeometry.hourAngle(hour));
         }
@@ -60,7 +60,7 @@ public final class HourlySplit {
     }
 
     private static double raw(double cosW, double cosWs, double divisor) {
-        return Math.PI / 24 * (cosW - cosWs) / divisor;
+        return Math.PI / Unit.HOURS_PER_DAY * (cosW - cosWs) / divisor;
     }
 
     private static double rawDivisor(double ws) {
@@ -71,7 +71,7 @@ public final class HourlySplit {
     public static void fillGlobal(double ws, double[] shares) {
         fillRaw(ws, shares);
         double sinOfWsLess60 = Math.sin(ws - Math.PI / 3);
-        for (int hour = 0; hour < HOURS; hour++) {
+        for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
             // Not multiplied at night, where the lean may be negative.
             shares[hour] = shares[hour] > 0 ? shares[hour] * lean(COS_OMEGA[hour], sinOfWsLess60) : 0;
         }
@@ -87,7 +87,7 @@ public final class HourlySplit {
     private static void fillRaw(double ws, double[] shares) {
         double cosWs = Math.cos(ws);
         double divisor = rawDivisor(ws);
-        for (int hour = 0; hour < HOURS; hour++) {
+        for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
             shares[hour] = Math.abs(SunGeometry.hourAngle(hour)) >= ws ? 0 : raw(COS_OMEGA[hour], cosWs, divisor);
         }
     }
@@ -95,11 +95,11 @@ public final class HourlySplit {
     /** A day too short to hold the middle of an hour goes to the two hours around noon. */
     private static void scaleToOne(double ws, double[] shares) {
         double sum = 0;
-        for (int hour = 0; hour < HOURS; hour++) {
+        for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
             sum += shares[hour];
         }
         if (sum > 0) {
-            for (int hour = 0; hour < HOURS; hour++) {
+            for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
                 shares[hour] /= sum;
             }
         } else if (ws > 0) {

@@ -3,6 +3,7 @@ package wayside.sizing.solar;
 import java.util.Optional;
 import wayside.sizing.brief.SolarModule;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /**
@@ -11,28 +12,41 @@ import wayside.sizing.trace.Unit;
  * @param openCircuitV at 25 C [V]
  * @param workingV at its best point and 25 C [V]
  * @param shortCircuitA [A]
+ * @param coefficientField JSON Pointer of the field that states the coefficient; empty when the request has none
  * @param voltagePerK temperature coefficient of the open-circuit voltage [1/K], negative; empty when unknown
  */
 public record ModuleFigures(
-        Derived openCircuitV, Derived workingV, Derived shortCircuitA, Optional<Derived> voltagePerK) {
+        Derived openCircuitV,
+        Derived workingV,
+        Derived shortCircuitA,
+        Optional<String> coefficientField,
+        Optional<Derived> voltagePerK) {
 
     /**
      * A module as the request states it.
-     *
-     * @param path JSON Pointer of the module
      */
-    public static ModuleFigures of(SolarModule module, String path) {
+    public static ModuleFigures of(SolarModule module) {
         return new ModuleFigures(
-                Derived.given("module: open-circuit voltage", module.openCircuitV(), Unit.VOLT, path + "/openCircuitV"),
-                Derived.given("module: working voltage", module.workingV(), Unit.VOLT, path + "/workingV"),
                 Derived.given(
-                        "module: short-circuit current", module.shortCircuitA(), Unit.AMPERE, path + "/shortCircuitA"),
+                        "module: open-circuit voltage", module.openCircuitV(), Unit.VOLT, module.at("openCircuitV")),
+                Derived.given("module: working voltage", module.workingV(), Unit.VOLT, module.at("workingV")),
+                Derived.given(
+                        "module: short-circuit current",
+                        module.shortCircuitA(),
+                        Unit.AMPERE,
+                        module.at("shortCircuitA")),
+                Optional.of(module.at("voltagePerK")),
                 module.voltagePerK().isPresent()
                         ? Optional.of(Derived.given(
                                 "module: voltage per kelvin",
                                 module.voltagePerK().getAsDouble(),
                                 Unit.PER_KELVIN,
-                                path + "/voltagePerK"))
+                                module.at("voltagePerK")))
                         : Optional.empty());
+    }
+
+    /** A coefficient that the label does not state: a default where the request could have given it. */
+    Derived coefficientLeftOpen(String label, double perK, String reason) {
+        return Derived.leftOpen(label, perK, Unit.PER_KELVIN, coefficientField, reason, Source.commonPractice());
     }
 }

@@ -1,7 +1,11 @@
 package wayside.sizing.solar;
 
-import wayside.sizing.trace.Formula;
+import java.util.ArrayList;
+import java.util.List;
+import wayside.sizing.trace.Input;
+import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
 
 /**
  * A month's mean day on a plane, from the month's clearness alone: seven days of the clearness distribution, equally likely, on
@@ -16,12 +20,29 @@ final class MonthChain {
 
     private static final int DATES = 3;
 
-    private static final Formula ON_PLANE = new Formula(
-            "G = H R(KT, s, b, A, rho): seven days of the month's distribution, hour by hour onto the plane",
+    private static final String DAYS = "Seven days of the month's distribution of clearness on three dates";
+    static final NamedOperation ON_PLANE = NamedOperation.of(
+            NamedOperation.Kind.MONTH_INTEGRAL,
+            DAYS + ", each hour carried onto the plane: the light there over the light on the ground",
             Source.paper(
                     "Reindl, Beckman & Duffie, Solar Energy 45 (1990)",
                     "HDKR; days by Bendt and others 1981, diffuse by Erbs and others 1982, hours by"
                             + " Collares-Pereira & Rabl 1979"));
+    private static final MonthLight.Method METHOD = new MonthLight.Method(
+            ON_PLANE,
+            NamedOperation.of(
+                    NamedOperation.Kind.MONTH_INTEGRAL,
+                    DAYS
+                            + ": of the light on the panel what enters the glass, the sun's, the sky's and the ground's each by"
+                            + " its incidence-angle modifier",
+                    Source.paper(
+                            "De Soto, Klein & Beckman, Solar Energy 80 (2006)",
+                            "Fresnel and Bouguer; sky and ground by Brandemuehl & Beckman 1980")),
+            NamedOperation.of(
+                    NamedOperation.Kind.MONTH_INTEGRAL,
+                    DAYS + ": the mean of T_a + r G, each hour counting by the light that enters the glass; T_a"
+                            + " swings by D about T_m, warmest at 15 h",
+                    Source.paper("Sandia National Laboratories SAND2004-3535", "eq. 11 and 12")));
 
     private final Plane plane;
     private final double albedo;
@@ -33,8 +54,25 @@ final class MonthChain {
     private double entering;
     private double enteringTimesCellC;
 
-    /** What a month's model days make of its light on a plane. */
-    static MonthLight light(MonthAt at, SkyMonth sky, ArrayModel array, Plane plane) {
+    /** What a month's model days make of its light on an array. */
+    static MonthLight light(MonthAt at, SkyMonth sky, ArrayModel array) {
+        MonthChain chain = of(at, sky, array, array.position().plane());
+        List<Input> light = new ArrayList<>(
+                List.of(sky.clearness().as("KT"), sky.clearnessSpread().as("s")));
+        light.addAll(MonthLight.inputs(at, array));
+        List<Input> heat = List.of(
+                sky.meanC().as("T_m"),
+                sky.dailySwingK().as("D"),
+                array.riseKPerWm2().as("r"));
+        return METHOD.light(at, chain.planeRatio(), chain.opticalShare(), chain.cellC(), light, heat);
+    }
+
+    /** Irradiation on another plane under the same sky, over that on the horizontal. */
+    static double planeRatio(MonthAt at, SkyMonth sky, ArrayModel array, Plane plane) {
+        return of(at, sky, array, plane).planeRatio();
+    }
+
+    private static MonthChain of(MonthAt at, SkyMonth sky, ArrayModel array, Plane plane) {
         DailyClearness days = DailyClearness.scaled(
                 sky.clearness().value(), sky.clearnessSpread().value());
         MonthChain chain = new MonthChain(
@@ -44,7 +82,7 @@ final class MonthChain {
                 sky.meanC().value(),
                 sky.dailySwingK().value());
         chain.run(at.place().latitude(), at.month(), days, KINDS_OF_DAY, DATES);
-        return new MonthLight(chain.planeRatio(), chain.opticalShare(), chain.cellC(), ON_PLANE);
+        return chain;
     }
 
     /**
@@ -88,7 +126,7 @@ final class MonthChain {
     private void addDay(SolarDay day, double clearness) {
         double globalWh = 1000 * clearness * day.extraterrestrialKwhM2();
         double diffuseWh = globalWh * Erbs.daily(clearness, day.sunsetHourAngle());
-        for (int hour = 0; hour < HourlySplit.HOURS; hour++) {
+        for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
             double global = globalWh * day.globalShare(hour);
             if (global > 0) {
                 addHour(day, hour, global, diffuseWh * day.diffuseShare(hour));

@@ -20,34 +20,41 @@ public record PanelPosition(Derived tilt, Derived azimuth, Derived shadedShare) 
      * The position of a mount at a latitude.
      *
      * @param mount as the request states it; {@link PanelMount#OPEN} when it says nothing
-     * @param path JSON Pointer of the panel object
      */
-    public static PanelPosition of(PanelMount mount, String path, double latitude) {
-        Derived tilt = Derived.assumed(
+    public static PanelPosition of(PanelMount mount, double latitude) {
+        Derived tilt = Derived.byDefault(
                         "panel tilt",
                         0,
                         Unit.DEGREE,
-                        path + "/tiltDegrees",
+                        mount.at("tiltDegrees"),
                         "Flat on the roof, as most vehicles carry them",
                         Source.commonPractice())
                 .unlessGiven(mount.tiltDegrees());
-        Derived azimuth = Derived.assumed(
-                        "panel azimuth",
-                        latitude < 0 ? 0 : 180,
-                        Unit.DEGREE,
-                        path + "/azimuthDegrees",
-                        "Towards the equator: south in the northern hemisphere, north in the southern",
-                        Source.commonPractice())
-                .unlessGiven(mount.azimuthDegrees());
-        Derived shaded = Derived.assumed(
+        Derived azimuth = azimuth(mount, latitude < 0);
+        Derived shaded = Derived.byDefault(
                         "loss: shading",
                         SHADED_SHARE,
                         Unit.SHARE,
-                        path + "/shadedShare",
+                        mount.at("shadedShare"),
                         "A clear site; parked under trees or beside a roof box it is far more",
                         ArrayLosses.SOURCE)
                 .unlessGiven(mount.shadedShare());
         return new PanelPosition(tilt, azimuth, shaded);
+    }
+
+    /** A trip over the equator turns the panel: two defaults, so two labels. */
+    private static Derived azimuth(PanelMount mount, boolean southern) {
+        String label = "panel azimuth";
+        String field = mount.at("azimuthDegrees");
+        return mount.azimuthDegrees().isPresent()
+                ? Derived.given(label, mount.azimuthDegrees().getAsDouble(), Unit.DEGREE, field)
+                : Derived.byDefault(
+                        southern ? label + " south of the equator" : label,
+                        southern ? 0 : 180,
+                        Unit.DEGREE,
+                        field,
+                        "Towards the equator: south in the northern hemisphere, north in the southern",
+                        Source.commonPractice());
     }
 
     public Plane plane() {

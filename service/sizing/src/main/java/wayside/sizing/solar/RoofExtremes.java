@@ -1,78 +1,62 @@
 package wayside.sizing.solar;
 
+import java.util.ArrayList;
 import java.util.List;
+import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /** The coldest morning and the hottest roof of a set of months: what a string of modules must stand. */
 public final class RoofExtremes {
-    /** A cold spell against the mean morning of its month. */
-    private static final double COLD_SPELL_K = 10;
-
-    private static final double FULL_SUN_W_M2 = 1000;
+    private static final Expression COLDEST = Expression.commonPractice("T = min(T_m - D / 2) - s");
+    private static final Expression HOTTEST = Expression.of(
+                    "T_c = max(T_m + D / 2) + G r",
+                    ReferenceTables.table(CellTemperature.TABLE).source())
+            .with("G", 1000, Unit.WATT_PER_SQUARE_METRE);
 
     private RoofExtremes() {}
 
     /**
-     * Air on the coldest morning: {@code T = min(Tm - D / 2) - s}. Common practice, no source.
+     * Air on the coldest morning of all months: {@code T = min(T_m - D / 2) - s}. Common practice, no source.
      *
      * @param months not empty
-     * @param path JSON Pointer of the field that overrides it
+     * @param field JSON Pointer of the field that states it instead
      * @return [C]
      */
-    public static Derived coldestC(List<SolarMonth> months, String path) {
-        SkyMonth coldest = months.get(0).sky();
-        for (SolarMonth month : months) {
-            coldest = morning(month.sky()) < morning(coldest) ? month.sky() : coldest;
-        }
-        Derived spell = Derived.assumed(
-                "cold spell below the mean morning",
-                COLD_SPELL_K,
-                Unit.KELVIN,
-                path,
-                "Single mornings fall about this far below the month's mean one; give a record low if you know it",
-                Source.commonPractice());
-        return Derived.computed(
-                "air on the coldest morning",
-                morning(coldest) - COLD_SPELL_K,
-                Unit.CELSIUS,
-                Formula.commonPractice("T = Tm - D/2 - s, of the coldest month"),
-                coldest.meanC().as("Tm"),
-                coldest.dailySwingK().as("D"),
-                spell.as("s"));
+    public static Derived coldestC(List<SolarMonth> months, String field) {
+        List<Input> inputs = air(months);
+        inputs.add(Derived.byDefault(
+                        "cold spell below the mean morning",
+                        10,
+                        Unit.KELVIN,
+                        field,
+                        "Single mornings fall about this far below the month's mean one; give a record low if you know it",
+                        Source.commonPractice())
+                .as("s"));
+        return COLDEST.value("air on the coldest morning", Unit.CELSIUS, inputs);
     }
 
     /**
-     * Cells on the hottest roof in full sun: {@code Tc = max(Tm + D / 2) + 1000 r}.
+     * Cells on the roof on the hottest afternoon of all months in full sun: {@code T_c = max(T_m + D / 2) + 1000 r}.
      *
-     * @param months not empty
+     * @param months of one array, not empty
      * @return [C]
      */
     public static Derived hottestCellC(List<SolarMonth> months) {
-        SolarMonth hottest = months.get(0);
+        List<Input> inputs = air(months);
+        inputs.add(months.get(0).array().riseKPerWm2().as("r"));
+        return HOTTEST.value("cells on the hottest roof", Unit.CELSIUS, inputs);
+    }
+
+    private static List<Input> air(List<SolarMonth> months) {
+        List<Input> inputs = new ArrayList<>();
         for (SolarMonth month : months) {
-            hottest = afternoon(month.sky()) > afternoon(hottest.sky()) ? month : hottest;
+            inputs.add(month.sky().meanC().as("T_m"));
+            inputs.add(month.sky().dailySwingK().as("D"));
         }
-        Derived rise = hottest.array().riseKPerWm2();
-        Input[] inputs = {
-            hottest.sky().meanC().as("Tm"), hottest.sky().dailySwingK().as("D"), rise.as("r")
-        };
-        return Derived.computed(
-                "cells on the hottest roof",
-                CellTemperature.cellC(afternoon(hottest.sky()), FULL_SUN_W_M2, rise.value()),
-                Unit.CELSIUS,
-                new Formula("Tc = Tm + D/2 + 1000 r, of the hottest month", rise.source()),
-                inputs);
-    }
-
-    private static double morning(SkyMonth sky) {
-        return sky.meanC().value() - sky.dailySwingK().value() / 2;
-    }
-
-    private static double afternoon(SkyMonth sky) {
-        return sky.meanC().value() + sky.dailySwingK().value() / 2;
+        return inputs;
     }
 }

@@ -1,7 +1,7 @@
 package wayside.sizing.solar;
 
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -16,14 +16,10 @@ record SkyFigures(
     static final Source CLEARNESS_INDEX =
             Source.handbook("Duffie & Beckman, Solar Engineering of Thermal Processes, 5th ed.", "section 2.9");
 
-    /** {@code H = KT H0}. */
+    private static final Expression IRRADIATION = Expression.of("H = KT H_0", CLEARNESS_INDEX);
+
+    /** {@code H = KT H_0}. */
     static Derived irradiation(String label, Derived clearness, Derived h0) {
-        return Derived.computed(
-                label,
-                clearness.value() * h0.value(),
-                Unit.KILOWATT_HOUR_PER_SQUARE_METRE,
-                new Formula("H = KT H0", CLEARNESS_INDEX),
-                clearness.as("KT"),
-                h0.as("H0"));
+        return IRRADIATION.value(label, Unit.KILOWATT_HOUR_PER_SQUARE_METRE, clearness.as("KT"), h0.as("H_0"));
     }
 }

@@ -61,9 +61,13 @@ public record SkyMonth(
                 doubts);
     }
 
+    /** Air of the mean day, by hour of solar time [C]. */
+    public double[] airC() {
+        return AirTemperature.dayC(meanC.value(), dailySwingK.value());
+    }
+
     /** What is doubtful of the skies that were given for these months, said once. */
     public static List<Caution> cautions(Stream<SkyMonth> months) {
-        return SkyDoubt.caution(months.flatMap(month -> month.doubts().stream())).stream()
-                .toList();
+        return SkyDoubt.cautions(months.flatMap(month -> month.doubts().stream()));
     }
 }

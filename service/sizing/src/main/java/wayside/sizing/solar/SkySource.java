@@ -4,7 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
+import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -16,9 +17,14 @@ record SkySource(MonthAt at, Optional<CellMonth> cells) {
     static final String TABLE = "solar/world-climatology";
 
     private static final double MEAN_SPREAD = 0.132;
-    private static final Source EXTRATERRESTRIAL = Source.handbook(
-            "Duffie & Beckman, Solar Engineering of Thermal Processes, 5th ed.",
-            "eq. 1.10.3; declination and distance by Spencer 1971");
+    private static final Expression SPREAD = Expression.of("s = KT s_w / KT_w", WORLD);
+    private static final NamedOperation EXTRATERRESTRIAL = NamedOperation.of(
+            NamedOperation.Kind.MONTH_INTEGRAL,
+            "The mean over the days of the month of 24 / pi G_0n (cos L cos d sin ws + ws sin L sin d), G_0n the irradiance"
+                    + " at normal incidence, d the declination, ws the sunset hour angle",
+            Source.handbook(
+                    "Duffie & Beckman, Solar Engineering of Thermal Processes, 5th ed.",
+                    "eq. 1.10.3; declination and distance by Spencer 1971"));
 
     static SkySource of(MonthAt at) {
         return new SkySource(
@@ -26,18 +32,12 @@ record SkySource(MonthAt at, Optional<CellMonth> cells) {
     }
 
     Derived extraterrestrial() {
-        Derived latitude = Derived.given(
-                at.label() + ": latitude", at.place().latitude(), Unit.DEGREE, at.placePath() + "/latitude");
-        Derived month = Derived.given(at.label() + ": month", at.month(), Unit.COUNT, at.path() + "/month");
-        return Derived.computed(
+        return EXTRATERRESTRIAL.value(
                 at.label() + ": irradiation above the atmosphere, mean day",
                 Extraterrestrial.monthlyKwhM2(at.place().latitude(), at.month()),
                 Unit.KILOWATT_HOUR_PER_SQUARE_METRE,
-                new Formula(
-                        "H0 = 24/pi G0n (cos L cos d sin ws + ws sin L sin d), mean over the days of the month",
-                        EXTRATERRESTRIAL),
-                latitude.as("L"),
-                month.as("month"));
+                at.latitudeDegrees().as("L"),
+                at.monthOfYear().as("month"));
     }
 
     SkyFigures sky(Derived h0, List<Assumption> choices, List<SkyDoubt> doubts) {
@@ -72,24 +72,21 @@ record SkySource(MonthAt at, Optional<CellMonth> cells) {
     /** The place keeps its ratio of spread to mean, whatever mean the request gives. */
     Derived spread(Derived clearness) {
         if (cells.isEmpty() || cells.get().spread().isEmpty()) {
-            return Derived.assumed(
+            return Derived.convention(
                     at.label() + ": day-to-day spread of clearness",
                     MEAN_SPREAD,
                     Unit.SHARE,
-                    at.path() + "/sky",
                     "Mean of the world's land cells; the place has none",
                     WORLD);
         }
         double tableMean = cells.get().clearness().orElseThrow();
         double tableSpread = cells.get().spread().getAsDouble();
-        return Derived.computed(
+        return SPREAD.value(
                 at.label() + ": day-to-day spread of clearness",
-                clearness.value() * tableSpread / tableMean,
                 Unit.SHARE,
-                new Formula("s = KT s' / KT'", WORLD),
                 clearness.as("KT"),
-                cell("day-to-day spread of the climatology", tableSpread).as("s'"),
-                cell("clearness of the climatology", tableMean).as("KT'"));
+                cell("day-to-day spread of the climatology", tableSpread).as("s_w"),
+                cell("clearness of the climatology", tableMean).as("KT_w"));
     }
 
     /** A figure that the cells round the place give. */
@@ -103,7 +100,7 @@ record SkySource(MonthAt at, Optional<CellMonth> cells) {
     Assumption choice(SkyBasis basis, Derived clearness, double low, double high, String reason) {
         String value = basis.code() + ": clearness " + hundredths(clearness.value()) + ", in eight cases of ten "
                 + hundredths(low) + " to " + hundredths(high);
-        return Assumption.choice(at.path() + "/sky", at.label() + ": sky", value, reason, clearness.source());
+        return Assumption.choice(at.at("sky"), at.label() + ": sky", value, reason, clearness.source());
     }
 
     String horizontalLabel() {

@@ -1,5 +1,7 @@
 package wayside.sizing.solar;
 
+import wayside.sizing.trace.Unit;
+
 /**
  * All that a day at a latitude and a plane decide about its 24 hours before any weather is known: worked out once, then read
  * by the hour without a sine.
@@ -7,11 +9,11 @@ package wayside.sizing.solar;
  * <p>Hours are solar time. On a day too short to hold the middle of an hour all light counts as diffuse.
  */
 public final class SolarDay {
-    private final double[] cosZenith = new double[HourlySplit.HOURS];
-    private final double[] cosIncidence = new double[HourlySplit.HOURS];
-    private final double[] sunwardModifier = new double[HourlySplit.HOURS];
-    private final double[] globalShare = new double[HourlySplit.HOURS];
-    private final double[] diffuseShare = new double[HourlySplit.HOURS];
+    private final double[] cosZenith = new double[Unit.HOURS_PER_DAY];
+    private final double[] cosIncidence = new double[Unit.HOURS_PER_DAY];
+    private final double[] sunwardModifier = new double[Unit.HOURS_PER_DAY];
+    private final double[] globalShare = new double[Unit.HOURS_PER_DAY];
+    private final double[] diffuseShare = new double[Unit.HOURS_PER_DAY];
     private final Plane plane;
     private final double normalWm2;
     private final double sunsetHourAngle;
@@ -33,7 +35,7 @@ public final class SolarDay {
     }
 
     private void fillAngles(double sinPhi, double cosPhi, double sinDelta, double cosDelta) {
-        for (int hour = 0; hour < HourlySplit.HOURS; hour++) {
+        for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
             double cosOmega = HourlySplit.COS_OMEGA[hour];
             double up = SunGeometry.up(sinPhi, cosPhi, sinDelta, cosDelta, cosOmega);
             cosZenith[hour] = up;

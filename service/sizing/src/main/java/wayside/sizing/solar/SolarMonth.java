@@ -5,8 +5,7 @@ import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
-import wayside.sizing.trace.Input;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -21,41 +20,34 @@ import wayside.sizing.trace.Unit;
  */
 public record SolarMonth(
         SkyMonth sky, ArrayModel array, Derived planeKwhM2, Derived cellTemperatureC, Derived yieldWhPerW) {
-    private static final Source OPTICS = Source.paper(
-            "De Soto, Klein & Beckman, Solar Energy 80 (2006)",
-            "Fresnel and Bouguer; sky and ground by Brandemuehl & Beckman 1980");
-    private static final Source CELLS = Source.paper("Sandia National Laboratories SAND2004-3535", "eq. 11 and 12");
-    private static final Source POWER =
-            Source.handbook("National Renewable Energy Laboratory NREL/TP-6A20-62641, 2014", "module model");
+    private static final Expression FLAT = Expression.definition("G = H");
+    private static final Expression TILTED = Expression.definition("G = H R");
+    private static final Expression OF_RATED_WATT = Expression.of(
+                    "y = G k max(0, 1 + gamma (T_c - T_0)) f n",
+                    Source.handbook("National Renewable Energy Laboratory NREL/TP-6A20-62641, 2014", "module model"))
+            .with("T_0", ArrayOutput.STC_CELL_C, Unit.CELSIUS);
+    private static final Expression OF_ARRAY = Expression.definition("E = P y");
 
     /**
      * The month of a stay.
      *
      * @param index of the stay in its trip, from 0
      * @param panel as far as the request says; {@link PanelMount#OPEN} when it says nothing
-     * @param panelPath JSON Pointer of the panel object: {@code /system/panel}
      */
-    public static SolarMonth of(Stay stay, int index, PanelMount panel, String panelPath) {
-        return of(
-                MonthAt.of(stay, index),
-                ArrayModel.of(panel, panelPath, stay.place().latitude()));
+    public static SolarMonth of(Stay stay, int index, PanelMount panel) {
+        return of(MonthAt.of(stay, index), ArrayModel.of(panel, stay.place().latitude()));
     }
 
     /** A month at a place under an array. */
     public static SolarMonth of(MonthAt at, ArrayModel array) {
         SkyMonth sky = SkyMonth.of(at);
-        return of(
-                at,
-                sky,
-                array,
-                MonthChain.light(at, sky, array, array.position().plane()));
+        return of(at, sky, array, MonthChain.light(at, sky, array));
     }
 
     /** A month under a known sky whose hours have made something known of its light. */
     public static SolarMonth of(MonthAt at, SkyMonth sky, ArrayModel array, MonthLight light) {
         Derived plane = plane(at, sky, array, light);
-        Derived cell = cell(at, sky, array, light, plane);
-        return new SolarMonth(sky, array, plane, cell, ofRatedWatt(at, array, light, plane, cell));
+        return new SolarMonth(sky, array, plane, light.cellC(), ofRatedWatt(at, array, light, plane));
     }
 
     public Derived horizontalKwhM2() {
@@ -75,81 +67,28 @@ public record SolarMonth(
      * @return [Wh]
      */
     public Derived dailyWh(String label, Derived powerW) {
-        return Derived.computed(
-                label,
-                powerW.value() * yieldWhPerW.value(),
-                Unit.WATT_HOUR,
-                Formula.definition("E = P y"),
-                powerW.as("P"),
-                yieldWhPerW.as("y"));
+        return OF_ARRAY.value(label, Unit.WATT_HOUR, powerW.as("P"), yieldWhPerW.as("y"));
     }
 
     private static Derived plane(MonthAt at, SkyMonth sky, ArrayModel array, MonthLight light) {
-        PanelPosition position = array.position();
-        if (position.plane().isHorizontal()) {
-            return Derived.computed(
-                    at.label() + ": irradiation on the panel, mean day",
-                    sky.horizontalKwhM2().value(),
-                    Unit.KILOWATT_HOUR_PER_SQUARE_METRE,
-                    Formula.definition("G = H, the panel lies flat"),
-                    sky.horizontalKwhM2().as("H"),
-                    position.tilt().as("b"));
-        }
-        return Derived.computed(
-                at.label() + ": irradiation on the panel, mean day",
-                sky.horizontalKwhM2().value() * light.planeRatio(),
-                Unit.KILOWATT_HOUR_PER_SQUARE_METRE,
-                light.onPlane(),
-                planeInputs(sky, array));
+        String label = at.label() + ": irradiation on the panel, mean day";
+        Unit unit = Unit.KILOWATT_HOUR_PER_SQUARE_METRE;
+        Derived horizontal = sky.horizontalKwhM2();
+        return array.position().plane().isHorizontal()
+                ? FLAT.value(label, unit, horizontal.as("H"))
+                : TILTED.value(
+                        label, unit, horizontal.as("H"), light.planeRatio().as("R"));
     }
 
-    private static Input[] planeInputs(SkyMonth sky, ArrayModel array) {
-        return new Input[] {
-            sky.horizontalKwhM2().as("H"),
-            sky.clearness().as("KT"),
-            sky.clearnessSpread().as("s"),
-            array.position().tilt().as("b"),
-            array.position().azimuth().as("A"),
-            array.albedo().as("rho")
-        };
-    }
-
-    private static Derived cell(MonthAt at, SkyMonth sky, ArrayModel array, MonthLight light, Derived plane) {
-        return Derived.computed(
-                at.label() + ": cell temperature in the sun",
-                light.cellC(),
-                Unit.CELSIUS,
-                new Formula("Tc = Ta + r G of each hour, weighted by the hour's light; Ta swings by D about Tm", CELLS),
-                sky.meanC().as("Tm"),
-                sky.dailySwingK().as("D"),
-                array.riseKPerWm2().as("r"),
-                plane.as("G"));
-    }
-
-    private static Derived ofRatedWatt(MonthAt at, ArrayModel array, MonthLight light, Derived plane, Derived cell) {
-        Derived optics = Derived.computed(
-                at.label() + ": share of the light that enters the glass",
-                light.opticalShare(),
-                Unit.SHARE,
-                new Formula(
-                        "k = incidence-angle modifier of each hour's sun, sky and ground, weighted by light", OPTICS),
-                plane.as("G"),
-                array.position().tilt().as("b"));
-        double heat = ArrayOutput.temperatureFactor(
-                cell.value(), array.powerCoefficient().value());
-        return Derived.computed(
+    /** Each kWh/m2 that enters is an hour at rated power. */
+    private static Derived ofRatedWatt(MonthAt at, ArrayModel array, MonthLight light, Derived plane) {
+        return OF_RATED_WATT.value(
                 at.label() + ": yield of a rated watt, mean day",
-                plane.value()
-                        * optics.value()
-                        * heat
-                        * array.lossFactor().value()
-                        * array.controllerEfficiency().value(),
                 Unit.WATT_HOUR_PER_WATT,
-                new Formula("y = G k (1 + gamma (Tc - 25)) f n / (1 kW/m2)", POWER),
                 plane.as("G"),
-                optics.as("k"),
+                light.opticalShare().as("k"),
                 array.powerCoefficient().as("gamma"),
-                cell.as("Tc"),
+                light.cellC().as("T_c"),
                 array.lossFactor().as("f"),
                 array.controllerEfficiency().as("n"));
     }

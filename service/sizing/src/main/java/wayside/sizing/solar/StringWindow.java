@@ -1,7 +1,7 @@
 package wayside.sizing.solar;
 
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -19,21 +19,25 @@ import wayside.sizing.trace.Unit;
  */
 public record StringWindow(
         ColdVoltage coldVoltage, Derived hotWorkingV, Derived largestSeriesCount, Derived smallestSeriesCount) {
-    private static final double STANDARD_C = 25;
     private static final double ASSUMED_PER_K = -0.004;
-    private static final double CONTINUOUS = 1.25;
-    private static final Formula HOT = Formula.definition(
-            "V = Vmp (1 + b (T - 25)), at most Vmp, at least 0: the working voltage falls as the cell warms");
-    private static final Formula LARGEST = Formula.definition("n_max = floor(V_c / V_cold)");
-    private static final Formula SMALLEST = Formula.definition("n_min = ceil(V_b / V_hot)");
-    private static final Formula MAXIMUM =
-            new Formula("I = 1.25 p Isc", Source.standard("NFPA 70 National Electrical Code, 2020", "690.8(A)(1)"));
-    private static final Formula CONDUCTOR = new Formula(
-            "I = 1.25 x 1.25 p Isc = 1.5625 p Isc",
-            Source.standard("NFPA 70 National Electrical Code, 2020", "690.8(B)(1)"));
 
     /** More modules than this in one string make no sense on a vehicle; it also keeps the count finite. */
     private static final double MOST_IN_SERIES = 1000;
+
+    /** The working voltage falls as the cell warms; a cold roof is given no credit. */
+    private static final Expression HOT = Expression.definition("V = V_mp max(0, min(1, 1 + b (T - T_0)))")
+            .with("T_0", ArrayOutput.STC_CELL_C, Unit.CELSIUS);
+
+    private static final Expression LARGEST =
+            Expression.definition("n_max = min(m, floor(V_c / V_cold))").with("m", MOST_IN_SERIES, Unit.COUNT);
+    private static final Expression SMALLEST =
+            Expression.definition("n_min = min(m, ceil(V_b / V_hot))").with("m", MOST_IN_SERIES, Unit.COUNT);
+    private static final Expression MAXIMUM = Expression.of(
+                    "I = k p I_sc", Source.standard("NFPA 70 National Electrical Code, 2020", "690.8(A)(1)"))
+            .with("k", 1.25, Unit.COUNT);
+    private static final Expression CONDUCTOR = Expression.of(
+                    "I = k k p I_sc", Source.standard("NFPA 70 National Electrical Code, 2020", "690.8(B)(1)"))
+            .with("k", 1.25, Unit.COUNT);
 
     /**
      * @param module by its label
@@ -41,17 +45,11 @@ public record StringWindow(
      * @param hottestCellC cells on the hottest roof [C]
      * @param controllerV the highest voltage that the controller stands [V], above 0
      * @param chargingV the highest voltage that it charges the bank with [V], above 0
-     * @param coefficientPath JSON Pointer of the field that may state the coefficient
      */
     public static StringWindow of(
-            ModuleFigures module,
-            Derived coldestC,
-            Derived hottestCellC,
-            Derived controllerV,
-            Derived chargingV,
-            String coefficientPath) {
+            ModuleFigures module, Derived coldestC, Derived hottestCellC, Derived controllerV, Derived chargingV) {
         ColdVoltage cold = ColdVoltage.of(module, coldestC);
-        Derived hot = hot(module, hottestCellC, coefficientPath);
+        Derived hot = hot(module, hottestCellC);
         return new StringWindow(cold, hot, largest(controllerV, cold.volts()), smallest(chargingV, hot));
     }
 
@@ -66,8 +64,7 @@ public record StringWindow(
      * @param parallelCount strings side by side, 1 or more
      */
     public static Derived conductorCurrentA(ModuleFigures module, Derived parallelCount) {
-        return current(
-                "array: current for conductor and fuse", CONTINUOUS * CONTINUOUS, CONDUCTOR, module, parallelCount);
+        return current(CONDUCTOR, "array: current for conductor and fuse", module, parallelCount);
     }
 
     /**
@@ -76,58 +73,36 @@ public record StringWindow(
      * @param parallelCount strings side by side, 1 or more
      */
     public static Derived maximumCurrentA(ModuleFigures module, Derived parallelCount) {
-        return current("array: greatest current", CONTINUOUS, MAXIMUM, module, parallelCount);
+        return current(MAXIMUM, "array: greatest current", module, parallelCount);
     }
 
-    private static Derived current(
-            String label, double factor, Formula formula, ModuleFigures module, Derived parallelCount) {
-        return Derived.computed(
+    private static Derived current(Expression expression, String label, ModuleFigures module, Derived parallelCount) {
+        return expression.value(
                 label,
-                factor * parallelCount.value() * module.shortCircuitA().value(),
                 Unit.AMPERE,
-                formula,
                 parallelCount.as("p"),
-                module.shortCircuitA().as("Isc"));
+                module.shortCircuitA().as("I_sc"));
     }
 
-    private static Derived hot(ModuleFigures module, Derived hottestCellC, String coefficientPath) {
+    private static Derived hot(ModuleFigures module, Derived hottestCellC) {
         Derived coefficient = module.voltagePerK()
-                .orElseGet(() -> Derived.assumed(
+                .orElseGet(() -> module.coefficientLeftOpen(
                         "module: voltage per kelvin",
                         ASSUMED_PER_K,
-                        Unit.PER_KELVIN,
-                        coefficientPath,
-                        "At the steep end for crystalline silicon, so that the hot voltage is not flattered",
-                        Source.commonPractice()));
-        double factor = 1 + coefficient.value() * (hottestCellC.value() - STANDARD_C);
-        return Derived.computed(
+                        "At the steep end for crystalline silicon, so that the hot voltage is not flattered"));
+        return HOT.value(
                 "module: working voltage on the hottest roof",
-                module.workingV().value() * Math.max(0, Math.min(1, factor)),
                 Unit.VOLT,
-                HOT,
-                module.workingV().as("Vmp"),
+                module.workingV().as("V_mp"),
                 coefficient.as("b"),
                 hottestCellC.as("T"));
     }
 
     private static Derived largest(Derived controllerV, Derived coldV) {
-        return Derived.computed(
-                "modules in series, at most",
-                Math.min(MOST_IN_SERIES, Math.floor(controllerV.value() / coldV.value())),
-                Unit.COUNT,
-                LARGEST,
-                controllerV.as("V_c"),
-                coldV.as("V_cold"));
+        return LARGEST.value("modules in series, at most", Unit.COUNT, controllerV.as("V_c"), coldV.as("V_cold"));
     }
 
     private static Derived smallest(Derived chargingV, Derived hotV) {
-        double count = hotV.value() > 0 ? Math.ceil(chargingV.value() / hotV.value()) : MOST_IN_SERIES;
-        return Derived.computed(
-                "modules in series, at least",
-                Math.min(MOST_IN_SERIES, count),
-                Unit.COUNT,
-                SMALLEST,
-                chargingV.as("V_b"),
-                hotV.as("V_hot"));
+        return SMALLEST.value("modules in series, at least", Unit.COUNT, chargingV.as("V_b"), hotV.as("V_hot"));
     }
 }

@@ -1,5 +1,7 @@
 package wayside.sizing.solar;
 
+import wayside.sizing.trace.Unit;
+
 /** Angles between the sun, the horizon and a plane. */
 public final class SunGeometry {
     private static final double TWO_PI = 2 * Math.PI;
@@ -75,7 +77,7 @@ public final class SunGeometry {
 
     /** Hours from sunrise to sunset, geometric: {@code N = 24 ws / pi}. Source: Duffie &amp; Beckman, eq. 1.6.11. */
     public static double daylightHours(double phi, double delta) {
-        return 24 * sunsetHourAngle(phi, delta) / Math.PI;
+        return Unit.HOURS_PER_DAY * sunsetHourAngle(phi, delta) / Math.PI;
     }
 
     /**

@@ -3,13 +3,16 @@ package wayside.sizing.solar;
 import java.util.List;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Unit;
 
 /** The sunshine of a month as the world climatology has it, with the error it is known to have. */
 final class WorldSky {
     /** Eight of ten normally distributed errors lie within this many standard deviations. */
     private static final double EIGHT_OF_TEN = 1.2816;
+
+    private static final Expression LOW = edge("H_low = H (1 - z e)");
+    private static final Expression HIGH = edge("H_high = H (1 + z e)");
 
     private WorldSky() {}
 
@@ -31,18 +34,16 @@ final class WorldSky {
                 clearness,
                 spread,
                 horizontal,
-                edge(source.horizontalLabel() + ", low end of eight cases in ten", horizontal, error, -1),
-                edge(source.horizontalLabel() + ", high end of eight cases in ten", horizontal, error, 1));
+                edge(LOW, source.horizontalLabel() + ", low end of eight cases in ten", horizontal, error),
+                edge(HIGH, source.horizontalLabel() + ", high end of eight cases in ten", horizontal, error));
     }
 
-    private static Derived edge(String label, Derived horizontal, Derived error, int sign) {
-        return Derived.computed(
-                label,
-                horizontal.value() * (1 + sign * EIGHT_OF_TEN * error.value()),
-                Unit.KILOWATT_HOUR_PER_SQUARE_METRE,
-                new Formula(sign < 0 ? "H (1 - 1.28 e)" : "H (1 + 1.28 e)", SkySource.WORLD),
-                horizontal.as("H"),
-                error.as("e"));
+    private static Expression edge(String text) {
+        return Expression.of(text, SkySource.WORLD).with("z", EIGHT_OF_TEN, Unit.COUNT);
+    }
+
+    private static Derived edge(Expression edge, String label, Derived horizontal, Derived error) {
+        return edge.value(label, Unit.KILOWATT_HOUR_PER_SQUARE_METRE, horizontal.as("H"), error.as("e"));
     }
 
     private static Derived error(MonthAt at) {

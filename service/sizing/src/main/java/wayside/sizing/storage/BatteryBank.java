@@ -1,8 +1,10 @@
 package wayside.sizing.storage;
 
+import static wayside.sizing.storage.BatterySizing.name;
+
 import java.util.List;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Unit;
 
@@ -33,6 +35,15 @@ public record BatteryBank(
         Derived autonomyDays,
         Range massKg,
         Range volumeL) {
+    private static final Expression VOLTAGE = Expression.definition("V = n V_cell");
+    private static final Expression LOWEST_VOLTAGE = Expression.definition("V_low = n V_cell");
+    private static final Expression USABLE = Expression.definition("E_use = E f_use");
+    private static final Expression COLD = Expression.definition("E_cold = E_use f_T");
+    private static final Expression CAPACITY = Expression.definition("C = E / V");
+    private static final Expression AUTONOMY = Expression.definition("n = E_cold eta_d / E_d");
+    private static final Expression AUTONOMY_OF_NOTHING = Expression.definition("n = 0");
+    private static final Expression MASS = Expression.definition("m = E / e");
+    private static final Expression VOLUME = Expression.definition("V = E / e");
 
     /** The smallest bank of a chemistry that meets a need. */
     public static BatteryBank sized(ChemistryData data, BatteryNeed need) {
@@ -42,18 +53,14 @@ public record BatteryBank(
     /** A bank of a rated energy, judged by a need. */
     public static BatteryBank of(ChemistryData data, BatteryNeed need, Derived nominalEnergyWh) {
         Derived voltage = bankVoltage(data, need.busVoltageV());
-        Derived usable = product(
-                data,
-                "usable energy",
+        Derived usable = USABLE.value(
+                name(data, "usable energy"),
                 Unit.WATT_HOUR,
-                "E_use = E f_use",
                 nominalEnergyWh.as("E"),
                 data.usableShare().as("f_use"));
-        Derived cold = product(
-                data,
-                "usable energy in the cold",
+        Derived cold = COLD.value(
+                name(data, "usable energy in the cold"),
                 Unit.WATT_HOUR,
-                "E_cold = E_use f_T",
                 usable.as("E_use"),
                 TemperatureCapacity.capacityShare(data.chemistry(), need.coldC())
                         .as("f_T"));
@@ -63,38 +70,28 @@ public record BatteryBank(
                 voltage,
                 lowestVoltage(data, need.busVoltageV()),
                 nominalEnergyWh,
-                quotient(
-                        data,
-                        "rated capacity",
-                        Unit.AMPERE_HOUR,
-                        "C = E / V",
-                        nominalEnergyWh.as("E"),
-                        voltage.as("V")),
+                CAPACITY.value(
+                        name(data, "rated capacity"), Unit.AMPERE_HOUR, nominalEnergyWh.as("E"), voltage.as("V")),
                 usable,
                 cold,
                 autonomy(data, need, cold),
-                shareOut(data, "mass", Unit.KILOGRAM, nominalEnergyWh, data.specificEnergyWhPerKg()),
-                shareOut(data, "volume", Unit.LITRE, nominalEnergyWh, data.energyDensityWhPerL()));
+                shareOut(MASS, data, "mass", Unit.KILOGRAM, nominalEnergyWh, data.specificEnergyWhPerKg()),
+                shareOut(VOLUME, data, "volume", Unit.LITRE, nominalEnergyWh, data.energyDensityWhPerL()));
     }
 
     /** Cells in series times the voltage of one: 12.8 V where people say 12 V, for LFP. */
     public static Derived bankVoltage(ChemistryData data, Derived busVoltageV) {
-        Derived cells = data.cellsInSeries(busVoltageV.value());
-        return product(
-                data,
-                "nominal voltage",
+        return VOLTAGE.value(
+                name(data, "nominal voltage"),
                 Unit.VOLT,
-                "V = n V_cell",
-                cells.as("n"),
+                data.cellsInSeries(busVoltageV.value()).as("n"),
                 data.cellVoltageV().as("V_cell"));
     }
 
     private static Derived lowestVoltage(ChemistryData data, Derived busVoltageV) {
-        return product(
-                data,
-                "lowest voltage under load",
+        return LOWEST_VOLTAGE.value(
+                name(data, "lowest voltage under load"),
                 Unit.VOLT,
-                "V_low = n V_cell",
                 data.cellsInSeries(busVoltageV.value()).as("n"),
                 data.lowestCellVoltageV().as("V_cell"));
     }
@@ -120,64 +117,26 @@ public record BatteryBank(
     }
 
     private static Derived autonomy(ChemistryData data, BatteryNeed need, Derived cold) {
-        double days = need.dailyWh().value() > 0
-                ? cold.value()
-                        * data.dischargeEfficiency().value()
-                        / need.dailyWh().value()
-                : 0;
-        return Derived.computed(
-                BatterySizing.name(data, "days carried without charge"),
-                days,
+        String label = name(data, "days carried without charge");
+        if (need.dailyWh().value() == 0) {
+            return AUTONOMY_OF_NOTHING.value(label, Unit.DAY);
+        }
+        return AUTONOMY.value(
+                label,
                 Unit.DAY,
-                Formula.definition("n = E_cold eta_d / E_d"),
                 cold.as("E_cold"),
                 data.dischargeEfficiency().as("eta_d"),
                 need.dailyWh().as("E_d"));
     }
 
     /** The densest cell gives the lowest mass. */
-    private static Range shareOut(ChemistryData data, String what, Unit unit, Derived energy, Range density) {
+    private static Range shareOut(
+            Expression expression, ChemistryData data, String what, Unit unit, Derived energy, Range density) {
+        String label = name(data, what);
+        Input whole = energy.as("E");
         return new Range(
-                quotient(
-                        data,
-                        what + ", low",
-                        unit,
-                        "E / e",
-                        energy.as("E"),
-                        density.high().as("e")),
-                quotient(
-                        data,
-                        what,
-                        unit,
-                        "E / e",
-                        energy.as("E"),
-                        density.typical().as("e")),
-                quotient(
-                        data,
-                        what + ", high",
-                        unit,
-                        "E / e",
-                        energy.as("E"),
-                        density.low().as("e")));
-    }
-
-    private static Derived product(ChemistryData data, String what, Unit unit, String text, Input a, Input b) {
-        return Derived.computed(
-                BatterySizing.name(data, what),
-                a.value().value() * b.value().value(),
-                unit,
-                Formula.definition(text),
-                a,
-                b);
-    }
-
-    private static Derived quotient(ChemistryData data, String what, Unit unit, String text, Input a, Input b) {
-        return Derived.computed(
-                BatterySizing.name(data, what),
-                a.value().value() / b.value().value(),
-                unit,
-                Formula.definition(text),
-                a,
-                b);
+                expression.value(label + ", low", unit, whole, density.high().as("e")),
+                expression.value(label, unit, whole, density.typical().as("e")),
+                expression.value(label + ", high", unit, whole, density.low().as("e")));
     }
 }

@@ -1,15 +1,33 @@
 package wayside.sizing.storage;
 
+import wayside.sizing.trace.Expression;
+
 /**
  * How fast a battery takes charge: the maximum power up to a knee, then a share of it that falls with the room that is
  * left, {@code P(s) = P_max min(1, (1 - s) / (1 - s_k))} with s the state of charge and s_k the knee [share]. At
  * constant voltage this is the exponential taper of the current in time, {@code I = I_0 exp(-t/tau)} with
  * {@code tau = (1 - s_k) C / I_0}. A weaker source meets the taper later, where the battery takes no more than it gives.
  *
+ * <p>From s_0 to s_1 [share] it takes {@code t = (s_k - s_0) E / (eta P) + tau ln((1 - s_k) / (1 - s_1))},
+ * {@code tau = E (1 - k) / (eta P_max)}: s_k [share] where the bank begins to take less than the source gives, k [share] the
+ * knee at the maximum power P_max [W], P [W] the source but not more than P_max, E [Wh] the rated energy, eta [share] the
+ * charge efficiency. The ledger has an hour of it in closed form, {@link HourOfCharge}.
+ *
  * <p>Valid for a charge in one go at a steady temperature. Common practice, no source; it is held against the 1.2 Ah/I
  * rule and a measured recharge in the tests.
  */
 public final class ChargeAcceptance {
+    /** State of charge where the taper of a source begins. */
+    public static final Expression TAPER_START = Expression.commonPractice("s_k = 1 - (1 - k) min(1, P_in / P_max)");
+
+    /** Hours before it. */
+    public static final Expression STEADY_HOURS =
+            Expression.definition("t1 = max(0, min(s_k, s1) - s0) / (P_in eta / E)");
+
+    /** Hours of it. */
+    public static final Expression TAPER_HOURS =
+            Expression.commonPractice("t2 = ln(max(1, (1 - max(s_k, s0)) / (1 - s1))) / (P_max eta / (E (1 - k)))");
+
     private ChargeAcceptance() {}
 
     /**
@@ -65,12 +83,7 @@ public final class ChargeAcceptance {
     }
 
     /** State of charge at which a source of this power begins to be too much [share]. */
-    public static double taperStart(double sourceW, double maximumPowerW, double knee) {
+    private static double taperStart(double sourceW, double maximumPowerW, double knee) {
         return 1 - (1 - knee) * Math.min(1, sourceW / maximumPowerW);
-    }
-
-    /** State of charge at which the current has fallen to the tail and the battery counts as full [share]. */
-    public static double fullAt(double knee, double maximumRate, double tailRate) {
-        return 1 - (1 - knee) * Math.min(1, tailRate / maximumRate);
     }
 }

@@ -8,7 +8,7 @@ import wayside.sizing.brief.Chemistry;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Unit;
 
 /**
@@ -21,6 +21,7 @@ public final class ChemistryData {
     private static final String LOW = "low";
     private static final String TYPICAL = "typical";
     private static final String HIGH = "high";
+    private static final Expression CHARGE_EFFICIENCY = Expression.definition("eta_c = eta / eta_d");
     private static final Map<Chemistry, ChemistryData> ALL = all();
 
     private final Chemistry chemistry;
@@ -37,11 +38,9 @@ public final class ChemistryData {
             read(table, row, quantity, TYPICAL);
             read(table, row, quantity, HIGH);
         });
-        chargeEfficiency = Derived.computed(
+        chargeEfficiency = CHARGE_EFFICIENCY.value(
                 chemistry.code() + ": charge efficiency",
-                roundTripEfficiency().value() / dischargeEfficiency().value(),
                 Unit.SHARE,
-                Formula.definition("eta_c = eta / eta_d"),
                 roundTripEfficiency().as("eta"),
                 dischargeEfficiency().as("eta_d"));
     }

@@ -1,7 +1,7 @@
 package wayside.sizing.storage;
 
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Unit;
 
 /**
@@ -10,28 +10,17 @@ import wayside.sizing.trace.Unit;
  * a battery's own switch lower it; neither may be relied on. Common practice, no source: the maker's figure wins.
  */
 public final class ShortCircuit {
+    private static final Expression CURRENT = Expression.commonPractice("I = V / (R_100 (C_100 / C) (V / V_12))")
+            .with("C_100", 100, Unit.AMPERE_HOUR)
+            .with("V_12", 12, Unit.VOLT);
+
     private ShortCircuit() {}
 
-    /**
-     * @param voltageV of the bank [V]
-     * @param capacityAh rated [Ah], above 0
-     * @param resistance100Ohm R_100 [Ohm], above 0
-     * @return [A]
-     */
-    public static double currentA(double voltageV, double capacityAh, double resistance100Ohm) {
-        return voltageV / (resistance100Ohm * (100 / capacityAh) * (voltageV / 12));
-    }
-
-    /** The traced estimate for a bank. */
+    /** The estimate for a bank [A]. */
     public static Derived currentA(ChemistryData data, Derived bankVoltageV, Derived capacityAh) {
-        return Derived.computed(
+        return CURRENT.value(
                 "prospective short-circuit current of the bank",
-                currentA(
-                        bankVoltageV.value(),
-                        capacityAh.value(),
-                        data.internalResistanceOhm().value()),
                 Unit.AMPERE,
-                Formula.commonPractice("I = V / (R_100 (100 Ah / C) (V / 12 V))"),
                 bankVoltageV.as("V"),
                 capacityAh.as("C"),
                 data.internalResistanceOhm().as("R_100"));

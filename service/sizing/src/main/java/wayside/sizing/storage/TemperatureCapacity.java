@@ -2,7 +2,7 @@ package wayside.sizing.storage;
 
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Unit;
 
 /**
@@ -15,6 +15,7 @@ public final class TemperatureCapacity {
             TemperatureCurve.read("practice/lead-acid-temperature", "multiplier");
     private static final TemperatureCurve LITHIUM =
             TemperatureCurve.read("practice/lithium-temperature", "capacityShare");
+    private static final Expression INVERSE = Expression.definition("f_T = 1 / m");
 
     private TemperatureCapacity() {}
 
@@ -36,13 +37,12 @@ public final class TemperatureCapacity {
 
     /** The traced share at a traced temperature. */
     public static Derived capacityShare(Chemistry chemistry, Derived temperatureC) {
-        TemperatureCurve curve = chemistry.isLeadAcid() ? LEAD_ACID : LITHIUM;
-        String text = chemistry.isLeadAcid() ? "f_T = 1 / m(T)" : "f_T = f(T)";
-        return Derived.computed(
-                chemistry.code() + ": capacity at temperature",
-                capacityShare(chemistry, temperatureC.value()),
-                Unit.SHARE,
-                new Formula(text + ", linear between the rows of " + curve.table(), curve.source()),
-                temperatureC.as("T"));
+        String label = chemistry.code() + ": capacity at temperature";
+        if (!chemistry.isLeadAcid()) {
+            return LITHIUM.value(label, Unit.SHARE, temperatureC);
+        }
+        Derived multiplier =
+                LEAD_ACID.value(chemistry.code() + ": how much larger at temperature", Unit.COUNT, temperatureC);
+        return INVERSE.value(label, Unit.SHARE, multiplier.as("m"));
     }
 }

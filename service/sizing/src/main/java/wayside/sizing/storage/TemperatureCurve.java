@@ -3,16 +3,18 @@ package wayside.sizing.storage;
 import java.util.List;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
-import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.NamedOperation;
+import wayside.sizing.trace.Unit;
 
 /** A table of a figure by temperature, printed from warm to cold: linear between its rows, held at both ends. */
 final class TemperatureCurve {
-    private final ReferenceTable table;
+    private final NamedOperation betweenRows;
     private final double[] temperaturesC;
     private final double[] values;
 
-    private TemperatureCurve(ReferenceTable table, double[] temperaturesC, double[] values) {
-        this.table = table;
+    private TemperatureCurve(NamedOperation betweenRows, double[] temperaturesC, double[] values) {
+        this.betweenRows = betweenRows;
         this.temperaturesC = temperaturesC;
         this.values = values;
     }
@@ -27,15 +29,16 @@ final class TemperatureCurve {
             temperatures[i] = row.number("temperatureC");
             values[i] = row.number(column);
         }
-        return new TemperatureCurve(table, temperatures, values);
+        NamedOperation betweenRows = NamedOperation.of(
+                NamedOperation.Kind.INTERPOLATION,
+                "Linear in the temperature T between the rows of " + name + ", column " + column
+                        + "; held at both ends",
+                table.source());
+        return new TemperatureCurve(betweenRows, temperatures, values);
     }
 
-    String table() {
-        return table.name();
-    }
-
-    Source source() {
-        return table.source();
+    Derived value(String label, Unit unit, Derived temperatureC) {
+        return betweenRows.value(label, at(temperatureC.value()), unit, temperatureC.as("T"));
     }
 
     double at(double temperatureC) {

@@ -4,7 +4,7 @@ import wayside.sizing.brief.Chemistry;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -21,44 +21,24 @@ public final class Ventilation {
     private static final Source STANDARD =
             Source.standard("EN IEC 62485-2, as quoted in secondary pages", "ventilation air flow");
 
+    private static final Expression AIR_FLOW = Expression.of("Q = 0.05 n I_gas C / 1000", STANDARD);
+    private static final Expression OPENING = Expression.of("A = 28 Q", STANDARD);
+
     private Ventilation() {}
 
     /**
-     * @param cells n
-     * @param gassingMilliamperePerAh I_gas [mA/Ah]
-     * @param capacityAh C [Ah]
-     * @return Q [m3/h]
-     */
-    public static double airflowM3PerHour(double cells, double gassingMilliamperePerAh, double capacityAh) {
-        return 0.05 * cells * gassingMilliamperePerAh * capacityAh / 1000;
-    }
-
-    /** Free area of each opening for an air flow [cm2]. */
-    public static double openingCm2(double airflowM3PerHour) {
-        return 28 * airflowM3PerHour;
-    }
-
-    /**
-     * Free area of each of two openings.
+     * Free area of each of two openings [cm2].
      *
      * @param data of a lead-acid chemistry
      */
     public static Derived openingCm2(ChemistryData data, Derived cells, Derived capacityAh) {
-        Derived gassing = gassing(data.chemistry());
-        Derived airflow = Derived.computed(
+        Derived airflow = AIR_FLOW.value(
                 "ventilation: air flow",
-                airflowM3PerHour(cells.value(), gassing.value(), capacityAh.value()),
                 Unit.CUBIC_METRE_PER_HOUR,
-                new Formula("Q = 0.05 n I_gas C / 1000", STANDARD),
                 cells.as("n"),
-                gassing.as("I_gas"),
+                gassing(data.chemistry()).as("I_gas"),
                 capacityAh.as("C"));
-        return Derived.computed(
-                "ventilation: free area of each opening",
-                openingCm2(airflow.value()),
-                Unit.SQUARE_CENTIMETRE,
-                new Formula("A = 28 Q", STANDARD),
-                airflow.as("Q"));
+        return OPENING.value("ventilation: free area of each opening", Unit.SQUARE_CENTIMETRE, airflow.as("Q"));
     }
 
     private static Derived gassing(Chemistry chemistry) {

@@ -2,14 +2,19 @@ package wayside.sizing.system;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.CautionCode;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
+import wayside.sizing.trace.Message;
+import wayside.sizing.trace.NamedOperation;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.ShortfallCode;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -27,7 +32,15 @@ public record ArrayChoice(
     /** Output currents that charge controllers are commonly made for [A]. Common practice, no source. */
     private static final double[] COMMON_CONTROLLERS_A = {10, 15, 20, 30, 40, 50, 60, 70, 85, 100};
 
-    private static final double ROOF_M2 = 6;
+    private static final Expression AREA = Expression.definition("A = P / p");
+    private static final Expression CONTROLLER = Expression.definition("I = P / V");
+    private static final NamedOperation RATING = NamedOperation.of(
+            NamedOperation.Kind.NEXT_SIZE,
+            "the smallest of 10, 15, 20, 30, 40, 50, 60, 70, 85 and 100 A that is at least I; above, the next multiple of"
+                    + " 100 A: several controllers",
+            Source.commonPractice());
+    private static final Expression WHOLE_STRINGS =
+            Expression.commonPractice("P_array = ceil(P / (P_module n_min) - 1e-9) (P_module n_min)");
 
     public ArrayChoice {
         yieldsWh = List.copyOf(yieldsWh);
@@ -42,21 +55,15 @@ public record ArrayChoice(
 
     private static ArrayChoice of(Site site, BatteryBank bank, ArrayStrings.Limits limits, Derived power) {
         Derived density = TypicalModule.powerPerArea();
-        Derived area = Derived.computed(
-                "area of the array",
-                power.value() / density.value(),
-                Unit.SQUARE_METRE,
-                Formula.definition("A = P / p"),
-                power.as("P"),
-                density.as("p"));
-        Derived controller = Derived.computed(
-                "charge controller: rated output",
-                controllerA(power.value() / bank.bankVoltageV().value()),
+        Derived area = AREA.value("area of the array", Unit.SQUARE_METRE, power.as("P"), density.as("p"));
+        Derived needed = CONTROLLER.value(
+                "charge controller: output needed",
                 Unit.AMPERE,
-                Formula.commonPractice("next common rating above P / V; several controllers above 100 A"),
                 power.as("P"),
                 bank.bankVoltageV().as("V"));
-        List<Derived> yields = site.stays().stream()
+        Derived controller = RATING.value(
+                "charge controller: rated output", controllerA(needed.value()), Unit.AMPERE, needed.as("I"));
+        List<Derived> yields = site.journey().stays().stream()
                 .map(stay -> stay.month().dailyWh(stay.label() + ": energy of the array, mean day", power))
                 .toList();
         return new ArrayChoice(power, area, controller, ArrayStrings.of(limits, power), yields);
@@ -66,15 +73,8 @@ public record ArrayChoice(
         Derived needed = need.worst().arrayW();
         Derived each = TypicalModule.powerW();
         Derived series = limits.window().smallestSeriesCount();
-        double stringW = each.value() * series.value();
-        return Derived.computed(
-                "rated power of the array",
-                Math.ceil(needed.value() / stringW - 1e-9) * stringW,
-                Unit.WATT,
-                Formula.commonPractice("P of the worst stay, rounded up to whole strings of n_min modules"),
-                needed.as("P"),
-                each.as("P_module"),
-                series.as("n_min"));
+        return WHOLE_STRINGS.value(
+                "rated power of the array", Unit.WATT, needed.as("P"), each.as("P_module"), series.as("n_min"));
     }
 
     private static double controllerA(double neededA) {
@@ -91,7 +91,7 @@ public record ArrayChoice(
                         "rated power of the array",
                         site.brief().system().solarPowerW().getAsDouble(),
                         Unit.WATT,
-                        Site.SYSTEM + "/solarPowerW"))
+                        site.brief().system().at("solarPowerW")))
                 : Optional.empty();
     }
 
@@ -99,61 +99,30 @@ public record ArrayChoice(
     static Optional<Shortfall> shortfall(Site site, ArrayNeed need) {
         StayBalance worst = need.worst();
         if (worst.sunless()) {
-            Derived available =
-                    worst.stay().month().dailyWh(worst.stay().label() + ": energy of a full roof of panels", roofful());
-            return Optional.of(new Shortfall(
-                    "no-sun",
-                    String.format(
-                            Locale.ROOT,
-                            "In %s there is next to no sun. Drive, plug in or bring a generator for what is needed.",
-                            worst.stay().label()),
-                    worst.needWh(),
-                    available));
+            Derived available = worst.stay()
+                    .month()
+                    .dailyWh(worst.stay().label() + ": energy of a full roof of panels", TypicalRoof.fullPowerW());
+            return Optional.of(
+                    new Shortfall(Message.of(ShortfallCode.NO_SUN, number(worst.stay())), worst.needWh(), available));
         }
         return given(site)
                 .filter(power -> power.value() < worst.arrayW().value())
                 .map(power -> new Shortfall(
-                        "array-too-small",
-                        String.format(
-                                Locale.ROOT,
-                                "In %s the array does not bring in what a day takes. Add panel, tilt it, drive or plug in"
-                                        + " more, or run less.",
-                                worst.stay().label()),
-                        worst.arrayW(),
-                        power));
+                        Message.of(ShortfallCode.ARRAY_TOO_SMALL, number(worst.stay())), worst.arrayW(), power));
     }
 
-    private static Derived roofful() {
-        Derived roof = Derived.assumed(
-                "free roof of a van",
-                ROOF_M2,
-                Unit.SQUARE_METRE,
-                "/system/solarPowerW",
-                "Between vents and rails a long van leaves about so much",
-                Source.commonPractice());
-        Derived density = TypicalModule.powerPerArea();
-        return Derived.computed(
-                "rated power of a full roof",
-                roof.value() * density.value(),
-                Unit.WATT,
-                Formula.definition("P = A p"),
-                roof.as("A"),
-                density.as("p"));
+    private static Parameter number(JourneyStay stay) {
+        return Parameter.number("stay", stay.index() + 1, Unit.COUNT);
     }
 
     List<Caution> cautions() {
-        if (areaM2.value() <= ROOF_M2) {
+        if (areaM2.value() <= TypicalRoof.AREA_M2) {
             return List.of();
         }
-        return List.of(new Caution(
-                "array-larger-than-roof",
+        return List.of(Caution.commonPractice(
                 Severity.WARNING,
-                String.format(
-                        Locale.ROOT,
-                        "The sun alone would take %.0f m2 of panel; a long van has about %.0f m2 free. Tilt the panels"
-                                + " towards the sun, drive or plug in more, or run less in that month.",
-                        areaM2.value(),
-                        ROOF_M2),
-                Source.commonPractice()));
+                CautionCode.ARRAY_LARGER_THAN_ROOF,
+                Parameter.number("area", areaM2),
+                Parameter.number("roof", TypicalRoof.AREA_M2, Unit.SQUARE_METRE)));
     }
 }

@@ -3,8 +3,9 @@ package wayside.sizing.system;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
@@ -22,6 +23,9 @@ public record ArrayNeed(List<StayBalance> balances) {
     private static final double LEAST_YIELD_WH_PER_W = 0.1;
 
     private static final double THROUGH_THE_BANK = 2.0 / 3;
+    private static final Expression ARRAY = Expression.definition("P = E_sun / y");
+    private static final Expression SUN = Expression.commonPractice("E_sun = max(0, E_in - sum(E_other))");
+    private static final Expression INTO = Expression.commonPractice("E_in = E_d (1 + m) (1 - b + b / eta)");
 
     public ArrayNeed {
         balances = List.copyOf(balances);
@@ -30,16 +34,15 @@ public record ArrayNeed(List<StayBalance> balances) {
     static ArrayNeed of(Site site, Chargers chargers) {
         Derived through = throughTheBank();
         List<StayBalance> balances = new ArrayList<>();
-        site.stays().forEach(stay -> balances.add(balance(stay, chargers, through)));
+        site.journey().stays().forEach(stay -> balances.add(balance(stay, chargers, site.margin(), through)));
         return new ArrayNeed(balances);
     }
 
     static Derived throughTheBank() {
-        return Derived.assumed(
+        return Derived.convention(
                 "share of the day's energy that goes through the bank",
                 THROUGH_THE_BANK,
                 Unit.SHARE,
-                "/loads",
                 "Two thirds of the hours are without useful sun; the rest runs straight off the array",
                 Source.commonPractice());
     }
@@ -52,56 +55,43 @@ public record ArrayNeed(List<StayBalance> balances) {
                 .orElseThrow();
     }
 
-    private static StayBalance balance(SiteStay stay, Chargers chargers, Derived through) {
-        Derived need = need(stay, chargers, through);
+    private static StayBalance balance(JourneyStay stay, Chargers chargers, Derived margin, Derived through) {
+        Derived need = need(stay, chargers, margin, through);
         Derived yield = stay.month().yieldWhPerW();
         boolean sunless = yield.value() < LEAST_YIELD_WH_PER_W && need.value() > 0;
-        double power = sunless || need.value() == 0 ? 0 : need.value() / yield.value();
-        Derived array = Derived.computed(
-                stay.label() + ": array needed",
-                power,
-                Unit.WATT,
-                Formula.definition(sunless ? "none: a rated watt gives less than 0.1 Wh a day" : "P = E_sun / y"),
-                need.as("E_sun"),
-                yield.as("y"));
+        Derived array = sunless || need.value() == 0
+                ? Derived.convention(
+                        stay.label() + ": array needed",
+                        0,
+                        Unit.WATT,
+                        sunless
+                                ? "None helps: a rated watt gives less than 0.1 Wh a day"
+                                : "Nothing is left for the sun",
+                        Source.definition())
+                : ARRAY.value(stay.label() + ": array needed", Unit.WATT, need.as("E_sun"), yield.as("y"));
         return new StayBalance(stay, need, array, sunless);
     }
 
-    private static Derived need(SiteStay stay, Chargers chargers, Derived through) {
-        Derived into = intoTheBank(stay, chargers, through);
+    private static Derived need(JourneyStay stay, Chargers chargers, Derived margin, Derived through) {
+        Derived into = intoTheBank(stay, chargers, margin, through);
         List<Input> inputs = new ArrayList<>(List.of(into.as("E_in")));
-        double others = 0;
-        StringBuilder text = new StringBuilder("E_sun = E_in");
         if (chargers.alternator().isPresent() && stay.drivingHours().value() > 0) {
-            Derived engine = chargers.alternator().get().energyPerDayWh(stay.drivingHours());
-            inputs.add(engine.as("E_engine"));
-            text.append(" - E_engine");
-            others += engine.value();
+            Derived engine = chargers.alternator().get().energyPerDayWh(stay.label(), stay.drivingHours());
+            inputs.add(engine.as("E_other"));
         }
         if (chargers.shore().isPresent() && stay.hookupHours().value() > 0) {
-            Derived hookup = chargers.shore().get().energyPerDayWh(stay.hookupHours());
-            inputs.add(hookup.as("E_hookup"));
-            text.append(" - E_hookup");
-            others += hookup.value();
+            Derived hookup = chargers.shore().get().energyPerDayWh(stay.label(), stay.hookupHours());
+            inputs.add(hookup.as("E_other"));
         }
-        return Derived.computed(
-                stay.label() + ": energy that the sun must bring each day",
-                Math.max(0, into.value() - others),
-                Unit.WATT_HOUR,
-                Formula.commonPractice(text.append(", at least 0").toString()),
-                inputs.toArray(Input[]::new));
+        return SUN.value(stay.label() + ": energy that the sun must bring each day", Unit.WATT_HOUR, inputs);
     }
 
-    private static Derived intoTheBank(SiteStay stay, Chargers chargers, Derived through) {
-        Derived daily = stay.need().dailyWh();
-        Derived margin = stay.need().margin();
+    private static Derived intoTheBank(JourneyStay stay, Chargers chargers, Derived margin, Derived through) {
+        Derived daily = stay.budget().dailyTotalWh();
         Derived roundTrip = chargers.need().data().roundTripEfficiency();
-        double loss = 1 - through.value() + through.value() / roundTrip.value();
-        return Derived.computed(
+        return INTO.value(
                 stay.label() + ": energy to bring in each day",
-                daily.value() * (1 + margin.value()) * loss,
                 Unit.WATT_HOUR,
-                Formula.commonPractice("E_in = E_d (1 + m) (1 - b + b / eta)"),
                 daily.as("E_d"),
                 margin.as("m"),
                 through.as("b"),

@@ -1,10 +1,12 @@
 package wayside.sizing.system;
 
+import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.solar.ModuleFigures;
 import wayside.sizing.solar.StringWindow;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
+import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -31,7 +33,17 @@ public record ArrayStrings(
     private static final double[] COMMON_LIMITS_V = {75, 100, 150, 250, 450};
 
     private static final double COLD_SNAP_K = 10;
-    private static final double FULL_SUN_W_PER_M2 = 1000;
+    private static final Expression MODULES = Expression.commonPractice("m = max(n_min, ceil(P / P_module - 1e-9))");
+    private static final NamedOperation SERIES = NamedOperation.of(
+            NamedOperation.Kind.BEST_OF,
+            "the largest count from n_max down to n_min that parts the modules m into even strings; n_min when none does",
+            Source.commonPractice());
+    private static final Expression PARALLEL = Expression.definition("p = ceil(m / n)");
+    private static final Expression STRING = Expression.definition("V = n V1");
+    private static final Expression COLDEST = Expression.commonPractice("T = Tm - D / 2 - dT");
+    private static final Expression HOTTEST =
+            Expression.definition("Tc = Tm + D / 2 + G r").with("G", 1000, Unit.WATT_PER_SQUARE_METRE);
+    private static final Expression CHARGING = Expression.definition("V_b = n V_cell");
 
     /**
      * What a string may be, whatever the array.
@@ -48,7 +60,7 @@ public record ArrayStrings(
             Derived charging = chargingV(bank);
             for (int i = 0; ; i++) {
                 Derived limit = controllerV(COMMON_LIMITS_V[i]);
-                StringWindow window = StringWindow.of(module, coldest, hottest, limit, charging, "/system/solarPowerW");
+                StringWindow window = StringWindow.of(module, coldest, hottest, limit, charging);
                 if (window.fits() || i == COMMON_LIMITS_V.length - 1) {
                     return new Limits(module, window, limit);
                 }
@@ -56,11 +68,10 @@ public record ArrayStrings(
         }
 
         private static Derived controllerV(double volts) {
-            return Derived.assumed(
+            return Derived.convention(
                     "controller: highest voltage of the array",
                     volts,
                     Unit.VOLT,
-                    "/system/solarPowerW",
                     "The smallest common limit that leaves room for a string; the controller's own label decides",
                     Source.commonPractice());
         }
@@ -71,23 +82,20 @@ public record ArrayStrings(
         Derived each = TypicalModule.powerW();
         int least = (int) window.smallestSeriesCount().value();
         int most = Math.max(least, (int) window.largestSeriesCount().value());
-        int modules = (int) Math.max(least, Math.ceil(powerW.value() / each.value() - 1e-9));
-        int series = seriesCount(modules, least, most);
-        Derived count = Derived.computed(
-                "modules in series",
-                series,
+        Derived wanted = MODULES.value(
+                "array: modules",
                 Unit.COUNT,
-                Formula.commonPractice("the most between n_min and n_max that part the modules into even strings"),
+                window.smallestSeriesCount().as("n_min"),
+                powerW.as("P"),
+                each.as("P_module"));
+        Derived count = SERIES.value(
+                "modules in series",
+                seriesCount((int) wanted.value(), least, most),
+                Unit.COUNT,
+                wanted.as("m"),
                 window.smallestSeriesCount().as("n_min"),
                 window.largestSeriesCount().as("n_max"));
-        Derived parallel = Derived.computed(
-                "strings in parallel",
-                Math.ceil((double) modules / series),
-                Unit.COUNT,
-                Formula.definition("p = P / (P_module n), rounded up"),
-                powerW.as("P"),
-                each.as("P_module"),
-                count.as("n"));
+        Derived parallel = PARALLEL.value("strings in parallel", Unit.COUNT, wanted.as("m"), count.as("n"));
         return new ArrayStrings(
                 limits.module(),
                 window,
@@ -111,42 +119,31 @@ public record ArrayStrings(
     }
 
     private static Derived ofString(String label, Derived count, Derived each) {
-        return Derived.computed(
-                label,
-                count.value() * each.value(),
-                Unit.VOLT,
-                Formula.definition("V = n V1"),
-                count.as("n"),
-                each.as("V1"));
+        return STRING.value(label, Unit.VOLT, count.as("n"), each.as("V1"));
     }
 
     private static Derived coldestC(Site site) {
-        SiteStay stay = site.coldest();
-        Derived snap = Derived.assumed(
+        JourneyStay stay = site.journey().coldest();
+        Derived snap = Derived.convention(
                 "how much colder than usual a morning may be",
                 COLD_SNAP_K,
                 Unit.KELVIN,
-                "/trip/stays/" + stay.index() + "/ambient",
                 "A month's mean hides its coldest morning",
                 Source.commonPractice());
-        return Derived.computed(
+        return COLDEST.value(
                 "coldest morning of the trip",
-                stay.coldestMorningC() - COLD_SNAP_K,
                 Unit.CELSIUS,
-                Formula.commonPractice("T = Tm - D / 2 - dT"),
                 stay.month().sky().meanC().as("Tm"),
                 stay.month().sky().dailySwingK().as("D"),
                 snap.as("dT"));
     }
 
     private static Derived hottestCellC(Site site) {
-        SiteStay stay = site.hottest();
+        JourneyStay stay = site.journey().hottest();
         Derived rise = stay.month().array().riseKPerWm2();
-        return Derived.computed(
+        return HOTTEST.value(
                 "cells in full sun on the hottest afternoon",
-                stay.hottestAfternoonC() + FULL_SUN_W_PER_M2 * rise.value(),
                 Unit.CELSIUS,
-                Formula.definition("Tc = Tm + D / 2 + r x 1000 W/m2"),
                 stay.month().sky().meanC().as("Tm"),
                 stay.month().sky().dailySwingK().as("D"),
                 rise.as("r"));
@@ -155,12 +152,6 @@ public record ArrayStrings(
     private static Derived chargingV(BatteryBank bank) {
         Derived cells = bank.data().cellsInSeries(bank.busVoltageV().value());
         Derived cell = bank.data().chargeCellVoltageV().high();
-        return Derived.computed(
-                "highest charging voltage of the bank",
-                cells.value() * cell.value(),
-                Unit.VOLT,
-                Formula.definition("V_b = n V_cell"),
-                cells.as("n"),
-                cell.as("V_cell"));
+        return CHARGING.value("highest charging voltage of the bank", Unit.VOLT, cells.as("n"), cell.as("V_cell"));
     }
 }

@@ -10,7 +10,9 @@ import wayside.sizing.storage.BatteryNeed;
 import wayside.sizing.storage.BatterySizing;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Message;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.ShortfallCode;
 import wayside.sizing.trace.Unit;
 
 /**
@@ -43,8 +45,7 @@ public record BankChoice(BatteryBank bank, Derived neededWh, List<BatteryBank> b
 
     /** Each stay asks for a bank at its own temperature and with its own day; the largest wins. */
     private static BatteryNeed hardest(Site site, ChemistryData data) {
-        return site.stays().stream()
-                .map(SiteStay::need)
+        return site.needs().stream()
                 .max(Comparator.comparingDouble(
                         need -> BatterySizing.nominalEnergyWh(data, need).value()))
                 .orElseThrow();
@@ -61,7 +62,7 @@ public record BankChoice(BatteryBank bank, Derived neededWh, List<BatteryBank> b
                         "rated energy of the bank",
                         site.brief().system().nominalEnergyWh().getAsDouble(),
                         Unit.WATT_HOUR,
-                        Site.SYSTEM + "/nominalEnergyWh"))
+                        site.brief().system().at("nominalEnergyWh")))
                 : Optional.empty();
     }
 
@@ -70,11 +71,6 @@ public record BankChoice(BatteryBank bank, Derived neededWh, List<BatteryBank> b
                 || bank.nominalEnergyWh().value() >= neededWh.value()) {
             return Optional.empty();
         }
-        return Optional.of(new Shortfall(
-                "bank-too-small",
-                "The battery you have does not carry these loads for so long or so hard. Add to it, run less, or accept"
-                        + " fewer days without charge.",
-                neededWh,
-                bank.nominalEnergyWh()));
+        return Optional.of(new Shortfall(Message.of(ShortfallCode.BANK_TOO_SMALL), neededWh, bank.nominalEnergyWh()));
     }
 }

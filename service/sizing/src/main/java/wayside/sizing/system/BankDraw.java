@@ -6,32 +6,32 @@ import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Unit;
 
 /** How hard the loads draw on the bank. */
 final class BankDraw {
+    private static final Expression STEADY = Expression.commonPractice("P_mean = sum(E P) / sum(E)");
+    private static final Expression NOTHING_RUNS = Expression.commonPractice("P_mean = sum(E P)");
+    private static final Expression EVERYTHING = Expression.definition("P = P_dc + P_in");
+
     private BankDraw() {}
 
     /** Power at which the average watt-hour leaves the bank, each load running alone [W]. */
     static Derived steadyW(EnergyBudget budget) {
         List<Input> inputs = new ArrayList<>();
-        double weighted = 0;
         double energy = 0;
         for (LoadDemand load : budget.demand().loads()) {
-            int number = inputs.size() / 2 + 1;
-            inputs.add(load.dailyEnergyWh().as("E" + number));
-            inputs.add(load.runningPowerW().as("P" + number));
-            weighted += load.dailyEnergyWh().value() * load.runningPowerW().value();
+            inputs.add(load.dailyEnergyWh().as("E"));
+            inputs.add(load.runningPowerW().as("P"));
             energy += load.dailyEnergyWh().value();
         }
-        return Derived.computed(
-                "power at which the average watt-hour leaves the bank",
-                energy > 0 ? weighted / energy : 0,
-                Unit.WATT,
-                Formula.commonPractice("P = sum of E_i P_i / sum of E_i, each load running alone"),
-                inputs.toArray(Input[]::new));
+        return (energy > 0 ? STEADY : NOTHING_RUNS)
+                .value(
+                        budget.demand().whose() + "power at which the average watt-hour leaves the bank",
+                        Unit.WATT,
+                        inputs);
     }
 
     /** Everything running at once [W]. */
@@ -42,12 +42,6 @@ final class BankDraw {
         }
         InverterLoss loss = budget.inverterLoss().get();
         Derived ac = loss.batteryPowerW(budget.demand().ac().peakPowerW());
-        return Derived.computed(
-                "power out of the bank, everything running",
-                dc.value() + ac.value(),
-                Unit.WATT,
-                Formula.definition("P = P_dc + P_in"),
-                dc.as("P_dc"),
-                ac.as("P_in"));
+        return EVERYTHING.value("power out of the bank, everything running", Unit.WATT, dc.as("P_dc"), ac.as("P_in"));
     }
 }

@@ -3,9 +3,10 @@ package wayside.sizing.system;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Unit;
 
@@ -21,53 +22,47 @@ import wayside.sizing.trace.Unit;
  * @param days to full [d]; empty when the day brings no more than it takes
  */
 public record CatchUp(Derived overWh, Optional<Derived> days) {
+    private static final Expression DAYS = Expression.commonPractice("t = E_use / (eta_c E_over)");
+    private static final Expression OVER =
+            Expression.commonPractice("E_over = E_sun + sum(E_other) - E_d (1 - b + b / eta)");
+
     /** @param sunWh of the array on the stay's mean day [Wh] */
-    static CatchUp of(SiteStay stay, BatteryBank bank, Chargers chargers, Derived sunWh) {
+    static CatchUp of(JourneyStay stay, BatteryBank bank, Chargers chargers, Derived sunWh) {
         Derived over = over(stay, chargers, sunWh);
         return new CatchUp(over, over.value() > 0 ? Optional.of(days(stay, bank, over)) : Optional.empty());
     }
 
-    private static Derived days(SiteStay stay, BatteryBank bank, Derived over) {
+    private static Derived days(JourneyStay stay, BatteryBank bank, Derived over) {
         Derived efficiency = bank.data().chargeEfficiency();
-        return Derived.computed(
+        return DAYS.value(
                 stay.label() + ": days to fill an empty bank again",
-                bank.usableEnergyWh().value() / (efficiency.value() * over.value()),
                 Unit.DAY,
-                Formula.commonPractice("t = E_use / (eta_c E_over)"),
                 bank.usableEnergyWh().as("E_use"),
                 efficiency.as("eta_c"),
                 over.as("E_over"));
     }
 
-    private static Derived over(SiteStay stay, Chargers chargers, Derived sunWh) {
-        Derived daily = stay.need().dailyWh();
+    private static Derived over(JourneyStay stay, Chargers chargers, Derived sunWh) {
+        Derived daily = stay.budget().dailyTotalWh();
         Derived through = ArrayNeed.throughTheBank();
         Derived roundTrip = chargers.need().data().roundTripEfficiency();
-        List<Derived> others = others(stay, chargers);
-        double brought =
-                sunWh.value() + others.stream().mapToDouble(Derived::value).sum();
-        double taken = daily.value() * (1 - through.value() + through.value() / roundTrip.value());
         List<Input> inputs =
                 new ArrayList<>(List.of(sunWh.as("E_sun"), daily.as("E_d"), through.as("b"), roundTrip.as("eta")));
-        for (Derived other : others) {
-            inputs.add(other.as("E_" + inputs.size()));
+        for (Derived other : others(stay, chargers)) {
+            inputs.add(other.as("E_other"));
         }
-        return Derived.computed(
-                stay.label() + ": what a usual day brings above what it takes",
-                brought - taken,
-                Unit.WATT_HOUR,
-                Formula.commonPractice("E_over = E_sun + engine and hookup - E_d (1 - b + b / eta)"),
-                inputs.toArray(Input[]::new));
+        return OVER.value(stay.label() + ": what a usual day brings above what it takes", Unit.WATT_HOUR, inputs);
     }
 
     /** What engine and hookup bring on a day [Wh]. */
-    private static List<Derived> others(SiteStay stay, Chargers chargers) {
+    private static List<Derived> others(JourneyStay stay, Chargers chargers) {
         List<Derived> others = new ArrayList<>();
         if (stay.drivingHours().value() > 0) {
-            chargers.alternator().ifPresent(engine -> others.add(engine.energyPerDayWh(stay.drivingHours())));
+            chargers.alternator()
+                    .ifPresent(engine -> others.add(engine.energyPerDayWh(stay.label(), stay.drivingHours())));
         }
         if (stay.hookupHours().value() > 0) {
-            chargers.shore().ifPresent(shore -> others.add(shore.energyPerDayWh(stay.hookupHours())));
+            chargers.shore().ifPresent(shore -> others.add(shore.energyPerDayWh(stay.label(), stay.hookupHours())));
         }
         return others;
     }

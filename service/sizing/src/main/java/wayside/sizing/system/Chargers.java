@@ -9,9 +9,9 @@ import wayside.sizing.charging.ChargerNeed;
 import wayside.sizing.charging.ChargingSource;
 import wayside.sizing.charging.RechargeTime;
 import wayside.sizing.charging.ShoreCharger;
+import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -20,10 +20,10 @@ import wayside.sizing.trace.Unit;
  *
  * @param need of the bank
  * @param alternator when the trip drives or a charger was given
- * @param alternatorWh on a day of the thirstiest stay that drives [Wh]
+ * @param alternatorWh on a day of the driving stay with the highest demand [Wh]
  * @param alternatorHoursToFull from empty [h]
  * @param shore when the trip plugs in or a charger was given
- * @param shoreWh on a day of the thirstiest stay that plugs in [Wh]
+ * @param shoreWh on a day of the stay at a hookup with the highest demand [Wh]
  * @param shoreHoursToFull from empty [h]
  */
 public record Chargers(
@@ -37,32 +37,45 @@ public record Chargers(
 
     /** Those that go with a bank of a size [Wh]. */
     public static Chargers of(Site site, Derived nominalWh) {
-        return of(site, BankChoice.bank(site, nominalWh));
+        return of(site, nominalWh, "");
+    }
+
+    /**
+     * The same for a bank beside the answer's own.
+     *
+     * @param whose opens their labels
+     */
+    public static Chargers of(Site site, Derived nominalWh, String whose) {
+        return of(site, BankChoice.bank(site, nominalWh), whose);
     }
 
     static Chargers of(Site site, BatteryBank bank) {
+        return of(site, bank, "");
+    }
+
+    private static Chargers of(Site site, BatteryBank bank, String whose) {
         SystemWishes wishes = site.brief().system();
         ChargerNeed need = ChargerNeed.of(
+                whose,
                 bank.data(),
                 bank.nominalEnergyWh(),
                 bank.bankVoltageV(),
                 bank.busVoltageV(),
-                site.thirstiest().budget().dailyTotalWh());
-        Optional<Derived> driving =
-                hours(site.thirstiestDriving().map(SiteStay::drivingHours), wishes.alternatorChargerA());
-        Optional<AlternatorCharger> alternator = driving.map(hours -> AlternatorCharger.of(
-                need, hours, wishes.alternatorChargerA(), wishes.alternatorRatingA(), Site.SYSTEM));
+                site.journey().highestDemand().budget().dailyTotalWh());
+        Optional<Derived> driving = hours(
+                site.journey().highestDemandDriving().map(JourneyStay::drivingHours), wishes.alternatorChargerA());
+        Optional<AlternatorCharger> alternator = driving.map(hours -> AlternatorCharger.of(need, hours, wishes));
         Optional<Derived> hookedUp =
-                hours(site.thirstiestHookedUp().map(SiteStay::hookupHours), wishes.shoreChargerW());
-        Optional<ShoreCharger> shore =
-                hookedUp.map(hours -> ShoreCharger.of(need, hours, wishes.shoreChargerW(), Site.SYSTEM));
+                hours(site.journey().highestDemandHookedUp().map(JourneyStay::hookupHours), wishes.shoreChargerW());
+        Optional<ShoreCharger> shore = hookedUp.map(hours -> ShoreCharger.of(need, hours, wishes));
         return new Chargers(
                 need,
                 alternator,
-                alternator.map(a -> a.energyPerDayWh(driving.orElseThrow())),
+                alternator.map(
+                        a -> a.energyPerDayWh(label(site.journey().highestDemandDriving()), driving.orElseThrow())),
                 alternator.map(a -> hoursToFull(need, "alternator", a.chargerPowerW())),
                 shore,
-                shore.map(s -> s.energyPerDayWh(hookedUp.orElseThrow())),
+                shore.map(s -> s.energyPerDayWh(label(site.journey().highestDemandHookedUp()), hookedUp.orElseThrow())),
                 shore.map(s -> hoursToFull(need, "shore", s.chargerPowerW())));
     }
 
@@ -72,8 +85,13 @@ public record Chargers(
             return Optional.empty();
         }
         return given.isPresent() && ofTheTrip.isEmpty()
-                ? Optional.of(Derived.given("hours of the trip", 0, Unit.HOUR, "/trip"))
+                ? Optional.of(Derived.convention(
+                        "hours of the trip", 0, Unit.HOUR, "The trip has none of them", Source.definition()))
                 : ofTheTrip;
+    }
+
+    private static String label(Optional<JourneyStay> stay) {
+        return stay.map(JourneyStay::label).orElse("trip");
     }
 
     private static Derived hoursToFull(ChargerNeed need, String name, Derived powerW) {
@@ -87,7 +105,7 @@ public record Chargers(
     }
 
     private static Derived constant(String label, double value, Unit unit) {
-        return Derived.computed(
-                label, value, unit, new Formula("from empty to full with nothing running", Source.definition()));
+        return Derived.convention(
+                "hours to full: " + label, value, unit, "From empty to full with nothing running", Source.definition());
     }
 }

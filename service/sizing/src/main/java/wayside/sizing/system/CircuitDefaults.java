@@ -2,7 +2,7 @@ package wayside.sizing.system;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import wayside.sizing.trace.Assumed;
+import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Source;
@@ -17,40 +17,31 @@ import wayside.sizing.wiring.RuleSets;
  */
 record CircuitDefaults(
         RuleSet rules, Derived insulationC, Derived ambientC, Derived pairCount, Derived dropLimitPercent) {
-    private static final String PATH = Site.SYSTEM + "/rules";
     private static final double AMBIENT_C = 30;
 
     static CircuitDefaults of(Optional<String> code) {
         RuleSet rules = code.map(RuleSets::of).orElse(RuleSets.DEFAULT);
         return new CircuitDefaults(
                 rules,
-                underRules(rules.defaultInsulationC(PATH)),
-                Derived.assumed(
+                rules.defaultInsulationC("insulation class", Optional.empty()),
+                Derived.convention(
                         "ambient around the cable",
                         AMBIENT_C,
                         Unit.CELSIUS,
-                        PATH,
                         "What the ampacity tables are printed for; size a cable in hotter air as a circuit by itself",
                         Source.commonPractice()),
-                Derived.assumed(
+                Derived.convention(
                         "conductors that run together",
                         2,
                         Unit.COUNT,
-                        PATH,
                         "Each pair alone, not tied to others",
                         Source.commonPractice()),
-                underRules(rules.defaultDropLimitPercent(PATH)));
+                rules.defaultDropLimitPercent("voltage drop limit", Optional.empty()));
     }
 
-    private static Derived underRules(Derived value) {
-        return value instanceof Assumed assumed
-                ? new Assumed(assumed.label(), assumed.quantity(), PATH, assumed.reason(), assumed.source())
-                : value;
-    }
-
-    static Assumption choice(RuleSet rules) {
+    static Assumption choice(SystemWishes wishes, RuleSet rules) {
         return Assumption.choice(
-                PATH,
+                wishes.at("rules"),
                 "rule set for conductors and fuses",
                 rules.code(),
                 "The set that camper builders borrow most; state which one your local code follows",
@@ -75,7 +66,7 @@ record CircuitDefaults(
             String name, Derived currentA, Derived lengthM, Derived voltageV, boolean continuous, boolean engineSpace) {
         return new CircuitTask(
                 name,
-                PATH,
+                Optional.empty(),
                 currentA,
                 lengthM,
                 voltageV,
@@ -86,21 +77,20 @@ record CircuitDefaults(
                 Optional.of(pairCount),
                 Optional.of(engineSpace),
                 Optional.of(rules),
-                new Feed.Branch(PATH));
+                new Feed.Branch(Optional.empty()));
     }
 
     /**
      * One-way length of a circuit, as given or as is usual.
      *
-     * @param field of {@code circuitLengthsM}
+     * @param field JSON Pointer of the length
      */
     static Derived length(String name, String field, OptionalDouble given, double usualM) {
-        String path = Site.SYSTEM + "/circuitLengthsM/" + field;
-        return Derived.assumed(
+        return Derived.byDefault(
                         name + ": length, one way",
                         usualM,
                         Unit.METRE,
-                        path,
+                        field,
                         "Usual in a van; measure the way of the cable",
                         Source.commonPractice())
                 .unlessGiven(given);

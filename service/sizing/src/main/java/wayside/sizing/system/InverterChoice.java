@@ -3,7 +3,6 @@ package wayside.sizing.system;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import wayside.sizing.brief.Supply;
 import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.demand.SupplyDemand;
@@ -11,8 +10,11 @@ import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.inverter.InverterRating;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
+import wayside.sizing.trace.Message;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.ShortfallCode;
 import wayside.sizing.trace.Unit;
 
 /**
@@ -32,6 +34,7 @@ public record InverterChoice(
         SupplyDemand demand,
         LoadDemand hardest,
         LoadDemand hardestStart) {
+    private static final Expression CURRENT = Expression.definition("I = P_in / V_low");
 
     /** Empty when nothing runs on alternating current. */
     static Optional<InverterChoice> of(EnergyBudget budget, BatteryBank bank) {
@@ -40,16 +43,14 @@ public record InverterChoice(
     }
 
     private static InverterChoice of(EnergyBudget budget, BatteryBank bank, InverterRating rating, InverterLoss loss) {
-        Derived input = loss.batteryPowerW(rating.continuousW());
-        Derived current = Derived.computed(
+        Derived input = loss.fullBatteryPowerW(rating);
+        Derived current = CURRENT.value(
                 "inverter: battery current at its rating",
-                input.value() / bank.lowestVoltageV().value(),
                 Unit.AMPERE,
-                Formula.definition("I = P_in / V_low"),
                 input.as("P_in"),
                 bank.lowestVoltageV().as("V_low"));
         List<LoadDemand> ac = budget.demand().loads().stream()
-                .filter(load -> load.load().supply() == Supply.AC)
+                .filter(load -> load.load().isAc())
                 .toList();
         return new InverterChoice(
                 rating,
@@ -57,41 +58,33 @@ public record InverterChoice(
                 current,
                 budget.demand().ac(),
                 ac.stream()
-                        .max(Comparator.comparingDouble(LoadDemand::powerOfOneW))
+                        .max(Comparator.comparingDouble(
+                                load -> load.powerOfOneW().value()))
                         .orElseThrow(),
                 ac.stream()
-                        .max(Comparator.comparingDouble(LoadDemand::startOfOneW))
+                        .max(Comparator.comparingDouble(
+                                load -> load.startOfOneW().value()))
                         .orElseThrow());
     }
 
     /** A given inverter that can't run, or can't start, even the hardest load alone. */
     Optional<Shortfall> shortfall() {
-        if (hardest.powerOfOneW() > rating.continuousW().value()) {
+        if (hardest.powerOfOneW().value() > rating.continuousW().value()) {
             return Optional.of(new Shortfall(
-                    "inverter-too-small",
-                    "The inverter you have cannot run \"" + hardest.load().name()
-                            + "\", not even alone. Take a larger one, or run it from gas or a hookup.",
-                    alone("running power of one " + hardest.load().name(), hardest.powerOfOneW(), hardest),
+                    Message.of(
+                            ShortfallCode.INVERTER_TOO_SMALL,
+                            Parameter.text("load", hardest.load().name())),
+                    hardest.powerOfOneW(),
                     rating.continuousW()));
         }
-        if (hardestStart.startOfOneW() > rating.surgeW().value()) {
+        if (hardestStart.startOfOneW().value() > rating.surgeW().value()) {
             return Optional.of(new Shortfall(
-                    "inverter-surge-too-small",
-                    "The inverter you have trips when \"" + hardestStart.load().name()
-                            + "\" starts. Take a larger one, or a load that starts softly.",
-                    alone("start of one " + hardestStart.load().name(), hardestStart.startOfOneW(), hardestStart),
+                    Message.of(
+                            ShortfallCode.INVERTER_SURGE_TOO_SMALL,
+                            Parameter.text("load", hardestStart.load().name())),
+                    hardestStart.startOfOneW(),
                     rating.surgeW()));
         }
         return Optional.empty();
-    }
-
-    private static Derived alone(String label, double watts, LoadDemand load) {
-        return Derived.computed(
-                label,
-                watts,
-                Unit.WATT,
-                Formula.definition("P1, and Ps when it starts"),
-                load.runningPowerW().as("P"),
-                load.extraSurgeW().as("Ps"));
     }
 }

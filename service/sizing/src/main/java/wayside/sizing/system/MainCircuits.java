@@ -10,7 +10,7 @@ import wayside.sizing.charging.AlternatorCharger;
 import wayside.sizing.solar.StringWindow;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Unit;
 import wayside.sizing.wiring.CircuitSizing;
@@ -19,7 +19,15 @@ import wayside.sizing.wiring.SizedCircuit;
 
 /** The cables and fuses between the parts of a system: battery first, then outward. */
 final class MainCircuits {
-    private static final double ARRAY_CHARGING_SHARE = 1.2;
+    /** What goes out, loads and inverter, or what comes in from sun, engine and hookup. */
+    private static final Expression MAIN = Expression.definition("I = max(sum(I_out), sum(I_in))");
+    /** The highest voltage that a circuit is held to is 1.2 times its nominal one: for a string the open-circuit one. */
+    private static final Expression STRING_V =
+            Expression.commonPractice("V = V_cold / r").with("r", 1.2, Unit.COUNT);
+
+    private static final Expression ALTERNATOR = Expression.definition("I = max(I_out, I_in)");
+    private static final Expression SHORE = Expression.definition("I = P / V_c");
+    private static final Expression LOADS = Expression.definition("I = P / V_low");
 
     private final BatteryBank bank;
     private final CircuitLengths lengths;
@@ -39,7 +47,7 @@ final class MainCircuits {
         this.bank = bank;
         this.lengths = site.brief().system().circuitLengthsM();
         this.defaults = CircuitDefaults.of(site.brief().system().rules());
-        this.loadsA = loads(site.thirstiest().budget(), bank);
+        this.loadsA = loads(site.journey().highestDemand().budget(), bank);
         this.inverter = inverter;
         this.array = array;
         this.chargers = chargers;
@@ -80,59 +88,33 @@ final class MainCircuits {
         Derived current = mainA();
         if (current.value() > 0) {
             Feed feed = new Feed.Bank(
-                    bank.data().chemistry(), bank.nominalCapacityAh(), Optional.empty(), Site.SYSTEM + "/chemistry");
+                    bank.data().chemistry(), bank.nominalCapacityAh(), Optional.empty(), Optional.empty());
             String name = "battery main";
-            Derived length = CircuitDefaults.length(name, "main", lengths.main(), 1);
+            Derived length = length(name, "main", lengths.main(), 1);
             sized.add(CircuitSizing.of(
                     defaults.task(name, current, length, bank.busVoltageV()).fedBy(feed)));
         }
     }
 
     private Derived mainA() {
-        List<Input> inputs = new ArrayList<>(List.of(loadsA.as("I_dc")));
-        double out = loadsA.value();
-        double in = 0;
-        if (inverter.isPresent()) {
-            inputs.add(inverter.get().batteryCurrentA().as("I_inverter"));
-            out += inverter.get().batteryCurrentA().value();
-        }
-        if (array.isPresent()) {
-            inputs.add(array.get().controllerCurrentA().as("I_solar"));
-            in += array.get().controllerCurrentA().value();
-        }
-        if (chargers.alternator().isPresent()) {
-            inputs.add(chargers.alternator().get().chargerCurrentA().as("I_alternator"));
-            in += chargers.alternator().get().chargerCurrentA().value();
-        }
-        if (chargers.shore().isPresent()) {
-            Derived shore = shoreA(chargers.shore().get().chargerPowerW());
-            inputs.add(shore.as("I_shore"));
-            in += shore.value();
-        }
-        return Derived.computed(
-                "battery main: current",
-                Math.max(out, in),
-                Unit.AMPERE,
-                Formula.definition(
-                        "I = larger of what goes out (loads, inverter) and what comes in (sun, engine, hookup)"),
-                inputs.toArray(Input[]::new));
+        List<Input> inputs = new ArrayList<>(List.of(loadsA.as("I_out")));
+        inverter.ifPresent(i -> inputs.add(i.batteryCurrentA().as("I_out")));
+        array.ifPresent(a -> inputs.add(a.controllerCurrentA().as("I_in")));
+        chargers.alternator().ifPresent(a -> inputs.add(a.chargerCurrentA().as("I_in")));
+        chargers.shore().ifPresent(s -> inputs.add(shoreA(s.chargerPowerW()).as("I_in")));
+        return MAIN.value("battery main: current", Unit.AMPERE, inputs);
     }
 
     /** The current of an array already holds the 1.25 for brighter sun and the 1.25 for continuous current. */
     private void strings(ArrayStrings strings) {
         Derived cold = strings.coldOpenCircuitV();
-        Derived voltage = Derived.computed(
-                "string: voltage for its cable",
-                cold.value() / ARRAY_CHARGING_SHARE,
-                Unit.VOLT,
-                Formula.commonPractice("V = V_cold / 1.2: the highest voltage reckoned is then the open-circuit one"),
-                cold.as("V_cold"));
+        Derived voltage = STRING_V.value("string: voltage for its cable", Unit.VOLT, cold.as("V_cold"));
         String name = "array to charge controller";
         Feed feed = new Feed.ShortCircuit(StringWindow.maximumCurrentA(strings.module(), strings.parallelCount()));
         sized.add(CircuitSizing.of(defaults.shortTime(
                         name,
                         StringWindow.conductorCurrentA(strings.module(), strings.parallelCount()),
-                        CircuitDefaults.length(name, "arrayToController", lengths.arrayToController(), 6),
+                        length(name, "arrayToController", lengths.arrayToController(), 6),
                         voltage)
                 .fedBy(feed)));
     }
@@ -141,40 +123,31 @@ final class MainCircuits {
         String name = "alternator charger";
         Derived out = charger.chargerCurrentA();
         Derived in = charger.inputCurrentA();
-        Derived current = Derived.computed(
-                "alternator charger: current of its cable",
-                Math.max(out.value(), in.value()),
-                Unit.AMPERE,
-                Formula.definition("I = larger of I_out and I_in"),
-                out.as("I_out"),
-                in.as("I_in"));
-        Derived length = CircuitDefaults.length(name, "alternatorCharger", lengths.alternatorCharger(), 6);
+        Derived current = ALTERNATOR.value(
+                "alternator charger: current of its cable", Unit.AMPERE, out.as("I_out"), in.as("I_in"));
+        Derived length = length(name, "alternatorCharger", lengths.alternatorCharger(), 6);
         sized.add(CircuitSizing.of(defaults.throughTheEngineSpace(name, current, length, bank.busVoltageV())));
     }
 
     private Derived shoreA(Derived powerW) {
         Derived charging = chargers.need().chargingVoltageV();
-        return Derived.computed(
-                "shore charger: current at the bank",
-                powerW.value() / charging.value(),
-                Unit.AMPERE,
-                Formula.definition("I = P / V_c"),
-                powerW.as("P"),
-                charging.as("V_c"));
+        return SHORE.value("shore charger: current at the bank", Unit.AMPERE, powerW.as("P"), charging.as("V_c"));
     }
 
     private void add(String name, String field, Derived currentA, OptionalDouble lengthM, double usualM) {
-        Derived length = CircuitDefaults.length(name, field, lengthM, usualM);
+        Derived length = length(name, field, lengthM, usualM);
         sized.add(CircuitSizing.of(defaults.task(name, currentA, length, bank.busVoltageV())));
+    }
+
+    private Derived length(String name, String field, OptionalDouble lengthM, double usualM) {
+        return CircuitDefaults.length(name, lengths.at(field), lengthM, usualM);
     }
 
     private static Derived loads(EnergyBudget budget, BatteryBank bank) {
         Derived power = budget.demand().dc().peakPowerW();
-        return Derived.computed(
+        return LOADS.value(
                 "distribution: current, all DC loads running",
-                power.value() / bank.lowestVoltageV().value(),
                 Unit.AMPERE,
-                Formula.definition("I = P / V_low"),
                 power.as("P"),
                 bank.lowestVoltageV().as("V_low"));
     }

@@ -2,12 +2,14 @@ package wayside.sizing.system;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Message;
+import wayside.sizing.trace.Parameter;
+import wayside.sizing.trace.PowerUnitReason;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -18,9 +20,9 @@ import wayside.sizing.trace.Unit;
  * @param nominalEnergyWh rated energy that it would need [Wh]
  * @param outletCurrentLimitA of its 12 V outlet [A]
  * @param fits whether none of the common limits is passed
- * @param reasons in plain words: the limits that are passed, then what to weigh
+ * @param reasons the limits that are passed, then what to weigh
  */
-public record PowerUnit(Derived nominalEnergyWh, Derived outletCurrentLimitA, boolean fits, List<String> reasons) {
+public record PowerUnit(Derived nominalEnergyWh, Derived outletCurrentLimitA, boolean fits, List<Message> reasons) {
     private static final double OUTLET_A = 25;
     private static final double OUTLET_V = 12;
     private static final double LARGEST_WH = 4000;
@@ -39,55 +41,45 @@ public record PowerUnit(Derived nominalEnergyWh, Derived outletCurrentLimitA, bo
             Optional<ArrayChoice> array,
             Chargers chargers) {
         Derived nominal = lithium(bank).nominalEnergyWh();
-        List<String> against = new ArrayList<>();
-        add(against, nominal, LARGEST_WH, "It would need %.0f Wh; units of this kind end at about %.0f Wh.");
-        double outletW = OUTLET_A * OUTLET_V;
-        add(
-                against,
-                budget.demand().dc().peakPowerW(),
-                outletW,
-                "Your 12 V loads together draw %.0f W; its 12 V outlet carries 25 A, %.0f W.");
+        List<Message> against = new ArrayList<>();
+        add(against, PowerUnitReason.TOO_MUCH_ENERGY, nominal, LARGEST_WH);
+        addOutlet(against, budget.demand().dc().peakPowerW());
         inverter.ifPresent(i -> {
-            add(
-                    against,
-                    i.demand().peakPowerW(),
-                    LARGEST_AC_W,
-                    "Your AC loads together draw %.0f W; such units give up to about %.0f W.");
-            add(
-                    against,
-                    i.demand().surgePowerW(),
-                    2 * LARGEST_AC_W,
-                    "The hardest start takes %.0f W; such units give about %.0f W for a moment.");
+            add(against, PowerUnitReason.TOO_MUCH_AC, i.demand().peakPowerW(), LARGEST_AC_W);
+            add(against, PowerUnitReason.TOO_HARD_A_START, i.demand().surgePowerW(), 2 * LARGEST_AC_W);
         });
-        array.ifPresent(a -> add(
-                against,
-                a.powerW(),
-                LARGEST_SOLAR_W,
-                "The array has %.0f W; its solar input takes up to about %.0f W."));
+        array.ifPresent(a -> add(against, PowerUnitReason.TOO_MUCH_PANEL, a.powerW(), LARGEST_SOLAR_W));
         chargers.alternator()
-                .ifPresent(a -> add(
-                        against,
-                        a.chargerPowerW(),
-                        SOCKET_CHARGE_W,
-                        "You count on %.0f W while driving; a vehicle socket gives it about %.0f W."));
+                .ifPresent(
+                        a -> add(against, PowerUnitReason.TOO_MUCH_WHILE_DRIVING, a.chargerPowerW(), SOCKET_CHARGE_W));
         return new PowerUnit(nominal, outletLimit(), against.isEmpty(), withAdvice(against));
     }
 
-    private static void add(List<String> against, Derived needed, double limit, String text) {
+    private static void add(List<Message> against, PowerUnitReason code, Derived needed, double limit) {
         if (needed.value() > limit) {
-            against.add(String.format(Locale.ROOT, text, needed.value(), limit));
+            against.add(Message.of(
+                    code, Parameter.number("needed", needed), Parameter.number("limit", limit, needed.unit())));
         }
     }
 
-    private static List<String> withAdvice(List<String> against) {
-        List<String> reasons = new ArrayList<>(against);
+    private static void addOutlet(List<Message> against, Derived dcPeakW) {
+        double limitW = OUTLET_A * OUTLET_V;
+        if (dcPeakW.value() > limitW) {
+            against.add(Message.of(
+                    PowerUnitReason.TOO_MUCH_DC,
+                    Parameter.number("needed", dcPeakW),
+                    Parameter.number("current", OUTLET_A, Unit.AMPERE),
+                    Parameter.number("limit", limitW, Unit.WATT)));
+        }
+    }
+
+    private static List<Message> withAdvice(List<Message> against) {
+        List<Message> reasons = new ArrayList<>(against);
         if (against.isEmpty()) {
-            reasons.add("All your figures stay within what such units commonly give; look for usable watt-hours, not"
-                    + " rated ones, and for the current of its 12 V outlet.");
-            reasons.add("A unit needs no wiring and can be carried out; but when one part fails all of it goes for"
-                    + " repair, and it can hardly be enlarged.");
+            reasons.add(Message.of(PowerUnitReason.ALL_WITHIN));
+            reasons.add(Message.of(PowerUnitReason.UNIT_IS_ONE_PIECE));
         } else {
-            reasons.add("Separate parts can be enlarged and repaired one by one, and charge from everything at once.");
+            reasons.add(Message.of(PowerUnitReason.PARTS_GROW));
         }
         return reasons;
     }
@@ -103,11 +95,10 @@ public record PowerUnit(Derived nominalEnergyWh, Derived outletCurrentLimitA, bo
     }
 
     private static Derived outletLimit() {
-        return Derived.assumed(
+        return Derived.convention(
                 "self-contained unit: limit of its 12 V outlet",
                 OUTLET_A,
                 Unit.AMPERE,
-                "/system",
                 "A common limit; 25 A at 12 V are 300 W",
                 Source.commonPractice());
     }

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -20,16 +20,17 @@ public record RuleOfThumb(Derived nominalEnergyWh, Optional<Derived> solarPowerW
     private static final double DAYS = 2;
     private static final double OVERSIZE = 1.3;
     private static final double LEAST_SUN_HOURS = 0.1;
+    private static final Expression BANK = Expression.commonPractice("E = E_d n / f_use");
+    /** The month's irradiation [kWh/m2] is read as hours of full sun, 1 kW/m2. */
+    private static final Expression ARRAY = Expression.commonPractice("P = E_d f / H");
 
     static RuleOfThumb of(Site site) {
-        Derived daily = site.thirstiest().budget().dailyTotalWh();
+        Derived daily = site.journey().highestDemand().budget().dailyTotalWh();
         Derived days = assumed("rule of thumb: days", DAYS, Unit.DAY, "Two days is what most people reckon with");
         ChemistryData data = site.chemistry();
-        Derived nominal = Derived.computed(
+        Derived nominal = BANK.value(
                 "rule of thumb: rated energy",
-                daily.value() * DAYS / data.usableShare().value(),
                 Unit.WATT_HOUR,
-                Formula.commonPractice("E = E_d n / f_use"),
                 daily.as("E_d"),
                 days.as("n"),
                 data.usableShare().as("f_use"));
@@ -37,7 +38,7 @@ public record RuleOfThumb(Derived nominalEnergyWh, Optional<Derived> solarPowerW
     }
 
     private static Optional<Derived> solar(Site site, Derived daily) {
-        Derived sun = site.stays().stream()
+        Derived sun = site.journey().stays().stream()
                 .map(stay -> stay.month().horizontalKwhM2())
                 .min(Comparator.comparingDouble(Derived::value))
                 .orElseThrow();
@@ -46,17 +47,11 @@ public record RuleOfThumb(Derived nominalEnergyWh, Optional<Derived> solarPowerW
         }
         Derived oversize =
                 assumed("rule of thumb: array factor", OVERSIZE, Unit.COUNT, "A third more than the plain division");
-        return Optional.of(Derived.computed(
-                "rule of thumb: rated power of the array",
-                daily.value() * OVERSIZE / sun.value(),
-                Unit.WATT,
-                Formula.commonPractice("P = f E_d / H, H read as hours of full sun"),
-                oversize.as("f"),
-                daily.as("E_d"),
-                sun.as("H")));
+        return Optional.of(ARRAY.value(
+                "rule of thumb: rated power of the array", Unit.WATT, daily.as("E_d"), oversize.as("f"), sun.as("H")));
     }
 
     private static Derived assumed(String label, double value, Unit unit, String reason) {
-        return Derived.assumed(label, value, unit, "/target", reason, Source.commonPractice());
+        return Derived.convention(label, value, unit, reason, Source.commonPractice());
     }
 }

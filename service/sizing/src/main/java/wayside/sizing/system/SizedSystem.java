@@ -3,8 +3,8 @@ package wayside.sizing.system;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.storage.ShortCircuit;
 import wayside.sizing.storage.Ventilation;
@@ -56,9 +56,8 @@ public record SizedSystem(
      *
      * @param pair what is already found; what the brief itself gives goes before it
      */
-    public static SizedSystem of(SystemBrief brief, SizePair pair) {
-        Site site = Site.of(brief);
-        EnergyBudget budget = site.thirstiest().budget();
+    public static SizedSystem of(Site site, SizePair pair) {
+        EnergyBudget budget = site.journey().highestDemand().budget();
         BankChoice battery = BankChoice.of(site, pair.nominalEnergyWh());
         BatteryBank bank = battery.bank();
         Chargers chargers = Chargers.of(site, bank);
@@ -84,7 +83,7 @@ public record SizedSystem(
 
     private static List<CatchUp> catchUps(Site site, BatteryBank bank, Chargers chargers, ArrayChoice array) {
         List<CatchUp> catchUps = new ArrayList<>();
-        for (SiteStay stay : site.stays()) {
+        for (JourneyStay stay : site.journey().stays()) {
             catchUps.add(CatchUp.of(stay, bank, chargers, array.yieldsWh().get(stay.index())));
         }
         return catchUps;
@@ -101,12 +100,12 @@ public record SizedSystem(
 
     /** Of the stay whose day takes most. */
     public EnergyBudget energyBudget() {
-        return site.thirstiest().budget();
+        return site.journey().highestDemand().budget();
     }
 
     /** Whether mornings of the trip are too cold for the bank to be charged. */
     public boolean chargeLockedOutInCold() {
-        return site.coldest().coldestBankC()
+        return site.journey().coldest().coldestBankC()
                 < battery.bank().data().lowestChargeC().value();
     }
 
@@ -117,9 +116,10 @@ public record SizedSystem(
 
     /** Defaults that are no numbers. */
     public List<Assumption> choices() {
-        List<Assumption> choices = new ArrayList<>(site.choices());
+        List<Assumption> choices = new ArrayList<>(energyBudget().choices());
+        choices.addAll(site.choices());
         if (site.brief().system().rules().isEmpty()) {
-            choices.add(CircuitDefaults.choice(RuleSets.DEFAULT));
+            choices.add(CircuitDefaults.choice(site.brief().system(), RuleSets.DEFAULT));
         }
         circuits.forEach(circuit -> choices.addAll(circuit.duty().choices()));
         return choices;

@@ -1,5 +1,6 @@
 package wayside.sizing.system;
 
+import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.trace.Derived;
 
 /**
@@ -10,4 +11,4 @@ import wayside.sizing.trace.Derived;
  * @param arrayW rated power that does it [W]; what no array can do without sun is left at 0
  * @param sunless whether the month has too little sun to count on
  */
-public record StayBalance(SiteStay stay, Derived needWh, Derived arrayW, boolean sunless) {}
+public record StayBalance(JourneyStay stay, Derived needWh, Derived arrayW, boolean sunless) {}

@@ -2,13 +2,17 @@ package wayside.sizing.system;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import wayside.sizing.trace.Message;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.Unit;
 import wayside.sizing.wiring.SizedCircuit;
 
 /** What a system is short of. */
 final class SystemShortfalls {
+    private static final double HIGHEST_BUS_V = 48;
+
     private SystemShortfalls() {}
 
     static List<Shortfall> of(
@@ -24,8 +28,7 @@ final class SystemShortfalls {
         for (SizedCircuit circuit : circuits) {
             if (circuit instanceof SizedCircuit.NotFeasible failed) {
                 shortfalls.add(new Shortfall(
-                        failed.shortfall().code(),
-                        failed.shortfall().text() + higherVoltage(site),
+                        withHigherVoltage(failed.shortfall().message(), site),
                         failed.shortfall().needed(),
                         failed.shortfall().available()));
             }
@@ -33,12 +36,11 @@ final class SystemShortfalls {
         return shortfalls;
     }
 
-    private static String higherVoltage(Site site) {
-        return site.busVoltageV().value() < 48
-                ? String.format(
-                        Locale.ROOT,
-                        " A bus of %.0f V halves the current.",
-                        2 * site.busVoltageV().value())
-                : "";
+    /** Where less current would do, a bus of twice the voltage is a way out. */
+    private static Message withHigherVoltage(Message message, Site site) {
+        double volts = site.busVoltageV().value();
+        return volts < HIGHEST_BUS_V && message.code().findSlot("higherVoltage").isPresent()
+                ? message.with(Parameter.number("higherVoltage", 2 * volts, Unit.VOLT))
+                : message;
     }
 }

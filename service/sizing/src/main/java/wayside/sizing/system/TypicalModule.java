@@ -10,7 +10,6 @@ import wayside.sizing.trace.Unit;
 public final class TypicalModule {
     public static final double POWER_W = 100;
 
-    private static final String PATH = "/system/solarPowerW";
     private static final String REASON =
             "An invented module of 36 cells and 100 W; check the strings with your own module's label";
 
@@ -21,6 +20,7 @@ public final class TypicalModule {
                 assumed("module: open-circuit voltage", 22, Unit.VOLT),
                 assumed("module: working voltage", 18, Unit.VOLT),
                 assumed("module: short-circuit current", 6, Unit.AMPERE),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -29,16 +29,15 @@ public final class TypicalModule {
     }
 
     public static Derived powerPerArea() {
-        return Derived.assumed(
+        return Derived.convention(
                 "rated power of a square metre of panel",
                 180,
                 Unit.WATT_PER_SQUARE_METRE_PANEL,
-                PATH,
                 "Framed silicon modules give 160 to 210 W for each square metre",
                 Source.commonPractice());
     }
 
     private static Derived assumed(String label, double value, Unit unit) {
-        return Derived.assumed(label, value, unit, PATH, REASON, Source.commonPractice());
+        return Derived.convention(label, value, unit, REASON, Source.commonPractice());
     }
 }

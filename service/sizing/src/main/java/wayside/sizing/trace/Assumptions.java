@@ -6,19 +6,22 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
-/** Each default that a set of results rests on, once, in the order in which a derivation meets them. */
+/** Each default and convention that a set of figures rests on, once, in the order in which a derivation meets them. */
 final class Assumptions {
-    private final Map<String, Assumption> found = new LinkedHashMap<>();
+    private record Key(Optional<String> field, String label) {}
+
+    private final Map<Key, Assumption> found = new LinkedHashMap<>();
 
     Assumptions() {}
 
-    /** The defaults alone: the way through the results without a word about the steps. */
-    static List<Assumption> of(Collection<? extends Derived> results) {
+    /** The way through the figures without a word about the steps. */
+    static List<Assumption> of(Collection<? extends Derived> figures) {
         Assumptions assumptions = new Assumptions();
         Set<Derived> seen = Collections.newSetFromMap(new IdentityHashMap<>());
-        results.forEach(result -> assumptions.visit(result, seen));
+        figures.forEach(figure -> assumptions.visit(figure, seen));
         return assumptions.all();
     }
 
@@ -26,14 +29,19 @@ final class Assumptions {
         return List.copyOf(found.values());
     }
 
-    void add(Assumed assumed) {
-        found.computeIfAbsent(assumed.path() + '\n' + assumed.label(), key -> Assumption.of(assumed));
+    /** Keeps a value that was not given, and no other. */
+    void add(Derived value) {
+        if (value instanceof Default open) {
+            found.computeIfAbsent(new Key(Optional.of(open.field()), open.label()), key -> Assumption.of(open));
+        } else if (value instanceof Convention fixed) {
+            found.computeIfAbsent(new Key(Optional.empty(), fixed.label()), key -> Assumption.of(fixed));
+        }
     }
 
     private void visit(Derived value, Set<Derived> seen) {
-        if (value instanceof Assumed assumed) {
-            add(assumed);
-        } else if (value instanceof Computed computed && seen.add(computed)) {
+        if (!(value instanceof Computed computed)) {
+            add(value);
+        } else if (seen.add(computed)) {
             for (Input input : computed.inputs()) {
                 visit(input.value(), seen);
             }

@@ -2,14 +2,19 @@ package wayside.sizing.trace;
 
 import java.util.List;
 
-/** A value computed by one formula from other traced values. */
-public record Computed(String label, Quantity quantity, Formula formula, List<Input> inputs) implements Derived {
+/**
+ * A value worked out from other traced values.
+ *
+ * @param method the expression that was evaluated, or the operation that was done
+ * @param inputs all that the method needs; the inputs of one symbol are a list, in order
+ */
+public record Computed(String label, Quantity quantity, Method method, List<Input> inputs) implements Derived {
     public Computed {
         inputs = List.copyOf(inputs);
     }
 
     @Override
     public Source source() {
-        return formula.source();
+        return method.source();
     }
 }

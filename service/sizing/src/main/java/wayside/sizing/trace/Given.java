@@ -3,9 +3,9 @@ package wayside.sizing.trace;
 /**
  * A value the request stated.
  *
- * @param path JSON Pointer of the field: {@code /loads/0/powerW}
+ * @param field its JSON Pointer: {@code /loads/0/powerW}
  */
-public record Given(String label, Quantity quantity, String path) implements Derived {
+public record Given(String label, Quantity quantity, String field) implements Derived {
     @Override
     public Source source() {
         return Source.given();

@@ -1,39 +1,33 @@
 package wayside.sizing.trace;
 
 import java.util.List;
-import java.util.Optional;
 
 /**
  * One step of a derivation, ready to print.
  *
- * @param id unique in the answer, readable, stable for the same request
- * @param formula in words and symbols; empty for what was given, assumed or looked up
- * @param inputs in the order of the formula
- * @param reason of an assumption; the table and row of what was looked up; the field of what was given
+ * @param id unique in the answer, readable, the same for the same thing whatever else is asked
+ * @param value what it explains
+ * @param inputs the ids of the steps that it uses, with their symbols, in the order of use; those of one symbol are a list
  */
-public record Step(
-        String id,
-        String label,
-        Optional<String> formula,
-        List<StepInput> inputs,
-        Quantity result,
-        Source source,
-        Optional<String> reason) {
+public record Step(String id, Derived value, List<StepInput> inputs) {
+    /** An input of a step: the symbol, and the id of the step that it comes from. */
+    public record StepInput(String symbol, String from) {}
 
-    /** An input of a step and the id of the step it came from. */
-    public record StepInput(String symbol, Quantity quantity, String from) {}
-
-    Step withId(String newId) {
-        return new Step(newId, label, formula, inputs, result, source, reason);
+    public Step {
+        inputs = List.copyOf(inputs);
     }
 
     /** Whether nothing but the id tells them apart. */
     boolean saysTheSameAs(Step other) {
-        return result.equals(other.result)
-                && label.equals(other.label)
-                && formula.equals(other.formula)
-                && inputs.equals(other.inputs)
-                && reason.equals(other.reason)
-                && source.equals(other.source);
+        return inputs.equals(other.inputs) && sameValue(value, other.value);
+    }
+
+    private static boolean sameValue(Derived one, Derived other) {
+        if (one instanceof Computed a && other instanceof Computed b) {
+            return a.quantity().equals(b.quantity())
+                    && a.label().equals(b.label())
+                    && a.method().equals(b.method());
+        }
+        return one.equals(other);
     }
 }

@@ -1,6 +1,5 @@
 package wayside.sizing.trace;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -9,79 +8,57 @@ import java.util.Map;
 
 /** The steps of an answer in order, each under a readable id of its own, and none said twice. */
 final class Steps {
-    /** By letter of ISO 8859-1, what it is in an id; 0 for what only parts words. */
-    private static final byte[] IN_ID = new byte[256];
-
-    static {
-        for (byte c = 'a'; c <= 'z'; c++) {
-            IN_ID[c] = c;
-            IN_ID[Character.toUpperCase(c)] = c;
-        }
-        for (byte c = '0'; c <= '9'; c++) {
-            IN_ID[c] = c;
-        }
-    }
-
-    /** Enough for a whole system: the collections of an answer then seldom grow while it is made. */
-    private static final int USUAL = 700;
-
-    private final List<Step> all = new ArrayList<>(USUAL);
-    private final Map<String, Step> byId = new HashMap<>(2 * USUAL);
-    private final Map<String, List<Step>> namesakes = new HashMap<>();
+    private final List<Step> all = new ArrayList<>();
+    private final Map<String, List<Step>> byName = new HashMap<>();
+    private final Map<String, Step> byId = new HashMap<>();
 
     List<Step> all() {
         return Collections.unmodifiableList(all);
     }
 
-    /** The step that already says the same, or else this one under an id that no other has. */
-    Step add(Step unnamed) {
-        String name = slug(unnamed.label());
-        Step first = byId.get(name);
-        if (first == null) {
-            return keep(unnamed.withId(name));
-        }
-        List<Step> others = namesakes.computeIfAbsent(name, key -> new ArrayList<>(List.of(first)));
-        for (Step other : others) {
+    /** The step that already says the same, or else a new one under an id that no other has. */
+    Step add(Derived value, List<Step.StepInput> inputs) {
+        String name = slug(value.label());
+        List<Step> namesakes = byName.computeIfAbsent(name, key -> new ArrayList<>(1));
+        Step unnamed = new Step(name, value, inputs);
+        for (Step other : namesakes) {
             if (other.saysTheSameAs(unnamed)) {
                 return other;
             }
         }
-        Step step = keep(unnamed.withId(numbered(name, others.size() + 1)));
-        others.add(step);
-        return step;
-    }
-
-    private Step keep(Step step) {
+        Step step = new Step(free(name, namesakes.size() + 1), value, inputs);
+        namesakes.add(step);
         byId.put(step.id(), step);
         all.add(step);
         return step;
     }
 
-    /** A label may itself end in a number, so the next one may be taken. */
-    private String numbered(String name, int first) {
+    /** The name itself for the first of its name; a label may itself end in a number, so the next one may be taken. */
+    private String free(String name, int first) {
         int number = first;
-        while (byId.containsKey(name + "-" + number)) {
+        String id = number == 1 ? name : name + "-" + number;
+        while (byId.containsKey(id)) {
             number++;
+            id = name + "-" + number;
         }
-        return name + "-" + number;
+        return id;
     }
 
-    /** Small letters and digits, a hyphen for whatever stands between them. An answer has hundreds: no patterns here. */
+    /** Small letters and digits, a hyphen for whatever stands between them. */
     private static String slug(String label) {
-        byte[] text = label.getBytes(StandardCharsets.ISO_8859_1);
-        int end = 0;
+        StringBuilder id = new StringBuilder(label.length());
         boolean gap = false;
-        for (byte letter : text) {
-            byte kept = IN_ID[letter & 0xff];
-            if (kept != 0) {
-                // A hyphen stands for at least one letter, so what is written never passes what is read.
-                if (gap && end > 0) {
-                    text[end++] = '-';
+        for (int i = 0; i < label.length(); i++) {
+            char letter = Character.toLowerCase(label.charAt(i));
+            boolean kept = (letter >= 'a' && letter <= 'z') || (letter >= '0' && letter <= '9');
+            if (kept) {
+                if (gap && id.length() > 0) {
+                    id.append('-');
                 }
-                text[end++] = kept;
+                id.append(letter);
             }
-            gap = kept == 0;
+            gap = !kept;
         }
-        return end == 0 ? "step" : new String(text, 0, end, StandardCharsets.ISO_8859_1);
+        return id.length() == 0 ? "step" : id.toString();
     }
 }

@@ -46,6 +46,9 @@ public enum Unit {
     /** A plain number: a count, a ratio, an exponent. */
     COUNT("1");
 
+    /** Hours of a day. */
+    public static final int HOURS_PER_DAY = 24;
+
     private final String symbol;
 
     Unit(String symbol) {

@@ -10,7 +10,7 @@ import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Basis;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -33,23 +33,24 @@ final class AbycE11Rules implements RuleSet {
             .map(c -> new AmpacityTable.Column(c, TABLE_5, "copper_" + c + "C_A"))
             .toArray(AmpacityTable.Column[]::new));
     private static final ReferenceTable AREAS = ReferenceTables.table("sae-j1127-j1128/minimum-area");
-    private static final SteppedTable BUNDLING =
-            new SteppedTable("bundling factor", ReferenceTables.table("abyc-e11/bundling"), "conductors_to", "factor");
+    private static final SteppedTable BUNDLING = new SteppedTable(
+            from -> "bundling factor of abyc-e11, from " + from + " conductors",
+            ReferenceTables.table("abyc-e11/bundling"),
+            "conductors_to",
+            "factor");
     private static final ReferenceTable ENGINE_SPACE = ReferenceTables.table("cfr33-183/engine-space");
     private static final ReferenceTable DROP_CLASSES = ReferenceTables.table("abyc-e11/voltage-drop-classes");
 
-    private static final double CMIL_MM2 = 5.067075e-4;
-    private static final double METRES_PER_FOOT = 0.3048;
-    private static final double K = 10.75;
-    private static final double PERMITTED_SHARE = 1.5;
-    private static final Formula AREA = Formula.definition("A = 0.0005067075 CM");
-    private static final Formula RESISTANCE = new Formula(
-            "R = 10.75 / (0.0003048 CM)",
+    private static final Expression AREA = Expression.definition("A = 0.0005067075 CM");
+    private static final Expression RESISTANCE = Expression.of(
+            "R = 10.75 / (0.3048 / 1000 * CM)",
             Source.standard("ABYC E-11 AC and DC Electrical Systems on Boats", "CM = 10.75 I L / E"));
-    private static final Formula PERMITTED =
-            new Formula("F = 1.5 A", Source.standard("Code of Federal Regulations title 33 part 183", "183.455(c)(1)"));
-    private static final Formula NO_CREDIT =
-            Formula.commonPractice("f = min(1, f_T): no credit for a cool day, the cable sees the hot ones too");
+    private static final Expression PERMITTED = Expression.of(
+                    "F = k A", Source.standard("Code of Federal Regulations title 33 part 183", "183.455(c)(1)"))
+            .with("k", 1.5, Unit.COUNT);
+
+    /** No credit for a cool day: the cable sees the hot ones too. */
+    private static final Expression NO_CREDIT = Expression.commonPractice("f = min(1, f_T)");
 
     private final List<Gauge> gauges =
             AREAS.rows().stream().map(row -> Gauge.of(row.key())).toList();
@@ -82,23 +83,23 @@ final class AbycE11Rules implements RuleSet {
     }
 
     @Override
-    public Derived defaultInsulationC(String path) {
-        return Derived.assumed(
-                "insulation class",
+    public Derived defaultInsulationC(String label, Optional<String> field) {
+        return Derived.leftOpen(
+                label,
                 105,
                 Unit.CELSIUS,
-                path,
+                field,
                 "Boat cable and most automotive cable for campers is marked 105 C; read the print on yours",
                 Source.commonPractice());
     }
 
     @Override
-    public Derived defaultDropLimitPercent(String path) {
-        return Derived.assumed(
-                "voltage drop limit",
+    public Derived defaultDropLimitPercent(String label, Optional<String> field) {
+        return Derived.leftOpen(
+                label,
                 DROP_CLASSES.row("critical").number("limit_percent"),
                 Unit.PERCENT,
-                path,
+                field,
                 "The stricter class, of feeders and electronics; 10 % is the class of lights and other simple loads",
                 DROP_CLASSES.source());
     }
@@ -106,19 +107,15 @@ final class AbycE11Rules implements RuleSet {
     @Override
     public Derived areaMm2(Gauge gauge) {
         Derived area = leastArea(gauge);
-        return Derived.computed(
-                gauge.title() + ": least area in mm2",
-                area.value() * CMIL_MM2,
-                Unit.SQUARE_MILLIMETRE,
-                AREA,
-                area.as("CM"));
+        return AREA.value(gauge.title() + ": least area in mm2", Unit.SQUARE_MILLIMETRE, area.as("CM"));
     }
 
     @Override
-    public Derived ampacityA(Gauge gauge, Surroundings where) {
-        int insulationC = AMPACITY.classOf(where.insulationC().value());
+    public Derived ampacityA(ConductorLabels labels, Gauge gauge, Surroundings where) {
+        Derived insulationC =
+                AMPACITY.classOf(labels.ofCircuit("insulation class of its ampacity"), where.insulationC());
         Derived printed = AMPACITY.find(gauge, insulationC).orElseThrow();
-        return CorrectedAmpacity.of(gauge, printed, ambientFactor(insulationC, where), bundlingFactor(where));
+        return CorrectedAmpacity.of(labels, printed, ambientFactor(labels, insulationC, where), bundlingFactor(where));
     }
 
     private static Derived bundlingFactor(Surroundings where) {
@@ -126,48 +123,38 @@ final class AbycE11Rules implements RuleSet {
     }
 
     /** The printed factor of engine spaces where it was read, and where it is no hotter than the table means. */
-    private static Derived ambientFactor(int insulationC, Surroundings where) {
+    private static Derived ambientFactor(ConductorLabels labels, Derived insulationC, Surroundings where) {
         ReferenceTable.Row printed = ENGINE_SPACE.rows().get(0);
         if (where.engineSpace()
-                && insulationC == printed.number("insulation_C")
+                && insulationC.value() == printed.number("insulation_C")
                 && where.ambientC().value() <= printed.number("ambient_C")) {
             return ENGINE_SPACE.cell("engine space factor at 105 C insulation", printed, "factor", Unit.COUNT);
         }
-        Derived factor = AmbientFactor.of(insulationC, where.ambientC());
+        Derived factor = AmbientFactor.of(labels, insulationC, where.ambientC());
         return factor.value() <= 1
                 ? factor
-                : Derived.computed("ambient factor, no credit for cold", 1, Unit.COUNT, NO_CREDIT, factor.as("f_T"));
+                : NO_CREDIT.value(factor.label() + ", no credit for cold", Unit.COUNT, factor.as("f_T"));
     }
 
     @Override
-    public Derived resistanceOhmPerKm(Gauge gauge, Derived conductorC) {
+    public Derived resistanceOhmPerKm(ConductorLabels labels, Gauge gauge, Derived conductorC) {
         Derived area = leastArea(gauge);
-        return Derived.computed(
-                gauge.title() + ": resistance",
-                K / (METRES_PER_FOOT / 1000 * area.value()),
-                Unit.OHM_PER_KM,
-                RESISTANCE,
-                area.as("CM"));
+        return RESISTANCE.value(gauge.title() + ": resistance by abyc-e11", Unit.OHM_PER_KM, area.as("CM"));
     }
 
     @Override
-    public List<Derived> fuseRatingsA() {
+    public FuseRatings fuseRatings() {
         return FuseRatings.VEHICLE;
     }
 
     @Override
-    public Derived fuseLimitA(Gauge gauge, Derived ampacityA) {
+    public Derived fuseLimitA(ConductorLabels labels, Gauge gauge, Derived ampacityA) {
         return ampacityA;
     }
 
     @Override
-    public Derived permittedFuseA(Gauge gauge, Derived ampacityA) {
-        return Derived.computed(
-                "largest fuse permitted",
-                PERMITTED_SHARE * ampacityA.value(),
-                Unit.AMPERE,
-                PERMITTED,
-                ampacityA.as("A"));
+    public Derived permittedFuseA(ConductorLabels labels, Gauge gauge, Derived ampacityA) {
+        return PERMITTED.value(labels.of("largest fuse permitted"), Unit.AMPERE, ampacityA.as("A"));
     }
 
     private Derived leastArea(Gauge gauge) {

@@ -3,7 +3,7 @@ package wayside.sizing.wiring;
 import java.util.Map;
 import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -22,73 +22,52 @@ final class AmbientFactor {
             75, column("nfpa70-2023/table-310-15-b-1-1", 75),
             90, column("nfpa70-2023/table-310-15-b-1-1", 90),
             105, column("nfpa70-2020/table-690-31-a-a", 105));
-    private static final Formula HEAT_BALANCE = new Formula(
-            "f = sqrt((Tc - Ta) / (Tc - 30)), at most 1",
-            Source.standard(
-                    "NFPA 70 National Electrical Code, 2023",
-                    "heat balance behind Table 310.15(B)(1)(1), no own column"));
-    private static final Formula TOO_HOT =
-            Formula.definition("f = 0: the surroundings are hotter than the insulation may get");
+    private static final Expression HEAT_BALANCE = Expression.of(
+                    "f = min(1, sqrt(max(0, T_c - T_a) / (T_c - T_0)))",
+                    Source.standard(
+                            "NFPA 70 National Electrical Code, 2023",
+                            "heat balance behind Table 310.15(B)(1)(1), no own column"))
+            .with("T_0", 30, Unit.CELSIUS);
 
     private AmbientFactor() {}
 
     /**
+     * @param labels of the conductor
      * @param insulationClassC class of the ampacity that it corrects [C]
      * @param ambientC [C]
      * @return 0 to 1.29; 0 when it is too hot for the class
      */
-    static Derived of(int insulationClassC, Derived ambientC) {
-        SteppedTable printed = PRINTED.get(insulationClassC);
+    static Derived of(ConductorLabels labels, Derived insulationClassC, Derived ambientC) {
+        int insulation = (int) insulationClassC.value();
+        SteppedTable printed = PRINTED.get(insulation);
         return printed == null
-                ? heatBalance(insulationClassC, ambientC)
-                : printed.find(ambientC.value()).orElseGet(() -> tooHot(insulationClassC, ambientC));
+                ? heatBalance(labels.ofCircuit(label(insulation)), insulationClassC, ambientC)
+                : printed.find(ambientC.value()).orElseGet(() -> tooHot(insulation));
     }
 
-    private static SteppedTable column(String table, int insulationClassC) {
+    private static SteppedTable column(String table, int insulationC) {
         return new SteppedTable(
-                label(insulationClassC),
+                band -> label(insulationC) + ", " + band + " C",
                 ReferenceTables.table(table),
                 "ambient_to_C",
-                "factor_" + insulationClassC + "C");
+                "factor_" + insulationC + "C");
     }
 
-    private static Derived heatBalance(int insulationClassC, Derived ambientC) {
-        if (ambientC.value() >= insulationClassC) {
-            return tooHot(insulationClassC, ambientC);
-        }
-        return Derived.computed(
-                label(insulationClassC),
-                Math.min(1, ratio(insulationClassC, ambientC.value())),
-                Unit.COUNT,
-                HEAT_BALANCE,
-                insulation(insulationClassC).as("Tc"),
-                ambientC.as("Ta"));
+    /** The formula by itself [1]. */
+    static Derived heatBalance(String label, Derived insulationC, Derived ambientC) {
+        return HEAT_BALANCE.value(label, Unit.COUNT, insulationC.as("T_c"), ambientC.as("T_a"));
     }
 
-    /** The formula itself [1]. */
-    static double ratio(double insulationC, double ambientC) {
-        return Math.sqrt((insulationC - ambientC) / (insulationC - 30));
-    }
-
-    private static Derived tooHot(int insulationClassC, Derived ambientC) {
-        return Derived.computed(
-                label(insulationClassC),
+    private static Derived tooHot(int insulationC) {
+        return Derived.convention(
+                label(insulationC) + ", hotter than its table",
                 0,
                 Unit.COUNT,
-                TOO_HOT,
-                insulation(insulationClassC).as("Tc"),
-                ambientC.as("Ta"));
+                "The table has no factor for air so hot: the insulation can carry no current in it",
+                HEAT_BALANCE.source());
     }
 
-    private static Derived insulation(int insulationClassC) {
-        return Derived.computed(
-                "insulation class of the printed ampacity",
-                insulationClassC,
-                Unit.CELSIUS,
-                Formula.definition("the class of the column"));
-    }
-
-    private static String label(int insulationClassC) {
-        return "ambient factor at " + insulationClassC + " C insulation";
+    private static String label(int insulationC) {
+        return "ambient factor of " + insulationC + " C insulation";
     }
 }

@@ -3,7 +3,7 @@ package wayside.sizing.wiring;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -11,6 +11,7 @@ import wayside.sizing.trace.Unit;
 final class AmbientReading {
     private static final ReferenceTable ENGINE_SPACE = ReferenceTables.table("cfr33-183/engine-space");
     private static final double TABLE_AMBIENT_C = 30;
+    private static final Expression HOTTER = Expression.definition("T = max(T_given, T_engine)");
 
     private AmbientReading() {}
 
@@ -22,22 +23,20 @@ final class AmbientReading {
         Derived engine = ENGINE_SPACE.cell(
                 "ambient in an engine space", ENGINE_SPACE.rows().get(0), "ambient_C", Unit.CELSIUS);
         return task.ambientC()
-                .<Derived>map(given -> Derived.computed(
-                        task.name() + ": ambient in the engine space",
-                        Math.max(given.value(), engine.value()),
+                .map(given -> HOTTER.value(
+                        task.label("ambient in the engine space"),
                         Unit.CELSIUS,
-                        Formula.definition("T = max(T_given, T_engine)"),
                         given.as("T_given"),
                         engine.as("T_engine")))
                 .orElse(engine);
     }
 
     private static Derived unknown(CircuitTask task) {
-        return Derived.assumed(
-                "ambient around the cable",
+        return Derived.leftOpen(
+                task.label("ambient around the cable"),
                 TABLE_AMBIENT_C,
                 Unit.CELSIUS,
-                task.path() + "/ambientC",
+                task.field("ambientC"),
                 "What the ampacity tables are printed for; a closed vehicle in the sun is hotter, so say so if yours is",
                 Source.commonPractice());
     }

@@ -6,31 +6,45 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.NamedOperation;
+import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /** Printed ampacities by gauge and insulation class, gathered from the columns of one or more tables. */
 final class AmpacityTable {
     private final NavigableMap<Integer, Map<String, Derived>> byClass = new TreeMap<>();
+    private final NamedOperation nextLower;
 
     /** A printed column: its insulation class, the table it stands in, and its name there. */
     record Column(int insulationC, String table, String name) {}
 
     AmpacityTable(Column... columns) {
         Arrays.stream(columns).forEach(column -> byClass.put(column.insulationC(), read(column)));
+        nextLower = NamedOperation.of(
+                NamedOperation.Kind.NEXT_SIZE,
+                "The highest class that is not above T: "
+                        + byClass.keySet().stream().map(String::valueOf).collect(Collectors.joining(", ")) + " C",
+                Source.definition());
     }
 
     /**
      * The class whose figures hold for an insulation: its own, or the next lower one of the table [C].
      *
+     * @param label of the result
+     * @param insulationC [C]
      * @throws IllegalArgumentException below the lowest class
      */
-    int classOf(double insulationC) {
-        return Optional.ofNullable(byClass.floorKey((int) Math.floor(insulationC)))
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "No ampacity for insulation of " + insulationC + " C; the lowest class is " + lowestClass()));
+    Derived classOf(String label, Derived insulationC) {
+        Integer found = byClass.floorKey((int) Math.floor(insulationC.value()));
+        if (found == null) {
+            throw new IllegalArgumentException("No ampacity for insulation of " + insulationC.value()
+                    + " C; the lowest class is " + lowestClass());
+        }
+        return nextLower.value(label, found, Unit.CELSIUS, insulationC.as("T"));
     }
 
     int lowestClass() {
@@ -38,9 +52,9 @@ final class AmpacityTable {
     }
 
     /** The printed figure [A]; empty where the table has none. */
-    Optional<Derived> find(Gauge gauge, int insulationClassC) {
+    Optional<Derived> find(Gauge gauge, Derived insulationClassC) {
         return Optional.ofNullable(
-                byClass.getOrDefault(insulationClassC, Map.of()).get(gauge.awg()));
+                byClass.getOrDefault((int) insulationClassC.value(), Map.of()).get(gauge.awg()));
     }
 
     private static Map<String, Derived> read(Column column) {
@@ -48,7 +62,7 @@ final class AmpacityTable {
         Map<String, Derived> cells = new HashMap<>();
         for (ReferenceTable.Row row : table.rows()) {
             if (row.findNumber(column.name()).isPresent()) {
-                String label = row.key() + " AWG at " + column.insulationC() + " C: printed ampacity";
+                String label = row.key() + " AWG at " + column.insulationC() + " C: ampacity of " + column.table();
                 cells.put(row.key(), table.cell(label, row, column.name(), Unit.AMPERE));
             }
         }

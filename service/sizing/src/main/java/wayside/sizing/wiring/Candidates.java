@@ -2,10 +2,6 @@ package wayside.sizing.wiring;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
-import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
-import wayside.sizing.trace.Unit;
 
 /**
  * The conductors that a circuit may be given, in the order they are tried: one of each size from thin to thick, then
@@ -15,21 +11,19 @@ import wayside.sizing.trace.Unit;
  */
 final class Candidates {
     static final int MOST_PARALLEL = 4;
-    private static final List<Derived> COUNTS = IntStream.rangeClosed(1, MOST_PARALLEL)
-            .<Derived>mapToObj(count -> Derived.computed(
-                    "conductors side by side each way",
-                    count,
-                    Unit.COUNT,
-                    Formula.definition("p: as many as it takes")))
-            .toList();
     private static final Gauge THINNEST_PARALLEL = Gauge.of("1/0");
 
     private Candidates() {}
 
     /** A size and how many of it lie side by side each way. */
-    record Candidate(ConductorSize size, Derived parallelCount) {
+    record Candidate(ConductorSize size, int parallelCount) {
         boolean isSingle() {
-            return parallelCount.value() == 1;
+            return parallelCount == 1;
+        }
+
+        /** {@code 8 AWG}, {@code 2 x 50 mm2}. */
+        String title() {
+            return isSingle() ? size.title() : parallelCount + " x " + size.title();
         }
     }
 
@@ -47,9 +41,9 @@ final class Candidates {
 
     private static List<Candidate> of(List<ConductorSize> sizes) {
         List<Candidate> candidates = new ArrayList<>();
-        for (Derived count : COUNTS) {
+        for (int count = 1; count <= MOST_PARALLEL; count++) {
             for (ConductorSize size : sizes) {
-                if (count.value() == 1 || size.ratedAs().isAtLeast(THINNEST_PARALLEL)) {
+                if (count == 1 || size.ratedAs().isAtLeast(THINNEST_PARALLEL)) {
                     candidates.add(new Candidate(size, count));
                 }
             }

@@ -2,12 +2,15 @@ package wayside.sizing.wiring;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.CautionCode;
+import wayside.sizing.trace.Message;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
 
 /** What whoever pulls the cable must know. */
 final class CircuitCautions {
@@ -21,31 +24,18 @@ final class CircuitCautions {
     static List<Caution> always() {
         return List.of(
                 new Caution(
-                        "fuse-at-source",
+                        Message.of(
+                                CautionCode.FUSE_AT_SOURCE,
+                                distance("distance", "open"),
+                                distance("sheathedDistance", "in a sheath or enclosure throughout")),
                         Severity.DANGER,
-                        String.format(
-                                Locale.ROOT,
-                                "A cable without a fuse at its source can set the vehicle on fire. Put the fuse within"
-                                        + " %s mm of the battery or busbar, measured along the cable; %s mm if the cable"
-                                        + " runs in a sheath or enclosure all the way. A cable between two batteries"
-                                        + " is fed from both ends and needs one at each.",
-                                PLACEMENT.row("open").text("distance_mm"),
-                                PLACEMENT
-                                        .row("in a sheath or enclosure throughout")
-                                        .text("distance_mm")),
                         PLACEMENT.source()),
-                new Caution(
-                        "local-code",
-                        Severity.WARNING,
-                        "These figures follow the tables of the rule set named beside each circuit. Your local code and"
-                                + " a licensed electrician have the last word; mains work is theirs alone.",
-                        Source.commonPractice()),
-                new Caution(
-                        "area-not-diameter",
-                        Severity.NOTE,
-                        "Conductor sizes are areas in mm2 or AWG. Cable sold by its outer diameter in mm is much"
-                                + " thinner: a \"6 mm\" cable of that kind has about 4.6 mm2.",
-                        Source.commonPractice()));
+                Caution.commonPractice(Severity.WARNING, CautionCode.LOCAL_CODE),
+                Caution.commonPractice(Severity.NOTE, CautionCode.AREA_NOT_DIAMETER));
+    }
+
+    private static Parameter distance(String name, String row) {
+        return Parameter.number(name, PLACEMENT.row(row).number("distance_mm"), Unit.MILLIMETRE);
     }
 
     static List<Caution> wired(CircuitDuty duty, SizedConductor conductor, SizedFuse fuse) {
@@ -55,10 +45,8 @@ final class CircuitCautions {
         WarmDrop.findCaution(duty, conductor).ifPresent(cautions::add);
         if (duty.highestVoltageV().value() > ARC_VOLTAGE_V) {
             cautions.add(new Caution(
-                    "direct-current-arc",
+                    Message.of(CautionCode.DIRECT_CURRENT_ARC, Parameter.number("limit", ARC_VOLTAGE_V, Unit.VOLT)),
                     Severity.DANGER,
-                    "Direct current of this voltage keeps an arc alive when a contact opens. Use fuses, switches and"
-                            + " breakers rated for it in direct current, never parts rated 32 V.",
                     fuse.link().ratedVoltageV().source()));
         }
         return cautions;
@@ -67,19 +55,16 @@ final class CircuitCautions {
     private static void addFeed(List<Caution> cautions, CircuitDuty duty) {
         if (duty.feed() instanceof Feed.Branch) {
             cautions.add(new Caution(
-                    "interrupt-rating",
+                    Message.of(CautionCode.INTERRUPT_RATING),
                     Severity.WARNING,
-                    "The fuses of branches are chosen to sit behind a main fuse. A fuse straight at a battery must break"
-                            + " the battery's whole short-circuit current, 20 kA on a lithium bank: name the bank of"
-                            + " such a circuit.",
                     ReferenceTables.table("abyc-e11/large-banks").source()));
         }
         if (duty.feed() instanceof Feed.Bank bank && bank.capacityAh().value() > PARALLEL_BATTERIES_AH) {
             cautions.add(new Caution(
-                    "fuse-per-battery",
+                    Message.of(
+                            CautionCode.FUSE_PER_BATTERY,
+                            Parameter.number("limit", PARALLEL_BATTERIES_AH, Unit.AMPERE_HOUR)),
                     Severity.DANGER,
-                    "Where a bank above 500 Ah is made of batteries in parallel, each needs a fuse of its own besides"
-                            + " the main fuse: a fault in one is fed by all the others.",
                     Source.standard("ABYC E-11, July 2025, as quoted", "11.10.1.4.1")));
         }
     }
@@ -87,23 +72,16 @@ final class CircuitCautions {
     private static void addConductor(List<Caution> cautions, CircuitDuty duty, SizedConductor conductor) {
         if (conductor.parallelCount().value() > 1) {
             cautions.add(new Caution(
-                    "parallel-conductors",
+                    Message.of(CautionCode.PARALLEL_CONDUCTORS, Parameter.text("circuit", duty.name())),
                     Severity.WARNING,
-                    String.format(
-                            Locale.ROOT,
-                            "%s: conductors in parallel must be of one length, size and make and end in the same lugs,"
-                                    + " or one of them carries most of the current.",
-                            duty.name()),
                     Source.standard("NFPA 70 National Electrical Code", "310.10, conductors in parallel")));
         }
         if (duty.surroundings().engineSpace()) {
-            cautions.add(new Caution(
-                    "engine-space",
+            cautions.add(Caution.commonPractice(
                     Severity.WARNING,
-                    duty.name()
-                            + ": keep the cable clear of exhaust and moving parts, in a sleeve for heat and oil; near"
-                            + " the exhaust it is hotter than the 50 C reckoned with.",
-                    Source.commonPractice()));
+                    CautionCode.ENGINE_SPACE,
+                    Parameter.text("circuit", duty.name()),
+                    Parameter.number("ambient", duty.surroundings().ambientC())));
         }
     }
 }

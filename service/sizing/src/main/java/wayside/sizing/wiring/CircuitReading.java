@@ -5,43 +5,50 @@ import java.util.OptionalDouble;
 import wayside.sizing.brief.CircuitCurrent;
 import wayside.sizing.brief.CircuitFeed;
 import wayside.sizing.brief.CircuitRun;
+import wayside.sizing.storage.BusVoltage;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /** Turns a circuit as the request states it into traced values, each with the path of its field. */
 public final class CircuitReading {
-    /** 10.5 V on a 12 V bus, a lead-acid battery at its end: power takes most current then. Common practice. */
-    private static final double LOWEST_SHARE_OF_NOMINAL = 0.875;
+    private static final Derived LOWEST_SHARE = Derived.convention(
+            "lowest voltage of a circuit, share of the nominal one",
+            BusVoltage.LOWEST_SHARE,
+            Unit.SHARE,
+            "10.5 V on a 12 V bus, a lead-acid battery nearly empty: power takes most current then",
+            Source.commonPractice());
 
-    private static final Formula AT_LOWEST = Formula.commonPractice("I = P / (0.875 V): the battery nearly empty");
+    private static final Expression AT_LOWEST = Expression.definition("I = P / (k V)");
 
     private final CircuitRun run;
-    private final String path;
 
-    private CircuitReading(CircuitRun run, String path) {
+    private CircuitReading(CircuitRun run) {
         this.run = run;
-        this.path = path;
     }
 
     /** @throws IllegalArgumentException for a rule set that there is not */
-    public static CircuitTask of(CircuitRun run, String path) {
-        return new CircuitReading(run, path).task();
+    public static CircuitTask of(CircuitRun run) {
+        return new CircuitReading(run).task();
     }
 
     private CircuitTask task() {
         Derived voltage = voltage();
         return new CircuitTask(
                 run.name(),
-                path,
+                Optional.of(run.at()),
                 current(voltage),
-                Derived.given(label("length, one way"), run.lengthM(), Unit.METRE, path + "/lengthM"),
+                Derived.given(label("length, one way"), run.lengthM(), Unit.METRE, run.at("lengthM")),
                 voltage,
                 run.continuous(),
-                given(run.voltageDropLimitPercent(), "voltage drop limit", Unit.PERCENT, "/voltageDropLimitPercent"),
-                given(run.insulationC(), "insulation class", Unit.CELSIUS, "/insulationC"),
-                given(run.ambientC(), "ambient around the cable", Unit.CELSIUS, "/ambientC"),
+                given(
+                        run.voltageDropLimitPercent(),
+                        "voltage drop limit",
+                        Unit.PERCENT,
+                        run.at("voltageDropLimitPercent")),
+                given(run.insulationC(), "insulation class", Unit.CELSIUS, run.at("insulationC")),
+                given(run.ambientC(), "ambient around the cable", Unit.CELSIUS, run.at("ambientC")),
                 bundled(),
                 run.engineSpace(),
                 run.rules().map(RuleSets::of),
@@ -49,29 +56,23 @@ public final class CircuitReading {
     }
 
     private Derived voltage() {
-        return given(run.voltageV(), "nominal voltage", Unit.VOLT, "/voltageV")
-                .orElseGet(() -> Derived.assumed(
+        return given(run.voltageV(), "nominal voltage", Unit.VOLT, run.at("voltageV"))
+                .orElseGet(() -> Derived.byDefault(
                         label("nominal voltage"),
-                        12,
+                        BusVoltage.NOMINAL_V,
                         Unit.VOLT,
-                        path + "/voltageV",
+                        run.at("voltageV"),
                         "What most camper circuits run at",
                         Source.commonPractice()));
     }
 
     private Derived current(Derived voltage) {
         if (run.current() instanceof CircuitCurrent.Watts watts) {
-            Derived power = Derived.given(label("power"), watts.powerW(), Unit.WATT, path + "/powerW");
-            return Derived.computed(
-                    label("current"),
-                    power.value() / (LOWEST_SHARE_OF_NOMINAL * voltage.value()),
-                    Unit.AMPERE,
-                    AT_LOWEST,
-                    power.as("P"),
-                    voltage.as("V"));
+            Derived power = Derived.given(label("power"), watts.powerW(), Unit.WATT, run.at("powerW"));
+            return AT_LOWEST.value(label("current"), Unit.AMPERE, power.as("P"), LOWEST_SHARE.as("k"), voltage.as("V"));
         }
         CircuitCurrent.Amps amps = (CircuitCurrent.Amps) run.current();
-        return Derived.given(label("current"), amps.currentA(), Unit.AMPERE, path + "/currentA");
+        return Derived.given(label("current"), amps.currentA(), Unit.AMPERE, run.at("currentA"));
     }
 
     private Optional<Derived> bundled() {
@@ -80,7 +81,7 @@ public final class CircuitReading {
                         label("conductors that run together"),
                         run.bundledConductors().getAsInt(),
                         Unit.COUNT,
-                        path + "/bundledConductors"))
+                        run.at("bundledConductors")))
                 : Optional.empty();
     }
 
@@ -90,23 +91,25 @@ public final class CircuitReading {
                     label("prospective short-circuit current"),
                     known.currentA(),
                     Unit.AMPERE,
-                    path + "/prospectiveShortCircuitA"));
+                    run.at("prospectiveShortCircuitA")));
         }
-        return run.feed() instanceof CircuitFeed.Bank bank ? bank(bank) : new Feed.Branch(path + "/bank");
+        return run.feed() instanceof CircuitFeed.Bank bank ? bank(bank) : new Feed.Branch(Optional.of(run.at("bank")));
     }
 
     private Feed bank(CircuitFeed.Bank bank) {
         return new Feed.Bank(
                 bank.chemistry(),
                 Derived.given(
-                        label("capacity of the bank"), bank.capacityAh(), Unit.AMPERE_HOUR, path + "/bank/capacityAh"),
-                given(bank.coldCrankingA(), "cold cranking current", Unit.AMPERE, "/bank/coldCrankingA"),
-                path + (bank.chemistry().isLeadAcid() ? "/bank/coldCrankingA" : "/prospectiveShortCircuitA"));
+                        label("capacity of the bank"), bank.capacityAh(), Unit.AMPERE_HOUR, bank.at("capacityAh")),
+                given(bank.coldCrankingA(), "cold cranking current", Unit.AMPERE, bank.at("coldCrankingA")),
+                bank.chemistry().isLeadAcid()
+                        ? Optional.of(bank.at("coldCrankingA"))
+                        : Optional.of(run.at("prospectiveShortCircuitA")));
     }
 
     private Optional<Derived> given(OptionalDouble value, String what, Unit unit, String field) {
         return value.isPresent()
-                ? Optional.of(Derived.given(label(what), value.getAsDouble(), unit, path + field))
+                ? Optional.of(Derived.given(label(what), value.getAsDouble(), unit, field))
                 : Optional.empty();
     }
 

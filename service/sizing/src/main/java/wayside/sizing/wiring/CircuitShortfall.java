@@ -1,13 +1,18 @@
 package wayside.sizing.wiring;
 
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Message;
 
 /**
  * Why no conductor or fuse of the tables will do.
  *
- * @param code stable: {@code no-conductor}, {@code no-fuse-rating}, {@code no-fuse-type}, {@code too-hot}
- * @param text what is short and what would help
+ * @param message what is short and what would help
  * @param needed what the circuit asks for
  * @param available the best of the tables, in the same unit
  */
-public record CircuitShortfall(String code, String text, Derived needed, Derived available) {}
+public record CircuitShortfall(Message message, Derived needed, Derived available) {
+    /** Stable: {@code no-conductor}, {@code too-long}. */
+    public String code() {
+        return message.code().code();
+    }
+}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Message;
 
 /**
  * Sizes one circuit: the smallest standard fuse that carries the design current, then the thinnest conductor whose
@@ -20,8 +21,9 @@ public final class CircuitSizing {
      */
     public static SizedCircuit of(CircuitTask task) {
         CircuitDuty duty = DutyReading.of(task);
-        return FuseRatings.findSmallest(
-                        duty.rules().fuseRatingsA(), duty.designCurrentA().value())
+        return duty.rules()
+                .fuseRatings()
+                .findSmallest(duty.label("standard fuse rating"), duty.designCurrentA())
                 .map(rating -> withFuse(duty, rating))
                 .orElseGet(() -> notFeasible(duty, Shortfalls.noRating(duty)));
     }
@@ -57,7 +59,7 @@ public final class CircuitSizing {
     private static Optional<SizedFuse> findFuse(CircuitDuty duty, Derived ratingA) {
         List<SizedFuse.Refusal> refused = new ArrayList<>();
         for (FuseLink link : FuseLink.all()) {
-            Optional<String> refusal = link.findRefusal(
+            Optional<Message> refusal = link.findRefusal(
                     ratingA.value(),
                     duty.highestVoltageV().value(),
                     duty.interruptA().value());

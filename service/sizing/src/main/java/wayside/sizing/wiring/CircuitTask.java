@@ -1,14 +1,15 @@
 package wayside.sizing.wiring;
 
 import java.util.Optional;
+import wayside.sizing.brief.At;
 import wayside.sizing.trace.Derived;
 
 /**
  * A circuit to size, traced: what the recommendation asks for with figures that it worked out itself. What is left
- * empty gets the rule set's default, named as an assumption under the path.
+ * empty gets the rule set's default, named as an assumption.
  *
  * @param name as the customer calls it
- * @param path JSON Pointer under which the request may say more about this circuit
+ * @param at where the request may say more about this circuit, if it can
  * @param currentA what it carries [A], above 0
  * @param lengthM one way [m], above 0
  * @param voltageV nominal [V], above 0
@@ -23,7 +24,7 @@ import wayside.sizing.trace.Derived;
  */
 public record CircuitTask(
         String name,
-        String path,
+        Optional<At> at,
         Derived currentA,
         Derived lengthM,
         Derived voltageV,
@@ -36,11 +37,21 @@ public record CircuitTask(
         Optional<RuleSet> rules,
         Feed feed) {
 
+    /** A label of this circuit: {@code fridge: design current}. */
+    String label(String what) {
+        return name + ": " + what;
+    }
+
+    /** JSON Pointer of the field that could say something of it, if there is one. */
+    Optional<String> field(String name) {
+        return at.map(circuit -> circuit.field(name).pointer());
+    }
+
     /** A branch with everything else open. */
-    public static CircuitTask of(String name, String path, Derived currentA, Derived lengthM, Derived voltageV) {
+    public static CircuitTask of(String name, Optional<At> at, Derived currentA, Derived lengthM, Derived voltageV) {
         return new CircuitTask(
                 name,
-                path,
+                at,
                 currentA,
                 lengthM,
                 voltageV,
@@ -51,14 +62,14 @@ public record CircuitTask(
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                new Feed.Branch(path + "/bank"));
+                new Feed.Branch(at.map(circuit -> circuit.field("bank").pointer())));
     }
 
     /** The same circuit fed by something else: {@link Feed.Bank} for the main fuse at the battery. */
     public CircuitTask fedBy(Feed other) {
         return new CircuitTask(
                 name,
-                path,
+                at,
                 currentA,
                 lengthM,
                 voltageV,
@@ -76,7 +87,7 @@ public record CircuitTask(
     public CircuitTask under(RuleSet other) {
         return new CircuitTask(
                 name,
-                path,
+                at,
                 currentA,
                 lengthM,
                 voltageV,

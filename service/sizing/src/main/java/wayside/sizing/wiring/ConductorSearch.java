@@ -25,7 +25,7 @@ final class ConductorSearch {
     Optional<Found> findThinnest() {
         GovernedBy unmet = GovernedBy.MINIMUM_SIZE;
         for (Candidates.Candidate candidate : candidates) {
-            ConductorTrial trial = new ConductorTrial(duty, candidate);
+            ConductorTrial trial = new ConductorTrial(duty, fuseRatingA, candidate);
             Optional<GovernedBy> failed = findUnmet(trial);
             if (failed.isEmpty()) {
                 return Optional.of(new Found(trial.conductor(), unmet));
@@ -39,7 +39,7 @@ final class ConductorSearch {
         if (!trial.carriesTheCurrent()) {
             return Optional.of(GovernedBy.AMPACITY);
         }
-        if (!trial.isProtectedBy(fuseRatingA)) {
+        if (!trial.isProtected()) {
             return Optional.of(GovernedBy.FUSE);
         }
         if (!trial.isWithinDrop()) {
@@ -60,7 +60,7 @@ final class ConductorSearch {
 
     private SizedConductor best(Comparator<ConductorTrial> order) {
         return candidates.stream()
-                .map(candidate -> new ConductorTrial(duty, candidate))
+                .map(candidate -> new ConductorTrial(duty, fuseRatingA, candidate))
                 .max(order)
                 .orElseThrow()
                 .conductor();

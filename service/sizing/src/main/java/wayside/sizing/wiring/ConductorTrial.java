@@ -1,28 +1,36 @@
 package wayside.sizing.wiring;
 
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Unit;
 
 /** One candidate under a circuit's duty. What it carries is worked out at once, what it loses only when asked for. */
 final class ConductorTrial {
-    private static final Formula TOGETHER = Formula.definition("A_p = p A");
-    private static final Formula BUNDLE =
-            Formula.commonPractice("n_b = n + 2 (p - 1): conductors in parallel count as lying together");
-    private static final Derived AT_20_C =
-            Derived.computed("temperature of the resistance table", 20, Unit.CELSIUS, Formula.definition("T_0 = 20 C"));
+    private static final Expression TOGETHER = Expression.definition("A_p = p A");
+
+    /** Conductors in parallel count as lying together. */
+    private static final Expression BUNDLE = Expression.commonPractice("n_b = n + 2 (p - 1)");
 
     private final CircuitDuty duty;
+    private final Derived fuseRatingA;
     private final Candidates.Candidate candidate;
+    private final ConductorLabels labels;
+    private final ConductorLabels labelsOfOne;
+    private final Derived parallelCount;
     private final Derived ampacityOfOneA;
     private final Derived ampacityA;
 
-    ConductorTrial(CircuitDuty duty, Candidates.Candidate candidate) {
+    ConductorTrial(CircuitDuty duty, Derived fuseRatingA, Candidates.Candidate candidate) {
         this.duty = duty;
+        this.fuseRatingA = fuseRatingA;
         this.candidate = candidate;
-        this.ampacityOfOneA = duty.rules().ampacityA(gauge(), surroundings());
-        this.ampacityA = together("ampacity", gauge -> ampacityOfOneA);
+        this.labels = new ConductorLabels(duty.name(), candidate.title());
+        this.labelsOfOne =
+                candidate.isSingle() ? labels : new ConductorLabels(duty.name(), "one of " + candidate.title());
+        this.parallelCount = ParallelCount.of(duty, fuseRatingA, candidate);
+        this.ampacityOfOneA = duty.rules().ampacityA(labelsOfOne, gauge(), surroundings());
+        this.ampacityA = together("ampacity", (of, gauge) -> ampacityOfOneA);
     }
 
     boolean isThickEnough() {
@@ -33,7 +41,7 @@ final class ConductorTrial {
         return ampacityA.value() >= duty.designCurrentA().value();
     }
 
-    boolean isProtectedBy(Derived fuseRatingA) {
+    boolean isProtected() {
         return fuseLimitA().value() >= fuseRatingA.value();
     }
 
@@ -47,7 +55,7 @@ final class ConductorTrial {
 
     /** Of the conductors together [A]. */
     Derived fuseLimitA() {
-        return together("largest fuse", gauge -> duty.rules().fuseLimitA(gauge, ampacityOfOneA));
+        return together("largest fuse", (of, gauge) -> duty.rules().fuseLimitA(of, gauge, ampacityOfOneA));
     }
 
     SizedConductor conductor() {
@@ -55,11 +63,12 @@ final class ConductorTrial {
         VoltageDrop drop = drop(resistance);
         return new SizedConductor(
                 candidate.size(),
-                candidate.parallelCount(),
+                parallelCount,
                 area(),
                 ampacityA,
                 fuseLimitA(),
-                together("largest fuse permitted", gauge -> duty.rules().permittedFuseA(gauge, ampacityOfOneA)),
+                together("largest fuse permitted", (of, gauge) -> duty.rules()
+                        .permittedFuseA(of, gauge, ampacityOfOneA)),
                 resistance,
                 drop.dropV(),
                 drop.dropPercent());
@@ -73,30 +82,19 @@ final class ConductorTrial {
         if (candidate.isSingle()) {
             return duty.surroundings();
         }
-        Derived bundled = duty.surroundings().bundledCount();
-        Derived count = candidate.parallelCount();
         return duty.surroundings()
-                .bundled(Derived.computed(
-                        duty.label("conductors that run together"),
-                        bundled.value() + 2 * (count.value() - 1),
+                .bundled(BUNDLE.value(
+                        labels.ofCircuit("conductors that run together, laying " + candidate.title()),
                         Unit.COUNT,
-                        BUNDLE,
-                        bundled.as("n"),
-                        count.as("p")));
+                        duty.surroundings().bundledCount().as("n"),
+                        parallelCount.as("p")));
     }
 
-    private Derived together(String what, Function<Gauge, Derived> ofOne) {
-        Derived one = ofOne.apply(gauge());
-        Derived count = candidate.parallelCount();
+    private Derived together(String what, BiFunction<ConductorLabels, Gauge, Derived> ofOne) {
+        Derived one = ofOne.apply(labelsOfOne, gauge());
         return candidate.isSingle()
                 ? one
-                : Derived.computed(
-                        duty.label(what + " of the conductors together"),
-                        count.value() * one.value(),
-                        Unit.AMPERE,
-                        TOGETHER,
-                        count.as("p"),
-                        one.as("A"));
+                : TOGETHER.value(labels.of(what), Unit.AMPERE, parallelCount.as("p"), one.as("A"));
     }
 
     private Derived area() {
@@ -106,13 +104,13 @@ final class ConductorTrial {
     }
 
     private VoltageDrop drop(Derived resistance) {
-        return VoltageDrop.of(duty, resistance, candidate.parallelCount());
+        return VoltageDrop.of(duty, labels, resistance, parallelCount);
     }
 
     private Derived resistance() {
-        Derived copper = CopperTemperature.of(duty, ampacityA);
+        Derived copper = CopperTemperature.of(duty, labels, ampacityA);
         return candidate.size() instanceof ConductorSize.Metric metric
-                ? CopperResistance.at(metric.title() + ": resistance", metric.resistance20OhmPerKm(), AT_20_C, copper)
-                : duty.rules().resistanceOhmPerKm(gauge(), copper);
+                ? CopperResistance.from20C(labelsOfOne.of("resistance"), metric.resistance20OhmPerKm(), copper)
+                : duty.rules().resistanceOhmPerKm(labelsOfOne, gauge(), copper);
     }
 }

@@ -1,7 +1,7 @@
 package wayside.sizing.wiring;
 
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -15,33 +15,33 @@ import wayside.sizing.trace.Unit;
  * follow 250 / (230 + T), 0.3 % apart at 75 C.
  */
 final class CopperResistance {
-    static final double COEFFICIENT_PER_K = 0.00393;
-    private static final Formula FORMULA = new Formula(
-            "R = R_0 (1 + 0.00393 (T - 20)) / (1 + 0.00393 (T_0 - 20))",
-            Source.standard("International Annealed Copper Standard", "temperature coefficient at 20 C"));
+    private static final Expression WARMED = Expression.of(
+                    "R = R_0 (1 + a (T - T_20)) / (1 + a (T_0 - T_20))",
+                    Source.standard("International Annealed Copper Standard", "temperature coefficient at 20 C"))
+            .with("a", 0.00393, Unit.PER_KELVIN)
+            .with("T_20", 20, Unit.CELSIUS);
+    private static final Expression FROM_20_C = WARMED.with("T_0", 20, Unit.CELSIUS);
+    private static final Expression FROM_75_C = WARMED.with("T_0", 75, Unit.CELSIUS);
 
     private CopperResistance() {}
 
-    /** Resistance relative to that at 20 C [1]. */
-    static double ratio(double temperatureC) {
-        return 1 + COEFFICIENT_PER_K * (temperatureC - 20);
+    /**
+     * @param label of the result
+     * @param at20C known resistance [Ohm/km]
+     * @param temperatureC [C]
+     * @return [Ohm/km]
+     */
+    static Derived from20C(String label, Derived at20C, Derived temperatureC) {
+        return FROM_20_C.value(label, Unit.OHM_PER_KM, at20C.as("R_0"), temperatureC.as("T"));
     }
 
     /**
      * @param label of the result
-     * @param known resistance at the known temperature [Ohm/km]
-     * @param knownC [C]
+     * @param at75C known resistance [Ohm/km]
      * @param temperatureC [C]
      * @return [Ohm/km]
      */
-    static Derived at(String label, Derived known, Derived knownC, Derived temperatureC) {
-        return Derived.computed(
-                label,
-                known.value() * ratio(temperatureC.value()) / ratio(knownC.value()),
-                Unit.OHM_PER_KM,
-                FORMULA,
-                known.as("R_0"),
-                knownC.as("T_0"),
-                temperatureC.as("T"));
+    static Derived from75C(String label, Derived at75C, Derived temperatureC) {
+        return FROM_75_C.value(label, Unit.OHM_PER_KM, at75C.as("R_0"), temperatureC.as("T"));
     }
 }

@@ -9,9 +9,9 @@ public sealed interface Feed {
     /**
      * A branch behind a main fuse.
      *
-     * @param path JSON Pointer of the field that says otherwise
+     * @param field JSON Pointer of the field that says otherwise, if there is one
      */
-    record Branch(String path) implements Feed {}
+    record Branch(Optional<String> field) implements Feed {}
 
     /** @param currentA prospective short-circuit current at the fuse [A] */
     record ShortCircuit(Derived currentA) implements Feed {}
@@ -21,8 +21,8 @@ public sealed interface Feed {
      *
      * @param capacityAh of the whole bank [Ah]
      * @param coldCrankingA of the whole bank, when it is known [A]
-     * @param path JSON Pointer of the field that says more of its short circuit
+     * @param field JSON Pointer of the field that says more of its short circuit, if there is one
      */
-    record Bank(Chemistry chemistry, Derived capacityAh, Optional<Derived> coldCrankingA, String path)
+    record Bank(Chemistry chemistry, Derived capacityAh, Optional<Derived> coldCrankingA, Optional<String> field)
             implements Feed {}
 }

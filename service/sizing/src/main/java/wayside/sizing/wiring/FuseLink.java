@@ -1,12 +1,14 @@
 package wayside.sizing.wiring;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.FuseRefusal;
+import wayside.sizing.trace.Message;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Unit;
 
 /**
@@ -31,18 +33,22 @@ public record FuseLink(
         return ALL;
     }
 
-    /** The first of the three checks that this kind fails, in words; empty when it may be used. */
-    Optional<String> findRefusal(double ratingA, double highestVoltageV, double interruptA) {
+    /** The first of the three checks that this kind fails; empty when it may be used. */
+    Optional<Message> findRefusal(double ratingA, double highestVoltageV, double interruptA) {
         if (ratingA < fromA || ratingA > toA) {
-            return Optional.of("not made for " + plain(ratingA) + " A");
+            return Optional.of(Message.of(FuseRefusal.RATING, Parameter.number("rating", ratingA, Unit.AMPERE)));
         }
         if (highestVoltageV > ratedVoltageV.value()) {
-            return Optional.of("rated " + plain(ratedVoltageV.value()) + " V, the circuit reaches "
-                    + plain(highestVoltageV) + " V");
+            return Optional.of(Message.of(
+                    FuseRefusal.VOLTAGE,
+                    Parameter.number("ratedVoltage", ratedVoltageV),
+                    Parameter.number("highestVoltage", highestVoltageV, Unit.VOLT)));
         }
         if (interruptA > breakingA.value()) {
-            return Optional.of(
-                    "breaks " + plain(breakingA.value()) + " A, a short circuit may draw " + plain(interruptA) + " A");
+            return Optional.of(Message.of(
+                    FuseRefusal.BREAKING_CAPACITY,
+                    Parameter.number("breaking", breakingA),
+                    Parameter.number("shortCircuit", interruptA, Unit.AMPERE)));
         }
         return Optional.empty();
     }
@@ -56,20 +62,5 @@ public record FuseLink(
                 row.findNumber("from_A").orElse(0),
                 row.number("to_A"),
                 table.cell(type + ": breaking capacity", row, "breaking_A", Unit.AMPERE));
-    }
-
-    private static String plain(double value) {
-        return value == Math.rint(value)
-                ? grouped(Long.toString((long) value))
-                : String.format(Locale.ROOT, "%,.1f", value);
-    }
-
-    /** Thousands parted by commas. A circuit asks for many of them: no format here. */
-    private static String grouped(String digits) {
-        StringBuilder text = new StringBuilder(digits);
-        for (int i = digits.length() - 3; i > 0; i -= 3) {
-            text.insert(i, ',');
-        }
-        return text.toString();
     }
 }

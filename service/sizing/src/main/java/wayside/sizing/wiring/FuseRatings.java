@@ -6,42 +6,56 @@ import java.util.stream.Stream;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Unit;
 
 /** Standard ratings of fuses, small to large [A]. */
 final class FuseRatings {
     private static final double SMALLEST_SHARED = 10;
     private static final String BOTH = "fuses and circuit breakers";
+    private static final ReferenceTable TABLE_240_6 = ReferenceTables.table("nfpa70-2023/table-240-6-a");
+    private static final ReferenceTable SMALL = ReferenceTables.table("practice/small-fuse-ratings");
 
     /** NFPA 70-2023, 240.6(A), those standard for fuses only included. */
-    static final List<Derived> STANDARD = read("nfpa70-2023/table-240-6-a").toList();
+    static final FuseRatings STANDARD = new FuseRatings(
+            TABLE_240_6.rows().stream().map(row -> rating(TABLE_240_6, row)), "of " + TABLE_240_6.name());
 
     /** What vehicle shops stock below 10 A (common practice), the ratings of 240.6(A) from there on. */
-    static final List<Derived> VEHICLE = Stream.concat(
-                    read("practice/small-fuse-ratings"),
-                    read("nfpa70-2023/table-240-6-a", BOTH).filter(rating -> rating.value() >= SMALLEST_SHARED))
-            .toList();
+    static final FuseRatings VEHICLE = new FuseRatings(
+            Stream.concat(
+                    SMALL.rows().stream().map(row -> rating(SMALL, row)),
+                    TABLE_240_6.rows().stream()
+                            .filter(row -> row.text("devices").equals(BOTH))
+                            .map(row -> rating(TABLE_240_6, row))
+                            .filter(rating -> rating.value() >= SMALLEST_SHARED)),
+            "below 10 A of " + SMALL.name() + ", from 10 A on of " + TABLE_240_6.name() + " for " + BOTH);
 
-    private FuseRatings() {}
+    private final List<Derived> ratingsA;
+    private final NamedOperation next;
+
+    private FuseRatings(Stream<Derived> ratingsA, String where) {
+        this.ratingsA = ratingsA.toList();
+        this.next = NamedOperation.of(
+                NamedOperation.Kind.NEXT_SIZE,
+                "The smallest rating that is at least I_d: " + where,
+                TABLE_240_6.source());
+    }
 
     /** The smallest rating that carries the current; empty above the largest. */
-    static Optional<Derived> findSmallest(List<Derived> ratingsA, double currentA) {
-        return ratingsA.stream().filter(rating -> rating.value() >= currentA).findFirst();
+    Optional<Derived> findSmallest(String label, Derived designCurrentA) {
+        return ratingsA.stream()
+                .mapToDouble(Derived::value)
+                .filter(rating -> rating >= designCurrentA.value())
+                .boxed()
+                .findFirst()
+                .map(rating -> next.value(label, rating, Unit.AMPERE, designCurrentA.as("I_d")));
     }
 
-    private static Stream<Derived> read(String name) {
-        ReferenceTable table = ReferenceTables.table(name);
-        return table.rows().stream().map(row -> rating(table, row));
-    }
-
-    private static Stream<Derived> read(String name, String devices) {
-        ReferenceTable table = ReferenceTables.table(name);
-        return table.rows().stream()
-                .filter(row -> row.text("devices").equals(devices))
-                .map(row -> rating(table, row));
+    Derived largestA() {
+        return ratingsA.get(ratingsA.size() - 1);
     }
 
     private static Derived rating(ReferenceTable table, ReferenceTable.Row row) {
-        return table.cell("standard fuse rating", row, "rating_A", Unit.AMPERE);
+        return table.cell("standard fuse rating of " + row.key() + " A", row, "rating_A", Unit.AMPERE);
     }
 }

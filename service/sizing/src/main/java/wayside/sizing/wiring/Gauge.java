@@ -4,7 +4,7 @@ import java.util.List;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Unit;
 
 /**
@@ -16,6 +16,7 @@ import wayside.sizing.trace.Unit;
  */
 public record Gauge(String awg, int rank, Derived roundAreaMm2) {
     private static final ReferenceTable DIAMETERS = ReferenceTables.table("astm-b258/awg-diameter");
+    private static final Expression ROUND = Expression.definition("A = pi d d / 4");
     private static final List<Gauge> SERIES =
             DIAMETERS.rows().stream().map(Gauge::read).toList();
 
@@ -44,15 +45,9 @@ public record Gauge(String awg, int rank, Derived roundAreaMm2) {
     private static Gauge read(ReferenceTable.Row row) {
         String awg = row.key();
         Derived diameter = DIAMETERS.cell(awg + " AWG: diameter", row, "diameter_mm", Unit.MILLIMETRE);
-        double area = Math.PI * diameter.value() * diameter.value() / 4;
         return new Gauge(
                 awg,
                 DIAMETERS.rows().indexOf(row),
-                Derived.computed(
-                        awg + " AWG: area of the round wire",
-                        area,
-                        Unit.SQUARE_MILLIMETRE,
-                        Formula.definition("A = pi d^2 / 4"),
-                        diameter.as("d")));
+                ROUND.value(awg + " AWG: area of the round wire", Unit.SQUARE_MILLIMETRE, diameter.as("d")));
     }
 }

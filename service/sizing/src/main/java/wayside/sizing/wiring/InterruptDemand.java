@@ -1,5 +1,6 @@
 package wayside.sizing.wiring;
 
+import java.util.Optional;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
@@ -22,37 +23,38 @@ final class InterruptDemand {
     private InterruptDemand() {}
 
     /**
+     * @param label of the result
      * @param feed what stands behind the fuse
      */
-    static Derived of(Feed feed) {
+    static Derived of(String label, Feed feed) {
         if (feed instanceof Feed.ShortCircuit known) {
             return known.currentA();
         }
-        return feed instanceof Feed.Bank bank ? ofBank(bank) : ofBranch(((Feed.Branch) feed).path());
+        return feed instanceof Feed.Bank bank ? ofBank(label, bank) : ofBranch(label, ((Feed.Branch) feed).field());
     }
 
-    private static Derived ofBranch(String path) {
-        return Derived.assumed(
-                "current the fuse must break",
+    private static Derived ofBranch(String label, Optional<String> field) {
+        return Derived.leftOpen(
+                label,
                 TABLE_V_A.rows().get(0).number("branch_A"),
                 Unit.AMPERE,
-                path,
+                field,
                 "A branch behind a main fuse, on a bank of up to 650 A cold cranking; a circuit straight from a bank"
                         + " needs far more, so name the bank if it is one",
                 TABLE_V_A.source());
     }
 
-    private static Derived ofBank(Feed.Bank bank) {
+    private static Derived ofBank(String label, Feed.Bank bank) {
         ReferenceTable.Row large = LARGE.rows().get(0);
         if (isLarge(bank, large)) {
-            return LARGE.cell("current the fuse must break", large, "interrupt_A", Unit.AMPERE);
+            return LARGE.cell(label, large, "interrupt_A", Unit.AMPERE);
         }
         if (!bank.chemistry().isLeadAcid()) {
-            return lithium(bank.chemistry(), large, bank.path());
+            return lithium(label, bank.chemistry(), large, bank.field());
         }
         return bank.coldCrankingA()
-                .map(cranking -> byCranking(cranking.value()))
-                .orElseGet(() -> unknownCranking(bank.path()));
+                .map(cranking -> byCranking(label, cranking.value()))
+                .orElseGet(() -> unknownCranking(label, bank.field()));
     }
 
     private static boolean isLarge(Feed.Bank bank, ReferenceTable.Row large) {
@@ -60,32 +62,33 @@ final class InterruptDemand {
                 || bank.coldCrankingA().map(Derived::value).orElse(0.0) > large.number("above_cca");
     }
 
-    private static Derived lithium(Chemistry chemistry, ReferenceTable.Row large, String path) {
-        return Derived.assumed(
-                "current the fuse must break",
+    private static Derived lithium(
+            String label, Chemistry chemistry, ReferenceTable.Row large, Optional<String> field) {
+        return Derived.leftOpen(
+                label,
                 large.number("interrupt_A"),
                 Unit.AMPERE,
-                path,
+                field,
                 "A " + chemistry.code() + " bank can push many thousand amperes into a short circuit; the data sheet of"
                         + " the bank may allow less",
                 Source.commonPractice());
     }
 
-    private static Derived byCranking(double crankingA) {
+    private static Derived byCranking(String label, double crankingA) {
         ReferenceTable.Row row = TABLE_V_A.rows().stream()
                 .filter(r -> crankingA <= r.findNumber("bank_to_cca").orElse(Double.POSITIVE_INFINITY))
                 .findFirst()
                 .orElseThrow();
-        return TABLE_V_A.cell("current the fuse must break", row, "main_A", Unit.AMPERE);
+        return TABLE_V_A.cell(label, row, "main_A", Unit.AMPERE);
     }
 
-    private static Derived unknownCranking(String path) {
+    private static Derived unknownCranking(String label, Optional<String> field) {
         ReferenceTable.Row last = TABLE_V_A.rows().get(TABLE_V_A.rows().size() - 1);
-        return Derived.assumed(
-                "current the fuse must break",
+        return Derived.leftOpen(
+                label,
                 last.number("main_A"),
                 Unit.AMPERE,
-                path,
+                field,
                 "The largest class of the table, since the bank's cold cranking current is not known",
                 TABLE_V_A.source());
     }

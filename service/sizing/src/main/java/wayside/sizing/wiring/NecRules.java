@@ -8,7 +8,7 @@ import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Basis;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -31,15 +31,15 @@ final class NecRules implements RuleSet {
             new AmpacityTable.Column(105, TABLE_690_31, "copper_105C_A"),
             new AmpacityTable.Column(125, TABLE_690_31, "copper_125C_A"));
     private static final SteppedTable BUNDLING = new SteppedTable(
-            "bundling factor", ReferenceTables.table("nfpa70-2023/table-310-15-c-1"), "conductors_to", "factor");
+            from -> "bundling factor of nec, from " + from + " conductors",
+            ReferenceTables.table("nfpa70-2023/table-310-15-c-1"),
+            "conductors_to",
+            "factor");
     private static final ReferenceTable SMALL = ReferenceTables.table("nfpa70-2023/section-240-4-d");
     private static final ReferenceTable TABLE_8 = ReferenceTables.table("nfpa70-2023/chapter-9-table-8");
-    private static final double KM_PER_KFT = 0.3048;
-    private static final Derived TABLE_8_TEMPERATURE = Derived.computed(
-            "temperature of the resistance table", 75, Unit.CELSIUS, new Formula("T_0 = 75 C", TABLE_8.source()));
-    private static final Formula METRIC = Formula.definition("R_0 = r / 0.3048");
-    private static final Formula WITHIN =
-            new Formula("F = min(A, F_D)", Source.standard("NFPA 70 National Electrical Code, 2023", "240.4(D)"));
+    private static final Expression METRIC = Expression.definition("R_0 = r / 0.3048");
+    private static final Expression WITHIN =
+            Expression.of("F = min(A, F_D)", Source.standard("NFPA 70 National Electrical Code, 2023", "240.4(D)"));
 
     private final Map<String, Derived> at75C = TABLE_8.rows().stream()
             .collect(Collectors.toUnmodifiableMap(ReferenceTable.Row::key, NecRules::resistanceAt75C));
@@ -66,23 +66,23 @@ final class NecRules implements RuleSet {
     }
 
     @Override
-    public Derived defaultInsulationC(String path) {
-        return Derived.assumed(
-                "insulation class",
+    public Derived defaultInsulationC(String label, Optional<String> field) {
+        return Derived.leftOpen(
+                label,
                 75,
                 Unit.CELSIUS,
-                path,
+                field,
                 "Few terminals are marked for more than 75 C, whatever the cable stands",
                 Source.commonPractice());
     }
 
     @Override
-    public Derived defaultDropLimitPercent(String path) {
-        return Derived.assumed(
-                "voltage drop limit",
+    public Derived defaultDropLimitPercent(String label, Optional<String> field) {
+        return Derived.leftOpen(
+                label,
                 3,
                 Unit.PERCENT,
-                path,
+                field,
                 "The code recommends 3 % on a branch circuit, in an informational note",
                 Source.standard("NFPA 70 National Electrical Code, 2023", "informational note on voltage drop"));
     }
@@ -93,67 +93,59 @@ final class NecRules implements RuleSet {
     }
 
     @Override
-    public Derived ampacityA(Gauge gauge, Surroundings where) {
-        int insulationC = AMPACITY.classOf(where.insulationC().value());
+    public Derived ampacityA(ConductorLabels labels, Gauge gauge, Surroundings where) {
+        Derived insulationC =
+                AMPACITY.classOf(labels.ofCircuit("insulation class of its ampacity"), where.insulationC());
         return AMPACITY.find(gauge, insulationC)
                 .map(printed -> CorrectedAmpacity.of(
-                        gauge,
+                        labels,
                         printed,
-                        AmbientFactor.of(insulationC, where.ambientC()),
+                        AmbientFactor.of(labels, insulationC, where.ambientC()),
                         BUNDLING.find(where.bundledCount().value()).orElseThrow()))
                 .orElseGet(() -> noFigure(gauge));
     }
 
     private static Derived noFigure(Gauge gauge) {
-        return Derived.computed(
-                gauge.title() + ": ampacity where it lies",
+        return Derived.convention(
+                gauge.title() + ": ampacity where the table has none",
                 0,
                 Unit.AMPERE,
-                new Formula("A = 0: the table has no figure", Source.standard(SOURCE.title(), "Table 310.16")));
+                "The table has no figure for it, so it may carry no current",
+                Source.standard(SOURCE.title(), "Table 310.16"));
     }
 
     @Override
-    public Derived resistanceOhmPerKm(Gauge gauge, Derived conductorC) {
+    public Derived resistanceOhmPerKm(ConductorLabels labels, Gauge gauge, Derived conductorC) {
         Derived known = Optional.ofNullable(at75C.get(gauge.awg())).orElseThrow();
-        return CopperResistance.at(gauge.title() + ": resistance", known, TABLE_8_TEMPERATURE, conductorC);
+        return CopperResistance.from75C(labels.of("resistance"), known, conductorC);
     }
 
     private static Derived resistanceAt75C(ReferenceTable.Row row) {
         Derived printed = TABLE_8.cell(
                 row.key() + " AWG: printed resistance", row, "stranded_ohm_per_kft", Unit.OHM_PER_THOUSAND_FEET);
-        return Derived.computed(
-                row.key() + " AWG: resistance at 75 C",
-                printed.value() / KM_PER_KFT,
-                Unit.OHM_PER_KM,
-                METRIC,
-                printed.as("r"));
+        return METRIC.value(row.key() + " AWG: resistance at 75 C", Unit.OHM_PER_KM, printed.as("r"));
     }
 
     @Override
-    public List<Derived> fuseRatingsA() {
+    public FuseRatings fuseRatings() {
         return FuseRatings.STANDARD;
     }
 
     @Override
-    public Derived fuseLimitA(Gauge gauge, Derived ampacityA) {
+    public Derived fuseLimitA(ConductorLabels labels, Gauge gauge, Derived ampacityA) {
         return SMALL.findRow(gauge.awg())
                 .map(row -> SMALL.cell(
                         gauge.title() + ": largest device on a small conductor",
                         row,
                         "maximum_overcurrent_A",
                         Unit.AMPERE))
-                .<Derived>map(limit -> Derived.computed(
-                        "largest fuse permitted",
-                        Math.min(ampacityA.value(), limit.value()),
-                        Unit.AMPERE,
-                        WITHIN,
-                        ampacityA.as("A"),
-                        limit.as("F_D")))
+                .map(limit -> WITHIN.value(
+                        labels.of("largest fuse permitted"), Unit.AMPERE, ampacityA.as("A"), limit.as("F_D")))
                 .orElse(ampacityA);
     }
 
     @Override
-    public Derived permittedFuseA(Gauge gauge, Derived ampacityA) {
-        return fuseLimitA(gauge, ampacityA);
+    public Derived permittedFuseA(ConductorLabels labels, Gauge gauge, Derived ampacityA) {
+        return fuseLimitA(labels, gauge, ampacityA);
     }
 }

@@ -1,6 +1,7 @@
 package wayside.sizing.wiring;
 
 import java.util.List;
+import java.util.Optional;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Source;
 
@@ -24,11 +25,21 @@ public interface RuleSet {
     /** The thinnest conductor that it lets be used. */
     Gauge thinnest();
 
-    /** Insulation class when the request leaves it open [C]. */
-    Derived defaultInsulationC(String path);
+    /**
+     * Insulation class when the request leaves it open [C].
+     *
+     * @param label of the result
+     * @param field JSON Pointer of the field that could have said otherwise, if there is one
+     */
+    Derived defaultInsulationC(String label, Optional<String> field);
 
-    /** Limit of the voltage drop when the request leaves it open [%]. */
-    Derived defaultDropLimitPercent(String path);
+    /**
+     * Limit of the voltage drop when the request leaves it open [%].
+     *
+     * @param label of the result
+     * @param field JSON Pointer of the field that could have said otherwise, if there is one
+     */
+    Derived defaultDropLimitPercent(String label, Optional<String> field);
 
     /** Area of a gauge as this set understands it [mm2]. */
     Derived areaMm2(Gauge gauge);
@@ -36,23 +47,25 @@ public interface RuleSet {
     /**
      * What one conductor may carry where it lies [A]; 0 when it lies hotter than its insulation stands.
      *
+     * @param labels whose conductor it is
      * @throws IllegalArgumentException for an insulation class below the lowest of its table
      */
-    Derived ampacityA(Gauge gauge, Surroundings surroundings);
+    Derived ampacityA(ConductorLabels labels, Gauge gauge, Surroundings surroundings);
 
     /**
      * Resistance to reckon the voltage drop with [Ohm/km].
      *
+     * @param labels whose conductor it is
      * @param conductorC temperature of the copper at the circuit's current, for a set that asks for it [C]
      */
-    Derived resistanceOhmPerKm(Gauge gauge, Derived conductorC);
+    Derived resistanceOhmPerKm(ConductorLabels labels, Gauge gauge, Derived conductorC);
 
     /** The standard fuse ratings, small to large [A]. */
-    List<Derived> fuseRatingsA();
+    FuseRatings fuseRatings();
 
     /** The largest fuse that this project puts on a conductor [A]: never more than its ampacity. */
-    Derived fuseLimitA(Gauge gauge, Derived ampacityA);
+    Derived fuseLimitA(ConductorLabels labels, Gauge gauge, Derived ampacityA);
 
     /** The largest fuse that the set would permit [A]; reported beside the one chosen. */
-    Derived permittedFuseA(Gauge gauge, Derived ampacityA);
+    Derived permittedFuseA(ConductorLabels labels, Gauge gauge, Derived ampacityA);
 }

@@ -1,21 +1,22 @@
 package wayside.sizing.wiring;
 
-import java.util.Locale;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Message;
+import wayside.sizing.trace.Parameter;
+import wayside.sizing.trace.ShortfallCode;
 
-/** Puts into words why a circuit cannot be wired with what the tables hold. */
+/** Says why a circuit cannot be wired with what the tables hold. */
 final class Shortfalls {
     private Shortfalls() {}
 
     static CircuitShortfall noRating(CircuitDuty duty) {
-        Derived largest =
-                duty.rules().fuseRatingsA().get(duty.rules().fuseRatingsA().size() - 1);
+        Derived largest = duty.rules().fuseRatings().largestA();
         return new CircuitShortfall(
-                "no-fuse-rating",
-                text(
-                        "%s asks for a fuse of %.0f A and the largest standard rating is %.0f A. Split it into several"
-                                + " circuits, or raise the voltage.",
-                        duty.name(), duty.designCurrentA().value(), largest.value()),
+                Message.of(
+                        ShortfallCode.NO_FUSE_RATING,
+                        Parameter.text("circuit", duty.name()),
+                        Parameter.number("needed", duty.designCurrentA()),
+                        Parameter.number("largest", largest)),
                 duty.designCurrentA(),
                 largest);
     }
@@ -27,16 +28,13 @@ final class Shortfalls {
         }
         if (strongest.fuseLimitA().value() < ratingA.value()) {
             return new CircuitShortfall(
-                    "no-conductor",
-                    text(
-                            "%s needs a conductor for a fuse of %.0f A; where it lies, %d x %s stand %.0f A. Take cable"
-                                    + " for a higher temperature, keep it apart from others, split the circuit, or"
-                                    + " raise the voltage.",
-                            duty.name(),
-                            ratingA.value(),
-                            (int) strongest.parallelCount().value(),
-                            strongest.size().title(),
-                            strongest.fuseLimitA().value()),
+                    Message.of(
+                            ShortfallCode.NO_CONDUCTOR,
+                            Parameter.text("circuit", duty.name()),
+                            Parameter.number("fuse", ratingA),
+                            Parameter.number("count", strongest.parallelCount()),
+                            Parameter.text("size", strongest.size().title()),
+                            Parameter.number("limit", strongest.fuseLimitA())),
                     ratingA,
                     strongest.fuseLimitA());
         }
@@ -45,29 +43,25 @@ final class Shortfalls {
 
     private static CircuitShortfall tooHot(CircuitDuty duty) {
         return new CircuitShortfall(
-                "too-hot",
-                text(
-                        "%s lies at %.0f C, hotter than insulation of %.0f C can carry any current in. Reroute it, or take"
-                                + " cable for a higher temperature.",
-                        duty.name(),
-                        duty.surroundings().ambientC().value(),
-                        duty.surroundings().insulationC().value()),
+                Message.of(
+                        ShortfallCode.TOO_HOT,
+                        Parameter.text("circuit", duty.name()),
+                        Parameter.number("ambient", duty.surroundings().ambientC()),
+                        Parameter.number("insulation", duty.surroundings().insulationC())),
                 duty.surroundings().ambientC(),
                 duty.surroundings().insulationC());
     }
 
     private static CircuitShortfall tooLong(CircuitDuty duty, SizedConductor stiffest) {
         return new CircuitShortfall(
-                "no-conductor",
-                text(
-                        "%s loses %.1f %% over %.1f m out and back even with %d x %s; the limit is %.1f %%. Shorten the"
-                                + " run, split the circuit, or raise the voltage.",
-                        duty.name(),
-                        stiffest.voltageDropPercent().value(),
-                        duty.roundTripM().value(),
-                        (int) stiffest.parallelCount().value(),
-                        stiffest.size().title(),
-                        duty.voltageDropLimitPercent().value()),
+                Message.of(
+                        ShortfallCode.TOO_LONG,
+                        Parameter.text("circuit", duty.name()),
+                        Parameter.number("drop", stiffest.voltageDropPercent()),
+                        Parameter.number("roundTrip", duty.roundTripM()),
+                        Parameter.number("count", stiffest.parallelCount()),
+                        Parameter.text("size", stiffest.size().title()),
+                        Parameter.number("limit", duty.voltageDropLimitPercent())),
                 duty.voltageDropLimitPercent(),
                 stiffest.voltageDropPercent());
     }
@@ -76,18 +70,12 @@ final class Shortfalls {
         FuseLink last = FuseLink.all().get(FuseLink.all().size() - 1);
         boolean voltage = duty.highestVoltageV().value() > last.ratedVoltageV().value();
         return new CircuitShortfall(
-                "no-fuse-type",
-                text(
-                        "No kind of fuse in the tables serves %s, which reaches %.1f V and may draw %.0f A into a short"
-                                + " circuit. Ask a fuse maker.",
-                        duty.name(),
-                        duty.highestVoltageV().value(),
-                        duty.interruptA().value()),
+                Message.of(
+                        ShortfallCode.NO_FUSE_TYPE,
+                        Parameter.text("circuit", duty.name()),
+                        Parameter.number("voltage", duty.highestVoltageV()),
+                        Parameter.number("shortCircuit", duty.interruptA())),
                 voltage ? duty.highestVoltageV() : duty.interruptA(),
                 voltage ? last.ratedVoltageV() : last.breakingA());
-    }
-
-    private static String text(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
     }
 }

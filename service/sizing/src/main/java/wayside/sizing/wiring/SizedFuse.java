@@ -2,6 +2,7 @@ package wayside.sizing.wiring;
 
 import java.util.List;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Message;
 
 /**
  * The fuse of a circuit.
@@ -16,5 +17,5 @@ public record SizedFuse(Derived ratingA, FuseLink link, List<Refusal> refused) {
     }
 
     /** A kind of fuse that must not be used here, and why. */
-    public record Refusal(FuseLink link, String reason) {}
+    public record Refusal(FuseLink link, Message reason) {}
 }

@@ -3,6 +3,7 @@ package wayside.sizing.wiring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Unit;
@@ -15,13 +16,14 @@ final class SteppedTable {
     private record Step(double upTo, Optional<Derived> factor) {}
 
     /**
+     * @param label of a row's factor, by the row's key
      * @param upToColumn upper bound of each row, rising; an empty cell is open
      * @param factorColumn what holds in the row
      */
-    SteppedTable(String label, ReferenceTable table, String upToColumn, String factorColumn) {
+    SteppedTable(UnaryOperator<String> label, ReferenceTable table, String upToColumn, String factorColumn) {
         for (ReferenceTable.Row row : table.rows()) {
             Optional<Derived> factor = row.findNumber(factorColumn).isPresent()
-                    ? Optional.of(table.cell(label, row, factorColumn, Unit.COUNT))
+                    ? Optional.of(table.cell(label.apply(row.key()), row, factorColumn, Unit.COUNT))
                     : Optional.empty();
             steps.add(new Step(row.findNumber(upToColumn).orElse(Double.POSITIVE_INFINITY), factor));
         }

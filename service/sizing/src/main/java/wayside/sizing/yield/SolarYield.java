@@ -1,6 +1,5 @@
 package wayside.sizing.yield;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.brief.SolarYieldBrief;
@@ -43,22 +42,14 @@ public record SolarYield(Derived solarPowerW, List<YieldMonth> months, Optional<
     }
 
     private static Derived power(SolarYieldBrief brief) {
-        return Derived.assumed(
+        return Derived.byDefault(
                         "array: rated power",
                         EACH_W,
                         Unit.WATT,
-                        "/solarPowerW",
+                        brief.at("solarPowerW"),
                         "The yield of each 100 W; it grows in proportion",
                         Source.definition())
                 .unlessGiven(brief.solarPowerW());
-    }
-
-    /** Every traced value, in reading order. */
-    public List<Derived> figures() {
-        List<Derived> figures = new ArrayList<>();
-        months.forEach(month -> figures.addAll(month.figures()));
-        strings.ifPresent(check -> figures.addAll(check.figures()));
-        return figures;
     }
 
     /** Defaults that are no numbers. */

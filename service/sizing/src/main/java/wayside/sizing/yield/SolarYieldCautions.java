@@ -3,12 +3,15 @@ package wayside.sizing.yield;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import wayside.sizing.brief.SolarYieldBrief;
 import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.CautionCode;
+import wayside.sizing.trace.Message;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
 
 /** What a solar yield gives cause to say. */
 public final class SolarYieldCautions {
@@ -25,15 +28,10 @@ public final class SolarYieldCautions {
         addDarkness(cautions, yield);
         addTilt(cautions, yield);
         if (yield.months().stream().anyMatch(m -> m.solar().sky().meanC().value() < 0)) {
-            cautions.add(note(
-                    "snow",
-                    "A month below freezing: snow on a panel stops it until you clear it, and that isn't counted."));
+            cautions.add(Caution.commonPractice(Severity.NOTE, CautionCode.SNOW));
         }
         if (brief.panel().shadedShare().isEmpty()) {
-            cautions.add(note(
-                    "shade",
-                    "A shadow across one row of cells can cost a whole panel, far more than its share of the area. Keep"
-                            + " roof boxes, vents and racks off the panels' sun."));
+            cautions.add(Caution.commonPractice(Severity.NOTE, CautionCode.SHADE));
         }
         return cautions;
     }
@@ -41,11 +39,7 @@ public final class SolarYieldCautions {
     private static void addDarkness(List<Caution> cautions, SolarYield yield) {
         if (yield.months().stream()
                 .anyMatch(m -> m.solar().sky().extraterrestrialKwhM2().value() == 0)) {
-            cautions.add(new Caution(
-                    "no-sun",
-                    Severity.WARNING,
-                    "There is a month without sun at this place. Plan another source for it.",
-                    Source.definition()));
+            cautions.add(new Caution(Message.of(CautionCode.NO_SUN), Severity.WARNING, Source.definition()));
         }
     }
 
@@ -53,54 +47,33 @@ public final class SolarYieldCautions {
         yield.months().stream()
                 .max(Comparator.comparingDouble(m -> m.tilt().lossShare().value()))
                 .filter(month -> month.tilt().lossShare().value() > NOTABLE_LOSS)
-                .ifPresent(month -> cautions.add(note(
-                        "tilt",
-                        String.format(
-                                Locale.ROOT,
-                                "In month %d these panels catch %.0f %% less than panels tilted %.0f degrees towards the"
-                                        + " equator would. Tilting feet or a loose panel on the ground win most of it"
-                                        + " back.",
-                                month.month(),
-                                100 * month.tilt().lossShare().value(),
-                                month.tilt().bestTilt().value()))));
+                .ifPresent(month -> cautions.add(Caution.commonPractice(
+                        Severity.NOTE,
+                        CautionCode.TILT,
+                        Parameter.number("month", month.month(), Unit.COUNT),
+                        Parameter.number("loss", month.tilt().lossShare()),
+                        Parameter.number("bestTilt", month.tilt().bestTilt()))));
     }
 
     private static void addStrings(List<Caution> cautions, StringCheck check) {
         if (check.tooHigh()) {
             cautions.add(new Caution(
-                    "string-over-voltage",
+                    Message.of(
+                            CautionCode.STRING_OVER_VOLTAGE,
+                            Parameter.number("coldVoltage", check.coldOpenCircuitV()),
+                            Parameter.number("controllerLimit", check.controllerMaximumV())),
                     Severity.DANGER,
-                    String.format(
-                            Locale.ROOT,
-                            "On a cold morning the string reaches %.0f V, the controller stands %.0f V. It can be"
-                                    + " destroyed and catch fire. Put fewer modules in series or take a controller of a"
-                                    + " higher voltage.",
-                            check.coldOpenCircuitV().value(),
-                            check.controllerMaximumV().value()),
                     CODE));
         }
         if (check.tooLow()) {
             cautions.add(new Caution(
-                    "string-under-voltage",
+                    Message.of(
+                            CautionCode.STRING_UNDER_VOLTAGE,
+                            Parameter.number("hotVoltage", check.hotWorkingV()),
+                            Parameter.number("chargingVoltage", check.chargingV())),
                     Severity.WARNING,
-                    String.format(
-                            Locale.ROOT,
-                            "On a hot roof the string works at %.1f V, too little to charge to %.1f V. Put more modules in"
-                                    + " series.",
-                            check.hotWorkingV().value(),
-                            check.chargingV().value()),
                     Source.definition()));
         }
-        cautions.add(new Caution(
-                "array-live",
-                Severity.WARNING,
-                "Modules are live whenever light falls on them, and their direct current keeps an arc burning. Cover them"
-                        + " before you work, fuse strings side by side, and follow the local code; above about 50 V leave"
-                        + " it to a licensed person.",
-                Source.commonPractice()));
-    }
-
-    private static Caution note(String code, String text) {
-        return new Caution(code, Severity.NOTE, text, Source.commonPractice());
+        cautions.add(Caution.commonPractice(Severity.WARNING, CautionCode.ARRAY_LIVE));
     }
 }

@@ -1,6 +1,5 @@
 package wayside.sizing.yield;
 
-import java.util.List;
 import wayside.sizing.solar.StringWindow;
 import wayside.sizing.trace.Derived;
 
@@ -42,21 +41,5 @@ public record StringCheck(
     /** Whether a hot roof would leave too little voltage to charge. */
     public boolean tooLow() {
         return hotWorkingV.value() < chargingV.value();
-    }
-
-    /** In reading order. */
-    List<Derived> figures() {
-        return List.of(
-                seriesCount,
-                parallelCount,
-                window.smallestSeriesCount(),
-                window.largestSeriesCount(),
-                coldOpenCircuitV,
-                hotWorkingV,
-                controllerMaximumV,
-                chargingV,
-                maximumCurrentA,
-                conductorCurrentA,
-                withoutTrackerShare);
     }
 }

@@ -1,6 +1,5 @@
 package wayside.sizing.yield;
 
-import java.util.List;
 import wayside.sizing.solar.PanelTilt;
 import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.solar.SunMonth;
@@ -24,23 +23,4 @@ public record YieldMonth(
         PanelTilt tilt,
         Derived yieldWhPerDay,
         Derived lowWhPerDay,
-        Derived highWhPerDay) {
-    /** In reading order. */
-    List<Derived> figures() {
-        return List.of(
-                solar.horizontalKwhM2(),
-                solar.sky().lowKwhM2(),
-                solar.sky().highKwhM2(),
-                solar.planeKwhM2(),
-                solar.cellTemperatureC(),
-                solar.yieldWhPerW(),
-                yieldWhPerDay,
-                lowWhPerDay,
-                highWhPerDay,
-                sun.daylightHours(),
-                sun.noonAltitudeDegrees(),
-                tilt.bestTilt(),
-                tilt.bestKwhM2(),
-                tilt.lossShare());
-    }
-}
+        Derived highWhPerDay) {}

@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.MonthWish;
+import wayside.sizing.brief.Sky;
 import wayside.sizing.brief.SolarYieldBrief;
 import wayside.sizing.solar.ArrayModel;
 import wayside.sizing.solar.Hdkr;
@@ -46,43 +49,35 @@ final class YieldMonths {
         List<YieldMonth> months = new ArrayList<>();
         for (MonthAt open : asked(brief)) {
             MonthAt at = typical(open, TypicalMonth.of(year, open.month()));
-            MonthLight light = ReplayedMonth.of(year, onPlane, array, at.month());
+            MonthLight light = ReplayedMonth.of(year, onPlane, array, at);
             months.add(month(at, SolarMonth.of(at, SkyMonth.of(at), array, light), powerW));
         }
         return months;
     }
 
     private static ArrayModel array(SolarYieldBrief brief) {
-        return ArrayModel.of(brief.panel(), "/panel", brief.place().latitude());
+        return ArrayModel.of(brief.panel(), brief.place().latitude());
     }
 
     private static MonthAt typical(MonthAt open, TypicalMonth typical) {
-        return new MonthAt(
-                open.place(),
-                open.month(),
-                Optional.of(typical.sky()),
-                Optional.of(typical.ambient()),
-                open.label(),
-                "/typicalYear",
-                "/typicalYear");
+        Optional<Sky> sky = Optional.of(typical.sky(At.TYPICAL_YEAR));
+        Optional<Ambient> ambient = Optional.of(typical.ambient(At.TYPICAL_YEAR));
+        return new MonthAt(At.TYPICAL_YEAR, open.place(), open.month(), sky, ambient, open.label());
     }
 
     private static List<MonthAt> asked(SolarYieldBrief brief) {
         if (brief.months().isEmpty()) {
             return IntStream.rangeClosed(1, SolarCalendar.MONTHS)
-                    .mapToObj(month -> at(brief, MonthWish.of(month), "/months"))
+                    .mapToObj(month ->
+                            at(brief, MonthWish.of(brief.at().field("months").entry(month - 1), month)))
                     .toList();
         }
-        List<MonthAt> months = new ArrayList<>();
-        for (int i = 0; i < brief.months().size(); i++) {
-            months.add(at(brief, brief.months().get(i), "/months/" + i));
-        }
-        return months;
+        return brief.months().stream().map(wish -> at(brief, wish)).toList();
     }
 
-    private static MonthAt at(SolarYieldBrief brief, MonthWish wish, String path) {
+    private static MonthAt at(SolarYieldBrief brief, MonthWish wish) {
         String name = Month.of(wish.month()).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
-        return new MonthAt(brief.place(), wish.month(), wish.sky(), wish.ambient(), name, path, "/place");
+        return new MonthAt(wish.at(), brief.place(), wish.month(), wish.sky(), wish.ambient(), name);
     }
 
     private static YieldMonth month(MonthAt at, SolarMonth solar, Derived powerW) {

@@ -5,7 +5,7 @@ import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.solar.SolarCalendar;
 import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Formula;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -22,64 +22,53 @@ record YieldRange(Derived lowWh, Derived highWh) {
             "Typical-year stations: NREL TMY3 2008, UNEP/NREL SWERA and others", "160 stations by 12 months, tilt 30");
     private static final Source NEIGHBOURS = Source.dataset(
             "NREL TMY3 2008", "neighbouring stations whose typical months come from different years: 9 to 11 %");
-    private static final String LENGTH = "1.28 sqrt(((Hh - Hl) / (2.56 H))^2 + s^2 + c^2)";
+    private static final Expression SKY_ERROR =
+            Expression.definition("t = (Hh - Hl) / (2 z H)").with("z", EIGHT_OF_TEN, Unit.COUNT);
+    private static final Expression SKY_ERROR_OF_NO_SUN = Expression.definition("t = 0");
+    private static final Expression REACH =
+            Expression.of("r = z sqrt(t^2 + s^2 + c^2)", CHECK).with("z", EIGHT_OF_TEN, Unit.COUNT);
+    private static final Expression LOW = Expression.of("y_low = max(0, y (1 - r))", CHECK);
+    private static final Expression HIGH = Expression.of("y_high = y (1 + r)", CHECK);
 
     static YieldRange of(MonthAt at, SolarMonth month, Derived yield) {
-        Derived scatter = Derived.assumed(
+        Derived scatter = Derived.convention(
                 "scatter of a month from year to year",
                 YEARS_SCATTER,
                 Unit.SHARE,
-                at.path(),
                 "Mean of what typical years show",
                 NEIGHBOURS);
-        Derived plane = Derived.assumed(
+        Derived plane = Derived.convention(
                 at.label() + ": error of the way onto the plane, rms",
                 planeError(at, month),
                 Unit.SHARE,
-                "/panel/tiltDegrees",
                 "None when flat; largest on tilted panels in northern winters, where snow and haze scatter light",
                 CHECK);
-        double reach = reach(month.sky(), scatter, plane);
-        return new YieldRange(
-                edge(
-                        at.label() + ": yield, low end of eight in ten",
-                        "y (1 - r)",
-                        month,
-                        yield,
-                        scatter,
-                        plane,
-                        -reach),
-                edge(
-                        at.label() + ": yield, high end of eight in ten",
-                        "y (1 + r)",
-                        month,
-                        yield,
-                        scatter,
-                        plane,
-                        reach));
-    }
-
-    private static double reach(SkyMonth sky, Derived scatter, Derived plane) {
-        double horizontal = sky.horizontalKwhM2().value();
-        double width = sky.highKwhM2().value() - sky.lowKwhM2().value();
-        double table = horizontal > 0 ? width / (2 * EIGHT_OF_TEN * horizontal) : 0;
-        return EIGHT_OF_TEN
-                * Math.sqrt(table * table + scatter.value() * scatter.value() + plane.value() * plane.value());
-    }
-
-    private static Derived edge(
-            String label, String text, SolarMonth month, Derived yield, Derived scatter, Derived plane, double reach) {
-        return Derived.computed(
-                label,
-                Math.max(0, yield.value() * (1 + reach)),
-                Unit.WATT_HOUR,
-                new Formula(text + ", r = " + LENGTH, CHECK),
-                yield.as("y"),
-                month.sky().lowKwhM2().as("Hl"),
-                month.sky().highKwhM2().as("Hh"),
-                month.horizontalKwhM2().as("H"),
+        Derived reach = REACH.value(
+                at.label() + ": reach of eight in ten",
+                Unit.SHARE,
+                skyError(at, month.sky()).as("t"),
                 scatter.as("s"),
                 plane.as("c"));
+        return new YieldRange(
+                LOW.value(
+                        at.label() + ": yield, low end of eight in ten", Unit.WATT_HOUR, yield.as("y"), reach.as("r")),
+                HIGH.value(
+                        at.label() + ": yield, high end of eight in ten",
+                        Unit.WATT_HOUR,
+                        yield.as("y"),
+                        reach.as("r")));
+    }
+
+    private static Derived skyError(MonthAt at, SkyMonth sky) {
+        String label = at.label() + ": error of the sky, rms";
+        return sky.horizontalKwhM2().value() > 0
+                ? SKY_ERROR.value(
+                        label,
+                        Unit.SHARE,
+                        sky.highKwhM2().as("Hh"),
+                        sky.lowKwhM2().as("Hl"),
+                        sky.horizontalKwhM2().as("H"))
+                : SKY_ERROR_OF_NO_SUN.value(label, Unit.SHARE);
     }
 
     private static double planeError(MonthAt at, SolarMonth month) {

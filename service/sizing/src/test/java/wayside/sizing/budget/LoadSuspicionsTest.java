@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.DutyPoint;
 import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.InverterSpec;
@@ -36,22 +38,12 @@ class LoadSuspicionsTest {
     }
 
     private static Load amps(String name, Supply supply, double currentA, double voltageV) {
-        return new Load(
-                name,
-                supply,
-                1,
-                new RunningPower.Amps(currentA, voltageV),
-                OptionalDouble.of(1),
-                OptionalDouble.empty(),
-                List.of(),
-                Optional.empty(),
-                true,
-                List.of());
+        return Load.dc(name, 1, 1).suppliedBy(supply).drawing(new RunningPower.Amps(currentA, voltageV));
     }
 
     private static InverterSpec inverter(double continuousW) {
         OptionalDouble open = OptionalDouble.empty();
-        return new InverterSpec(OptionalDouble.of(continuousW), open, open, open, open);
+        return new InverterSpec(At.ROOT.field("inverter"), OptionalDouble.of(continuousW), open, open, open, open);
     }
 
     @Test
@@ -75,7 +67,9 @@ class LoadSuspicionsTest {
                         tuple("units-mixed-up", "/loads/5/voltageV"),
                         tuple("start-surge-missing", "/loads/6/surgeFactor"),
                         tuple("must-not-fail", "/loads/7"),
-                        tuple("must-not-fail", "/loads/8/essential"));
+                        tuple("humidifier", "/loads/7"),
+                        tuple("must-not-fail", "/loads/8"),
+                        tuple("must-not-be-shed", "/loads/8/essential"));
     }
 
     @Test
@@ -115,15 +109,16 @@ class LoadSuspicionsTest {
     @Test
     void aWindowOfTheWholeDayCountsAsItsHours() {
         Load byWindow = new Load(
+                At.ROOT,
                 "Fridge",
-                Supply.DC,
-                1,
+                Optional.empty(),
+                OptionalInt.empty(),
                 new RunningPower.Watts(45),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 List.of(new Window(0, Window.MINUTES_PER_DAY)),
                 Optional.empty(),
-                true,
+                Optional.empty(),
                 List.of());
         assertThat(cautions(byWindow)).extracting(Caution::code).containsExactly("label-around-the-clock");
     }
@@ -174,7 +169,9 @@ class LoadSuspicionsTest {
                 .extracting(Caution::code, caution -> loads[index(caution)].name())
                 .containsExactly(
                         tuple("must-not-fail", "CPAP without humidifier"),
-                        tuple("must-not-fail", "CPAP with humidifier"));
+                        tuple("humidifier", "CPAP without humidifier"),
+                        tuple("must-not-fail", "CPAP with humidifier"),
+                        tuple("humidifier", "CPAP with humidifier"));
     }
 
     private static int index(Caution caution) {
@@ -185,15 +182,16 @@ class LoadSuspicionsTest {
         boolean curve = !row.text("ambientDuty").isEmpty();
         double surge = row.number("surgeFactor");
         return new Load(
+                At.ROOT,
                 row.key(),
-                row.text("supply").equals("ac") ? Supply.AC : Supply.DC,
-                (int) row.number("quantity"),
+                Optional.of(row.text("supply").equals("ac") ? Supply.AC : Supply.DC),
+                OptionalInt.of((int) row.number("quantity")),
                 new RunningPower.Watts(row.number("powerW")),
                 OptionalDouble.of(row.number("hoursPerDay")),
                 curve ? OptionalDouble.empty() : row.findNumber("dutyCycle"),
                 List.of(),
                 surge > 1 ? Optional.of(new Surge.Factor(surge)) : Optional.empty(),
-                row.text("essential").equals("true"),
+                Optional.of(row.text("essential").equals("true")),
                 curve ? List.of(new DutyPoint(25, 0.33)) : List.of());
     }
 }

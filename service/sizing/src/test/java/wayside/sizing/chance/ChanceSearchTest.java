@@ -3,16 +3,17 @@ package wayside.sizing.chance;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import wayside.sizing.Briefs;
 import wayside.sizing.EnduranceSimulator;
 import wayside.sizing.SystemSizer;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
+import wayside.sizing.brief.BankPlacement;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.EnduranceBrief;
-import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.PanelMount;
@@ -29,19 +30,22 @@ import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.Unit;
 
 class ChanceSearchTest {
-    private static final Sampling LIVES = Sampling.of(400, 0);
+    private static final Sampling RUNS = Sampling.of(400, 0);
 
     private static SystemBrief brief(Target target) {
         Stay stay = Stay.of(Place.of(42, 5), 5, 7).under(new Sky.Clearness(0.5)).at(new Ambient(18, 8));
         return new SystemBrief(
+                At.ROOT,
                 List.of(Load.dc("fridge", 45, 24).withDuty(0.5), Load.dc("light", 10, 4)),
                 Trip.of(stay),
-                SystemWishes.OPEN,
+                SystemWishes.open(At.ROOT.field("system")),
                 target,
-                LIVES);
+                RUNS);
     }
 
     private static ByChance found(Target target) {
@@ -59,28 +63,31 @@ class ChanceSearchTest {
         assertThat(answer.cautions()).extracting(Caution::code).doesNotContain("growth");
     }
 
-    // The two doors must agree: what was found, lived as a built system with a worn bank and the chargers that were
+    // The two operations must agree: what was found, simulated as a built system with a worn bank and the chargers that
+    // were
     // chosen for it.
     @Test
     void endurancePredictsTheSameChanceForTheSystemThatWasFound() {
         Stay stay =
                 Stay.of(Place.of(42, 5), 11, 7).under(new Sky.Clearness(0.4)).driving(0.5);
         SystemBrief brief = new SystemBrief(
+                At.ROOT,
                 List.of(Load.dc("fridge", 45, 24).withDuty(0.5), Load.dc("light", 10, 4)),
                 Trip.of(stay),
-                SystemWishes.OPEN,
+                SystemWishes.open(At.ROOT.field("system")),
                 Target.chance(0.05),
-                LIVES);
+                RUNS);
         Recommendation found = SystemSizer.size(brief).result();
         SystemFacts facts = SystemFacts.of(found.system());
         EnduranceBrief asked = new EnduranceBrief(
+                At.ROOT,
                 facts.worn(),
                 brief.loads(),
                 brief.trip(),
                 OptionalDouble.empty(),
+                BankPlacement.OPEN,
                 OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                LIVES);
+                RUNS);
         assertThat(facts.alternatorA()).isPositive();
         assertThat(EnduranceSimulator.simulate(asked).result().chance().value().value())
                 .isEqualTo(found.byChance().orElseThrow().chance().value().value());
@@ -103,16 +110,8 @@ class ChanceSearchTest {
         }
 
         BuiltSystem worn() {
-            return new BuiltSystem(
-                    busV,
-                    Chemistry.LFP,
-                    wornWh,
-                    solarW,
-                    PanelMount.OPEN,
-                    alternatorA,
-                    0,
-                    InverterSpec.OPEN,
-                    OptionalDouble.empty());
+            return Briefs.built(
+                    busV, Chemistry.LFP, wornWh, solarW, PanelMount.OPEN, alternatorA, 0, OptionalDouble.empty());
         }
     }
 
@@ -166,18 +165,9 @@ class ChanceSearchTest {
     @Test
     void saysWhenWhatIsGivenIsNotSureEnough() {
         SystemBrief open = brief(Target.chance(0.05));
-        SystemWishes small = new SystemWishes(
-                OptionalDouble.empty(),
-                Optional.empty(),
-                OptionalDouble.of(300),
-                OptionalDouble.of(50),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                InverterSpec.OPEN,
-                OptionalDouble.empty());
+        SystemWishes small = Briefs.owning(300, 50);
         Recommendation recommendation = SystemSizer.size(
-                        new SystemBrief(open.loads(), open.trip(), small, open.target(), LIVES))
+                        new SystemBrief(At.ROOT, open.loads(), open.trip(), small, open.target(), RUNS))
                 .result();
         assertThat(recommendation.shortfalls()).extracting(Shortfall::code).contains("chance-too-high");
     }
@@ -186,16 +176,18 @@ class ChanceSearchTest {
     @Test
     void buysNoPanelForThePolarNight() {
         SystemBrief brief = new SystemBrief(
+                At.ROOT,
                 List.of(Load.dc("fridge", 45, 6)),
                 Trip.of(Stay.of(Place.of(69.6, 18.9), 12, 3).at(new Ambient(5, 4))),
-                SystemWishes.OPEN,
+                SystemWishes.open(At.ROOT.field("system")),
                 Target.chance(0.05),
-                LIVES);
+                RUNS);
         Recommendation recommendation = SystemSizer.size(brief).result();
         assertThat(recommendation.system().array()).isEmpty();
-        assertThat(recommendation.byChance().orElseThrow().advice())
-                .contains("none of the trips")
-                .doesNotContain("What helps");
+        assertThat(recommendation.byChance().orElseThrow().advice()).satisfies(advice -> {
+            assertThat(advice.find("chance")).hasValue(Parameter.number("chance", 0, Unit.SHARE));
+            assertThat(advice.find("change")).isEmpty();
+        });
     }
 
     @Test

@@ -8,7 +8,10 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import wayside.sizing.Briefs;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Chemistry;
+import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Derived;
@@ -20,6 +23,7 @@ class ChargersTest {
         ChemistryData data = ChemistryData.of(chemistry);
         Derived bus = Derived.given("bus", 12, Unit.VOLT, "/test");
         return ChargerNeed.of(
+                "",
                 data,
                 Derived.given("energy", nominalWh, Unit.WATT_HOUR, "/test"),
                 BatteryBank.bankVoltage(data, bus),
@@ -29,7 +33,9 @@ class ChargersTest {
 
     private static AlternatorCharger alternator(ChargerNeed need, double hours, OptionalDouble ratingA) {
         return AlternatorCharger.of(
-                need, Derived.given("driving", hours, Unit.HOUR, "/test"), OptionalDouble.empty(), ratingA, "/system");
+                need,
+                Derived.given("driving", hours, Unit.HOUR, "/test"),
+                Briefs.charging(OptionalDouble.empty(), ratingA));
     }
 
     // Common practice, no source: a charger of about half the alternator's label, 50 A on an alternator of 120 A.
@@ -60,8 +66,7 @@ class ChargersTest {
         ShoreCharger charger = ShoreCharger.of(
                 bank(Chemistry.LFP, 2560, 500),
                 Derived.given("hookup", 12, Unit.HOUR, "/test"),
-                OptionalDouble.empty(),
-                "/system");
+                SystemWishes.open(At.ROOT));
         assertThat(charger.chargerPowerW().value() * 10).isGreaterThanOrEqualTo(2560);
         assertThat(charger.mainsPowerW().value())
                 .isGreaterThan(charger.chargerPowerW().value());
@@ -77,10 +82,8 @@ class ChargersTest {
         AlternatorCharger charger = AlternatorCharger.of(
                 need,
                 Derived.given("driving", hours, Unit.HOUR, "/test"),
-                OptionalDouble.of(chargerA),
-                OptionalDouble.empty(),
-                "/system");
-        assertThat(charger.energyPerDayWh(Derived.given("driving", hours, Unit.HOUR, "/test"))
+                Briefs.charging(OptionalDouble.of(chargerA), OptionalDouble.empty()));
+        assertThat(charger.energyPerDayWh("trip", Derived.given("driving", hours, Unit.HOUR, "/test"))
                         .value())
                 .isLessThanOrEqualTo(need.acceptedW().value() * hours + 1e-6);
     }

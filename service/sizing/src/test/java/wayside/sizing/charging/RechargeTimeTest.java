@@ -24,7 +24,7 @@ class RechargeTimeTest {
         Derived voltage =
                 given(data.cellsInSeries(12).value() * data.cellVoltageV().value(), Unit.VOLT);
         return ChargerNeed.of(
-                data, given(nominalWh, Unit.WATT_HOUR), voltage, given(12, Unit.VOLT), given(1000, Unit.WATT_HOUR));
+                "", data, given(nominalWh, Unit.WATT_HOUR), voltage, given(12, Unit.VOLT), given(1000, Unit.WATT_HOUR));
     }
 
     private static RechargeTime recharge(ChargerNeed bank, double from, double to, double... watts) {

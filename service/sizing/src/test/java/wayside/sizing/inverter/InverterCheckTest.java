@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import wayside.sizing.Briefs;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Surge;
@@ -41,12 +41,7 @@ class InverterCheckTest {
     // 0.805 at a twentieth.
     @Test
     void efficiencyPeaksInTheMiddleOfTheRange() {
-        InverterSpec twoKilowatts = new InverterSpec(
-                OptionalDouble.of(2000),
-                OptionalDouble.empty(),
-                OptionalDouble.of(20),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        InverterSpec twoKilowatts = Briefs.inverter(2000).withIdle(20);
         assertThat(2000 / input(Load.ac("all", 2000, 1), twoKilowatts)).isCloseTo(0.909, within(0.0005));
         assertThat(100 / input(Load.ac("little", 100, 1), twoKilowatts)).isCloseTo(0.805, within(0.0005));
     }
@@ -62,7 +57,7 @@ class InverterCheckTest {
                         Load.ac("fridge", 75, 12).withSurge(new Surge.Factor(4))),
                 MILD);
         assertThat(demand.ac().surgePowerW().value()).isCloseTo(378, within(1e-9));
-        InverterRating rating = InverterRating.of(demand.ac(), InverterSpec.OPEN, "/inverter");
+        InverterRating rating = InverterRating.of(demand.ac(), InverterSpec.OPEN);
         assertThat(rating.continuousW().value()).isGreaterThanOrEqualTo(198.9);
         assertThat(rating.surgeW().value()).isGreaterThanOrEqualTo(378);
     }
@@ -88,8 +83,8 @@ class InverterCheckTest {
     @Test
     void theSourceOfTheCurveIsNamed() {
         Demand demand = Demand.of(List.of(Load.ac("kettle", 1000, 0.2)), MILD);
-        InverterRating rating = InverterRating.of(demand.ac(), InverterSpec.OPEN, "/inverter");
-        Source source = InverterLoss.of(demand, InverterSpec.OPEN, rating, "/inverter")
+        InverterRating rating = InverterRating.of(demand.ac(), InverterSpec.OPEN);
+        Source source = InverterLoss.of(demand, InverterSpec.OPEN, rating)
                 .conversionWh()
                 .source();
         assertThat(source.title()).contains("Schmidt and Sauer");
@@ -97,8 +92,8 @@ class InverterCheckTest {
 
     private static double input(Load load, InverterSpec spec) {
         Demand demand = Demand.of(List.of(load), MILD);
-        InverterRating rating = InverterRating.of(demand.ac(), spec, "/inverter");
-        return InverterLoss.of(demand, spec, rating, "/inverter")
+        InverterRating rating = InverterRating.of(demand.ac(), spec);
+        return InverterLoss.of(demand, spec, rating)
                 .batteryPowerW(demand.ac().peakPowerW())
                 .value();
     }

@@ -14,6 +14,7 @@ import net.e175.klaus.solarpositioning.SunriseResult;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Place;
 
 /** The almanac against the paper of its algorithm and against published sunrise tables. */
@@ -94,8 +95,8 @@ class AlmanacTest {
             10.182, 10.973, 11.985, 13.046, 13.940, 14.388, 14.163, 13.404, 12.374, 11.320, 10.401, 9.928
         };
         for (int month = 1; month <= 12; month++) {
-            MonthAt at = new MonthAt(
-                    Place.of(34.083, -118), month, Optional.empty(), Optional.empty(), "month", "/months/0", "/place");
+            MonthAt at =
+                    new MonthAt(At.ROOT, Place.of(34.083, -118), month, Optional.empty(), Optional.empty(), "month");
             assertThat(SunMonth.of(at).daylightHours().value()).isCloseTo(printed[month - 1], within(0.1));
         }
     }

@@ -9,6 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import wayside.sizing.brief.PanelMount;
+import wayside.sizing.trace.Unit;
 
 /** The multiplied-out hours against the calculators whose own tests name their sources. */
 class ArrayDayTest {
@@ -21,15 +22,15 @@ class ArrayDayTest {
             @ForAll @DoubleRange(min = 0, max = 360) double azimuth,
             @ForAll @DoubleRange(min = -30, max = 45) double airC) {
         for (double tiltOrFlat : new double[] {tilt, 0}) {
-            ArrayModel array = ArrayModel.of(PanelMount.of(tiltOrFlat, azimuth, 0.1), "/panel", latitude);
+            ArrayModel array = ArrayModel.of(PanelMount.of(tiltOrFlat, azimuth, 0.1), latitude);
             SolarDay day = SolarDay.of(latitude, dayOfYear, array.position().plane());
             double globalWh = 1000 * clearness * day.extraterrestrialKwhM2();
-            double[] yield = new double[2 * HourlySplit.HOURS];
+            double[] yield = new double[2 * Unit.HOURS_PER_DAY];
             Arrays.fill(yield, 7);
-            new ArrayDay(day, array, hourly(airC)).fill(clearness, globalWh, yield, HourlySplit.HOURS);
-            for (int hour = 0; hour < HourlySplit.HOURS; hour++) {
+            new ArrayDay(day, array, hourly(airC)).fill(clearness, globalWh, yield, Unit.HOURS_PER_DAY);
+            for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
                 double plain = plain(day, array, hour, clearness, globalWh, hourly(airC)[hour]);
-                assertThat(yield[HourlySplit.HOURS + hour]).isCloseTo(plain, within(1e-12 * plain));
+                assertThat(yield[Unit.HOURS_PER_DAY + hour]).isCloseTo(plain, within(1e-12 * plain));
                 assertThat(yield[hour]).isEqualTo(7);
             }
         }
@@ -47,7 +48,7 @@ class ArrayDayTest {
     }
 
     private static double[] hourly(double airC) {
-        double[] hours = new double[HourlySplit.HOURS];
+        double[] hours = new double[Unit.HOURS_PER_DAY];
         for (int hour = 0; hour < hours.length; hour++) {
             hours[hour] = airC + hour / 4.0;
         }

@@ -3,11 +3,14 @@ package wayside.sizing.solar;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Unit;
 
 /** Glass, heat and power of a panel against printed figures. */
 class ArrayOutputTest {
@@ -34,7 +37,7 @@ class ArrayOutputTest {
     // 43.509 C.
     @Test
     void cellTemperatureAgrees() {
-        double rise = CellTemperature.of("open-rack").riseKPerWm2(5);
+        double rise = CellTemperature.riseKPerWm2("open-rack", wind(5)).value();
         assertThat(CellTemperature.cellC(20, 900, rise)).isCloseTo(43.509, within(0.001));
     }
 
@@ -42,7 +45,8 @@ class ArrayOutputTest {
     // 20 + 900 exp(-2.81 - 0.0455) = 71.8 C.
     @Test
     void aPanelGluedToTheRoofRunsHot() {
-        double rise = CellTemperature.of(CellTemperature.INSULATED_BACK).riseKPerWm2(1);
+        double rise = CellTemperature.riseKPerWm2(CellTemperature.INSULATED_BACK, wind(1))
+                .value();
         assertThat(CellTemperature.cellC(20, 900, rise)).isCloseTo(71.8, within(0.1));
     }
 
@@ -69,12 +73,31 @@ class ArrayOutputTest {
     @ParameterizedTest
     @CsvSource({"-10, 0.69", "25, 0.79", "45, 0.87", "60, 0.93"})
     void shareWithoutATrackerAgrees(double cellC, double share) {
-        assertThat(ArrayOutput.pwmShare(13.6, 18, -0.0042, cellC)).isCloseTo(share, within(0.005));
+        assertThat(untracked(cellC)).isCloseTo(share, within(0.005));
     }
 
     @Test
     void aMeltingPanelGivesNothingRatherThanLessThanNothing() {
         assertThat(ArrayOutput.powerW(100, 1000, 500, -0.004, 1)).isZero();
-        assertThat(ArrayOutput.pwmShare(13, 18, -0.0042, 400)).isZero();
+        assertThat(untracked(400)).isZero();
+    }
+
+    private static double untracked(double cellC) {
+        ModuleFigures module = new ModuleFigures(
+                value(22, Unit.VOLT),
+                value(18, Unit.VOLT),
+                value(6, Unit.AMPERE),
+                Optional.empty(),
+                Optional.of(value(-0.0042, Unit.PER_KELVIN)));
+        return UntrackedShare.at(value(cellC, Unit.CELSIUS), value(1, Unit.COUNT), module, value(12, Unit.VOLT))
+                .value();
+    }
+
+    private static Derived wind(double metresPerSecond) {
+        return value(metresPerSecond, Unit.METRE_PER_SECOND);
+    }
+
+    private static Derived value(double value, Unit unit) {
+        return Derived.given("test", value, unit, "/test");
     }
 }

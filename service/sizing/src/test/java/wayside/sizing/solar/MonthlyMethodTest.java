@@ -63,7 +63,7 @@ class MonthlyMethodTest {
                     .under(new Sky.DailyIrradiation(HORIZONTAL[month - 1] / 3.6))
                     .at(new Ambient(10, 10));
             double ours = 3.6
-                    * SolarMonth.of(stay, 0, PanelMount.of(60, 180, 0), "/panel")
+                    * SolarMonth.of(stay, 0, PanelMount.of(60, 180, 0))
                             .planeKwhM2()
                             .value();
             double share = month <= 9 ? 1.0 / 12 : 0.23;

@@ -14,6 +14,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Unit;
 
 /**
  * A second opinion on the hourly chain: figures made with pvlib 0.13.1 by the script beside them, twelve places, four seasons,
@@ -109,7 +111,9 @@ class SecondOpinionTest {
                     .as(hour.day())
                     .isCloseTo(hour.number(13), within(0.2));
             assertThat(IncidenceModifier.fresnel(cosI)).isCloseTo(hour.number(14), within(1e-4));
-            double rise = CellTemperature.of(CellTemperature.INSULATED_BACK).riseKPerWm2(1);
+            double rise = CellTemperature.riseKPerWm2(
+                            CellTemperature.INSULATED_BACK, Derived.given("wind", 1, Unit.METRE_PER_SECOND, "/test"))
+                    .value();
             double cell = CellTemperature.cellC(20, hour.number(12), rise);
             assertThat(cell).isCloseTo(hour.number(15), within(0.001));
             assertThat(ArrayOutput.powerW(100, hour.number(12), cell, -0.004, 1))

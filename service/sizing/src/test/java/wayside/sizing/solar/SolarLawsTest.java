@@ -9,6 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
 import wayside.sizing.brief.Sky;
@@ -17,7 +18,7 @@ import wayside.sizing.brief.Stay;
 /** What must hold for every place, month and panel. */
 class SolarLawsTest {
     private static SolarMonth month(Stay stay, PanelMount panel) {
-        return SolarMonth.of(stay, 0, panel, "/system/panel");
+        return SolarMonth.of(stay, 0, panel);
     }
 
     @Property(tries = 500)
@@ -60,7 +61,8 @@ class SolarLawsTest {
             @ForAll @DoubleRange(min = 0, max = 30) double tilt,
             @ForAll @DoubleRange(min = 0, max = 0.75) double clearness) {
         Stay stay = Stay.of(Place.of(latitude, 20), month, 1).at(new Ambient(10, 8));
-        PanelMount panel = new PanelMount(OptionalDouble.of(tilt), OptionalDouble.empty(), OptionalDouble.of(0));
+        PanelMount panel =
+                new PanelMount(At.ROOT, OptionalDouble.of(tilt), OptionalDouble.empty(), OptionalDouble.of(0));
         double less = month(stay.under(new Sky.Clearness(clearness)), panel)
                 .planeKwhM2()
                 .value();

@@ -15,8 +15,6 @@ import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Unit;
 
 class StringWindowTest {
-    private static final String PATH = "/module";
-
     // Source: trade manual on charge controllers, worked example: module of 33.2 V open circuit, +0.12 V per kelvin
     // below 25 C, record low -29 C: printed 39.68 V; 79.36, 119.04, 158.72 V for two, three, four; three fit a limit of
     // 150 V.
@@ -62,7 +60,7 @@ class StringWindowTest {
     // Source: NFPA 70-2020, 690.8(A)(1) and (B)(1): 1.25 Isc and 1.5625 Isc.
     @Test
     void reckonsWithMoreThanTheLabelsCurrent() {
-        ModuleFigures module = ModuleFigures.of(new SolarModule(40, 33, 10, OptionalDouble.empty()), PATH);
+        ModuleFigures module = ModuleFigures.of(new SolarModule(40, 33, 10, OptionalDouble.empty()));
         Derived two = Derived.given("strings", 2, Unit.COUNT, "/parallel");
         assertThat(StringWindow.maximumCurrentA(module, two).value()).isCloseTo(25, within(1e-12));
         assertThat(StringWindow.conductorCurrentA(module, two).value()).isCloseTo(31.25, within(1e-12));
@@ -104,11 +102,10 @@ class StringWindowTest {
     private static StringWindow window(
             SolarModule module, double coldestC, double hottestC, double controllerV, double chargingV) {
         return StringWindow.of(
-                ModuleFigures.of(module, PATH),
+                ModuleFigures.of(module),
                 Derived.given("coldest morning", coldestC, Unit.CELSIUS, "/coldestC"),
                 Derived.given("hottest cell", hottestC, Unit.CELSIUS, "/hottestC"),
                 Derived.given("controller limit", controllerV, Unit.VOLT, "/controllerV"),
-                Derived.given("charging voltage", chargingV, Unit.VOLT, "/chargingV"),
-                PATH);
+                Derived.given("charging voltage", chargingV, Unit.VOLT, "/chargingV"));
     }
 }

@@ -83,15 +83,7 @@ class BatterySizingTest {
     // Source: RV book, two ampere-hours of bank for each ampere into the inverter: 1,200 W at 12 V are 100 A, 200 Ah.
     @Test
     void aHardInverterAsksForALargerBank() {
-        BatteryNeed small = need(100, 1, 0, WARM_C, 12);
-        BatteryNeed hard = new BatteryNeed(
-                small.dailyWh(),
-                small.autonomyDays(),
-                small.margin(),
-                small.coldC(),
-                small.steadyPowerW(),
-                given(1200, Unit.WATT),
-                small.busVoltageV());
+        BatteryNeed hard = atPower(need(100, 1, 0, WARM_C, 12), 0, 1200);
         assertThat(BatterySizing.nominalEnergyWh(ChemistryData.of(Chemistry.AGM), hard)
                                 .value()
                         / 12)
@@ -101,11 +93,28 @@ class BatterySizingTest {
     // The bank found at a rate gives, by Peukert's law, just the energy asked for.
     @Property
     void theBankAtARateGivesWhatWasAsked(
-            @ForAll @DoubleRange(min = 100, max = 20000) double slowWh,
-            @ForAll @DoubleRange(min = 1, max = 3000) double powerW,
-            @ForAll @DoubleRange(min = 1, max = 1.3) double exponent) {
-        double nominal = BatterySizing.atRateWh(slowWh, powerW, 20, exponent);
-        assertThat(nominal * Peukert.share(powerW * 20 / nominal, exponent)).isCloseTo(slowWh, within(1e-6 * slowWh));
+            @ForAll Chemistry chemistry,
+            @ForAll @DoubleRange(min = 50, max = 10000) double dailyWh,
+            @ForAll @DoubleRange(min = 1, max = 3000) double powerW) {
+        ChemistryData data = ChemistryData.of(chemistry);
+        BatteryNeed slow = need(dailyWh, 2, 0, WARM_C, 12);
+        double slowWh = BatterySizing.nominalEnergyWh(data, slow).value();
+        double nominalWh =
+                BatterySizing.nominalEnergyWh(data, atPower(slow, powerW, 0)).value();
+        double multiple = powerW * data.ratedHours().value() / nominalWh;
+        double left = Peukert.share(multiple, data.peukertExponent().value());
+        assertThat(nominalWh * left).isCloseTo(slowWh, within(1e-6 * slowWh));
+    }
+
+    private static BatteryNeed atPower(BatteryNeed need, double steadyW, double peakW) {
+        return new BatteryNeed(
+                need.dailyWh(),
+                need.autonomyDays(),
+                need.margin(),
+                need.coldC(),
+                given(steadyW, Unit.WATT),
+                given(peakW, Unit.WATT),
+                need.busVoltageV());
     }
 
     @Property

@@ -42,8 +42,8 @@ class ChargeAcceptanceTest {
     @Test
     void agreesWithAMeasuredRecharge() {
         double knee = FLOODED.chargeKnee().value();
-        double early = ChargeAcceptance.fullAt(knee, 0.2, 0.01);
-        double late = ChargeAcceptance.fullAt(knee, 0.2, 0.005);
+        double early = 1 - (1 - knee) * 0.01 / 0.2;
+        double late = 1 - (1 - knee) * 0.005 / 0.2;
         assertThat(hours(0.5, early, 15)).isLessThan(6.97);
         assertThat(hours(0.5, late, 15)).isGreaterThan(6.97);
     }

@@ -1,17 +1,19 @@
 package wayside.sizing.trace;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class DerivationTest {
+    private static final Expression DAILY = Expression.definition("E = P h");
+
     private final Derived power = Derived.given("lamp: power", 5, Unit.WATT, "/loads/0/powerW");
     private final Derived hours =
-            Derived.assumed("lamp: hours", 4, Unit.HOUR, "/loads/0/hoursPerDay", "Evenings", Source.commonPractice());
-    private final Derived energy = Derived.computed(
-            "lamp: energy", 20, Unit.WATT_HOUR, Formula.definition("E = P h"), power.as("P"), hours.as("h"));
+            Derived.byDefault("lamp: hours", 4, Unit.HOUR, "/loads/0/hoursPerDay", "Evenings", Source.commonPractice());
+    private final Derived energy = DAILY.value("lamp: energy", Unit.WATT_HOUR, power.as("P"), hours.as("h"));
 
     @Test
     void everyStepComesAfterTheStepsItUses() {
@@ -22,8 +24,8 @@ class DerivationTest {
 
     @Test
     void aSharedValueIsOneStep() {
-        Derived twice = Derived.computed(
-                "two lamps", 40, Unit.WATT_HOUR, Formula.definition("E + E"), energy.as("E"), energy.as("E"));
+        Derived twice =
+                Expression.definition("T = sum(E)").value("two lamps", Unit.WATT_HOUR, energy.as("E"), energy.as("E"));
         assertThat(Derivation.of(List.of(twice, energy)).steps()).hasSize(4);
     }
 
@@ -31,10 +33,10 @@ class DerivationTest {
     void aTableRowReadTwiceIsOneStep() {
         Derived first = row();
         Derived second = row();
-        Derived sum = Derived.computed("sum", 12, Unit.OHM, Formula.definition("R + R"), first.as("R"), second.as("R"));
+        Derived sum = Expression.definition("S = sum(R)").value("sum", Unit.OHM, first.as("R"), second.as("R"));
         Derivation derivation = Derivation.of(List.of(sum));
         assertThat(derivation.steps()).extracting(Step::id).containsExactly("resistance", "sum");
-        assertThat(derivation.findStepId(second)).contains("resistance");
+        assertThat(derivation.stepId(second)).isEqualTo("resistance");
     }
 
     private static Derived row() {
@@ -43,18 +45,16 @@ class DerivationTest {
 
     @Test
     void aSumMadeTwiceFromTheSameIsOneStep() {
-        Derived again = Derived.computed(
-                "lamp: energy", 20, Unit.WATT_HOUR, Formula.definition("E = P h"), power.as("P"), hours.as("h"));
+        Derived again = DAILY.value("lamp: energy", Unit.WATT_HOUR, power.as("P"), hours.as("h"));
         Derivation derivation = Derivation.of(List.of(energy, again));
         assertThat(derivation.steps()).hasSize(3);
-        assertThat(derivation.findStepId(again)).contains("lamp-energy");
+        assertThat(derivation.stepId(again)).isEqualTo("lamp-energy");
     }
 
     @Test
     void whatDiffersInOneThingStaysASecondStep() {
         Derived otherHours = Derived.given("lamp: hours", 4, Unit.HOUR, "/loads/0/hoursPerDay");
-        Derived sameResult = Derived.computed(
-                "lamp: energy", 20, Unit.WATT_HOUR, Formula.definition("E = P h"), power.as("P"), otherHours.as("h"));
+        Derived sameResult = DAILY.value("lamp: energy", Unit.WATT_HOUR, power.as("P"), otherHours.as("h"));
         assertThat(Derivation.of(List.of(energy, sameResult)).steps())
                 .extracting(Step::id)
                 .containsExactly("lamp-power", "lamp-hours", "lamp-energy", "lamp-hours-2", "lamp-energy-2");
@@ -62,10 +62,10 @@ class DerivationTest {
 
     @Test
     void twoDefaultsOfOneValueAreTwoAssumptions() {
-        Derived second = Derived.assumed(
+        Derived second = Derived.byDefault(
                 "lamp: hours", 4, Unit.HOUR, "/loads/1/hoursPerDay", "Evenings", Source.commonPractice());
         assertThat(Derivation.of(List.of(hours, second)).assumptions())
-                .extracting(Assumption::field)
+                .extracting(assumption -> assumption.field().orElseThrow())
                 .containsExactly("/loads/0/hoursPerDay", "/loads/1/hoursPerDay");
     }
 
@@ -86,18 +86,18 @@ class DerivationTest {
     void everyDefaultBecomesAnAssumptionOnce() {
         Derivation derivation = Derivation.of(List.of(energy, hours));
         assertThat(derivation.assumptions()).singleElement().satisfies(assumption -> {
-            assertThat(assumption.field()).isEqualTo("/loads/0/hoursPerDay");
+            assertThat(assumption.field()).contains("/loads/0/hoursPerDay");
             assertThat(assumption.value()).isEqualTo("4");
-            assertThat(assumption.unit()).contains(Unit.HOUR);
+            assertThat(assumption.quantity()).contains(Quantity.of(4, Unit.HOUR));
         });
     }
 
     @Test
     void findsTheStepOfAValue() {
         Derivation derivation = Derivation.of(List.of(energy));
-        assertThat(derivation.findStepId(energy)).contains("lamp-energy");
-        assertThat(derivation.findStepId(Derived.given("other", 1, Unit.WATT, "/x")))
-                .isEmpty();
+        assertThat(derivation.stepId(energy)).isEqualTo("lamp-energy");
+        Derived other = Derived.given("other", 1, Unit.WATT, "/x");
+        assertThatNullPointerException().isThrownBy(() -> derivation.stepId(other));
     }
 
     @Test

@@ -17,19 +17,25 @@ class CopperResistanceTest {
     @ParameterizedTest
     @CsvSource({"5, 1.064", "20, 1", "75, 0.820"})
     void agreesWithTheTemperatureFactorsOfTheCableStandard(double temperatureC, double factor) {
-        assertThat(1 / CopperResistance.ratio(temperatureC)).isCloseTo(factor, within(0.003 * factor));
+        double warmed = CopperResistance.from20C("warmed", ohmPerKm(1), celsius(temperatureC))
+                .value();
+        assertThat(1 / warmed).isCloseTo(factor, within(0.003 * factor));
     }
 
     @Property
-    void bringsAResistanceThereAndBackAgain(
+    void isTheSameFromEitherTable(
             @ForAll @DoubleRange(min = 0.05, max = 40) double ohmPerKm,
-            @ForAll @DoubleRange(min = -40, max = 150) double fromC,
-            @ForAll @DoubleRange(min = -40, max = 150) double toC) {
-        Derived from = celsius(fromC);
-        Derived to = celsius(toC);
-        Derived known = Derived.given("known", ohmPerKm, Unit.OHM_PER_KM, "/test");
-        Derived there = CopperResistance.at("there", known, from, to);
-        assertThat(CopperResistance.at("back", there, to, from).value()).isCloseTo(ohmPerKm, within(1e-9 * ohmPerKm));
+            @ForAll @DoubleRange(min = -40, max = 150) double temperatureC) {
+        Derived to = celsius(temperatureC);
+        Derived at75C = CopperResistance.from20C("warm", ohmPerKm(ohmPerKm), celsius(75));
+        double straight =
+                CopperResistance.from20C("straight", ohmPerKm(ohmPerKm), to).value();
+        double roundAbout = CopperResistance.from75C("round about", at75C, to).value();
+        assertThat(roundAbout).isCloseTo(straight, within(1e-9 * ohmPerKm));
+    }
+
+    private static Derived ohmPerKm(double value) {
+        return Derived.given("known", value, Unit.OHM_PER_KM, "/test");
     }
 
     private static Derived celsius(double value) {

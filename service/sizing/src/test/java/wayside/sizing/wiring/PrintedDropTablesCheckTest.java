@@ -15,6 +15,7 @@ import wayside.sizing.trace.Unit;
 
 /** The voltage-drop rule of the small-craft set against printed conductor tables. */
 class PrintedDropTablesCheckTest {
+    private static final ConductorLabels LABELS = new ConductorLabels("lamp", "any");
     private static final RuleSet RULES = RuleSets.of("abyc-e11");
     private static final Derived ANY_TEMPERATURE = Derived.given("copper", 30, Unit.CELSIUS, "/test");
     private static final ReferenceTable TABLE_8 = ReferenceTables.table("nfpa70-2023/chapter-9-table-8");
@@ -88,14 +89,14 @@ class PrintedDropTablesCheckTest {
     }
 
     private static String thinnestByRules(PrintedDropCell cell) {
-        return thinnest(
-                cell, gauge -> RULES.resistanceOhmPerKm(gauge, ANY_TEMPERATURE).value());
+        return thinnest(cell, gauge -> RULES.resistanceOhmPerKm(LABELS, gauge, ANY_TEMPERATURE)
+                .value());
     }
 
     private static String thinnest(PrintedDropCell cell, ToDoubleFunction<Gauge> ohmPerKm) {
         return RULES.gauges().stream()
-                .filter(gauge -> VoltageDrop.volts(cell.roundTripM(), cell.currentA(), ohmPerKm.applyAsDouble(gauge), 1)
-                        <= cell.allowedV())
+                .filter(gauge ->
+                        cell.roundTripM() * cell.currentA() * ohmPerKm.applyAsDouble(gauge) / 1000 <= cell.allowedV())
                 .findFirst()
                 .map(Gauge::awg)
                 .orElse("none of the series");

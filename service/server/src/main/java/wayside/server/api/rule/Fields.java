@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.Coded;
 
@@ -23,33 +24,17 @@ record Fields(List<String> names) {
 
     /** Those that are not null, in the rule's order. */
     List<String> given(Record record) {
-        Map<String, RecordComponent> components =
-                COMPONENTS.computeIfAbsent(record.getClass(), Fields::componentsByName);
-        return names.stream()
-                .filter(name -> value(record, components.get(name)) != null)
-                .toList();
+        return names.stream().filter(name -> value(record, name) != null).toList();
     }
 
     /** Those numbers that are given, in the rule's order. */
     List<Double> numbers(Record record) {
-        Map<String, RecordComponent> components =
-                COMPONENTS.computeIfAbsent(record.getClass(), Fields::componentsByName);
-        return names.stream()
-                .map(name -> value(record, components.get(name)))
-                .filter(Double.class::isInstance)
-                .map(Double.class::cast)
-                .toList();
+        return values(record, Double.class).toList();
     }
 
     /** The codes of those enumerations that are given. */
     List<String> codes(Record record) {
-        Map<String, RecordComponent> components =
-                COMPONENTS.computeIfAbsent(record.getClass(), Fields::componentsByName);
-        return names.stream()
-                .map(name -> value(record, components.get(name)))
-                .filter(Coded.class::isInstance)
-                .map(code -> ((Coded) code).code())
-                .toList();
+        return values(record, Coded.class).map(Coded::code).toList();
     }
 
     String either() {
@@ -68,12 +53,33 @@ record Fields(List<String> names) {
         return false;
     }
 
+    private <T> Stream<T> values(Record record, Class<T> type) {
+        return names.stream()
+                .map(name -> value(record, name))
+                .filter(type::isInstance)
+                .map(type::cast);
+    }
+
     private static Map<String, RecordComponent> componentsByName(Class<?> type) {
         return Arrays.stream(type.getRecordComponents())
                 .collect(Collectors.toMap(RecordComponent::getName, Function.identity()));
     }
 
-    private static @Nullable Object value(Record record, @Nullable RecordComponent component) {
+    /** Of a field, or of one within another: {@code target/chanceOfRunningFlat}. */
+    private static @Nullable Object value(Record record, String name) {
+        int within = name.indexOf('/');
+        if (within < 0) {
+            return own(record, name);
+        }
+        return own(record, name.substring(0, within)) instanceof Record inner
+                ? value(inner, name.substring(within + 1))
+                : null;
+    }
+
+    private static @Nullable Object own(Record record, String name) {
+        RecordComponent component = COMPONENTS
+                .computeIfAbsent(record.getClass(), Fields::componentsByName)
+                .get(name);
         if (component == null) {
             throw new IllegalStateException("A rule on " + record.getClass() + " names a field that it doesn't have");
         }

@@ -18,7 +18,7 @@ import java.lang.annotation.Target;
 public @interface OnlyWith {
     String[] value();
 
-    /** The field beside which they mean something. */
+    /** The field beside which they mean something; one within another is {@code target/chanceOfRunningFlat}. */
     String beside();
 
     /** The code that it must have; any value when left open. */

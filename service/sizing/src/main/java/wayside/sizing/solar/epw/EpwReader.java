@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import wayside.sizing.brief.Place;
 import wayside.sizing.solar.SolarCalendar;
+import wayside.sizing.trace.Unit;
 
 /**
  * Reads a typical year line by line. Only what a sizing needs is kept: place, global and diffuse irradiation, air temperature.
@@ -91,7 +92,7 @@ public final class EpwReader {
      */
     private void requireZoneAtLongitude(EpwRecord record) {
         double solarHours = place.longitude() / DEGREES_PER_HOUR;
-        if (Math.abs(Math.IEEEremainder(zoneHours - solarHours, 24)) > FARTHEST_ZONE_HOURS) {
+        if (Math.abs(Math.IEEEremainder(zoneHours - solarHours, Unit.HOURS_PER_DAY)) > FARTHEST_ZONE_HOURS) {
             throw fault(String.format(
                     Locale.ROOT,
                     "time zone (cell 9) must lie within %.0f hours of the sun's own, which at the longitude %s is %+.1f;"

@@ -1,10 +1,13 @@
 package wayside.sizing.solar.epw;
 
+import java.util.OptionalDouble;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.At;
 import wayside.sizing.brief.Sky;
 import wayside.sizing.solar.Extraterrestrial;
 import wayside.sizing.solar.SolarCalendar;
 import wayside.sizing.solar.SunGeometry;
+import wayside.sizing.trace.Unit;
 
 /**
  * Means of a month of a typical year.
@@ -17,8 +20,6 @@ import wayside.sizing.solar.SunGeometry;
  */
 public record TypicalMonth(
         double irradiationKwhM2, double clearness, double clearnessSpread, double meanC, double dailySwingK) {
-    private static final int HOURS_A_DAY = 24;
-
     /**
      * The means of a month.
      *
@@ -34,14 +35,14 @@ public record TypicalMonth(
         return sums.means(days);
     }
 
-    /** As a request would state it. */
-    public Sky sky() {
-        return new Sky.DailyIrradiation(irradiationKwhM2);
+    /** As a request would state it there. */
+    public Sky sky(At at) {
+        return new Sky.DailyIrradiation(at, irradiationKwhM2);
     }
 
-    /** As a request would state it. */
-    public Ambient ambient() {
-        return new Ambient(meanC, dailySwingK);
+    /** As a request would state it there. */
+    public Ambient ambient(At at) {
+        return new Ambient(at, meanC, OptionalDouble.of(dailySwingK));
     }
 
     private static final class Sums {
@@ -56,7 +57,7 @@ public record TypicalMonth(
             double low = Double.POSITIVE_INFINITY;
             double high = Double.NEGATIVE_INFINITY;
             double sun = 0;
-            for (int hour = HOURS_A_DAY * (n - 1); hour < HOURS_A_DAY * n; hour++) {
+            for (int hour = Unit.HOURS_PER_DAY * (n - 1); hour < Unit.HOURS_PER_DAY * n; hour++) {
                 sun += year.globalWm2(hour) / 1000;
                 temperature += year.airC(hour);
                 low = Math.min(low, year.airC(hour));
@@ -80,7 +81,7 @@ public record TypicalMonth(
                     irradiation / days,
                     extraterrestrial > 0 ? irradiation / extraterrestrial : 0,
                     Math.sqrt(Math.max(0, clearnessSquared / days - mean * mean)),
-                    temperature / (HOURS_A_DAY * days),
+                    temperature / (Unit.HOURS_PER_DAY * days),
                     swing / days);
         }
     }

@@ -4,14 +4,13 @@ import wayside.sizing.brief.Place;
 import wayside.sizing.solar.Erbs;
 import wayside.sizing.solar.Extraterrestrial;
 import wayside.sizing.solar.SunGeometry;
+import wayside.sizing.trace.Unit;
 
 /**
  * The 8760 hours of a typical year at a place. Hour 0 runs from midnight to one o'clock on 1 January, standard time of the
  * file's zone, no daylight saving.
  */
 public final class TypicalYear {
-    private static final int HOURS_A_DAY = 24;
-
     private final Place place;
     private final double zoneHours;
     private final double[] globalWm2;
@@ -48,7 +47,7 @@ public final class TypicalYear {
 
     /** Day of the year, 1 to 365. */
     public static int dayOfYear(int hourOfYear) {
-        return hourOfYear / HOURS_A_DAY + 1;
+        return hourOfYear / Unit.HOURS_PER_DAY + 1;
     }
 
     /**
@@ -61,7 +60,7 @@ public final class TypicalYear {
      */
     public double hourAngle(int hourOfYear) {
         double east = Math.toRadians(place.longitude() - 15 * zoneHours);
-        return SunGeometry.hourAngle(hourOfYear % HOURS_A_DAY)
+        return SunGeometry.hourAngle(hourOfYear % Unit.HOURS_PER_DAY)
                 + east
                 + SunGeometry.equationOfTime(dayOfYear(hourOfYear));
     }

@@ -1,0 +1,59 @@
+package wayside.sizing.journey;
+
+import java.util.function.Predicate;
+import wayside.sizing.brief.Load;
+import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.demand.HourlyShares;
+import wayside.sizing.demand.LoadDemand;
+import wayside.sizing.ledger.HourlyUses;
+import wayside.sizing.trace.Unit;
+
+/** A day's budget by the hour, what must not stop apart from what may. It adds up to the budget's own day. */
+public record HourlyDemand(HourlyUses essential, HourlyUses other) {
+    static HourlyDemand of(EnergyBudget budget) {
+        boolean inverterMatters = budget.demand().loads().stream()
+                .anyMatch(d -> d.load().isAc() && d.load().isEssential());
+        return new HourlyDemand(
+                uses(budget, Load::isEssential, inverterMatters, true),
+                uses(budget, load -> !load.isEssential(), !inverterMatters, false));
+    }
+
+    /** All that the day takes out of the bus [Wh]. */
+    double dailyWh() {
+        return essential.loadsWh()
+                + essential.inverterWh()
+                + essential.standbyWh()
+                + other.loadsWh()
+                + other.inverterWh();
+    }
+
+    /** Conversion loss follows the AC loads; standing by is spread evenly. */
+    private static HourlyUses uses(EnergyBudget budget, Predicate<Load> mine, boolean idle, boolean standby) {
+        double[] loads = new double[Unit.HOURS_PER_DAY];
+        double[] inverter = new double[Unit.HOURS_PER_DAY];
+        double[] own = new double[Unit.HOURS_PER_DAY];
+        double conversion = conversionShare(budget);
+        for (LoadDemand demand : budget.demand().loads()) {
+            if (mine.test(demand.load())) {
+                double[] shares = HourlyShares.of(demand.load());
+                for (int hour = 0; hour < loads.length; hour++) {
+                    double watts = shares[hour] * demand.dailyEnergyWh().value();
+                    loads[hour] += watts;
+                    inverter[hour] += demand.load().isAc() ? watts * conversion : 0;
+                }
+            }
+        }
+        double idleW = idle ? budget.inverterLoss().map(l -> l.idleWh().value()).orElse(0.0) / loads.length : 0;
+        for (int hour = 0; hour < loads.length; hour++) {
+            inverter[hour] += idleW;
+            own[hour] = standby ? budget.standbyWh().value() / loads.length : 0;
+        }
+        return new HourlyUses(loads, inverter, own);
+    }
+
+    private static double conversionShare(EnergyBudget budget) {
+        double energy = budget.demand().ac().dailyEnergyWh().value();
+        double loss = budget.inverterLoss().map(l -> l.conversionWh().value()).orElse(0.0);
+        return energy > 0 ? loss / energy : 0;
+    }
+}

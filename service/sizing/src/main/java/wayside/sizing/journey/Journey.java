@@ -1,0 +1,198 @@
+package wayside.sizing.journey;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import wayside.sizing.brief.BankPlacement;
+import wayside.sizing.brief.EnduranceBrief;
+import wayside.sizing.brief.EnergyBrief;
+import wayside.sizing.brief.PanelMount;
+import wayside.sizing.brief.Sampling;
+import wayside.sizing.brief.SystemBrief;
+import wayside.sizing.brief.Trip;
+import wayside.sizing.ledger.LedgerDay;
+import wayside.sizing.ledger.Weather;
+import wayside.sizing.storage.BankPlace;
+import wayside.sizing.trace.Assumption;
+import wayside.sizing.trace.Derived;
+
+/**
+ * A trip made ready once, for all who size or simulate with it. A trip that differs in one thing is derived from it, and keeps
+ * all that this thing does not touch.
+ *
+ * @param trip as asked
+ * @param energy what a day takes, as asked
+ * @param panel as it was given
+ * @param sampling how the runs are drawn
+ * @param source of its weather
+ * @param offsetK how much warmer than the air the bank stands [K]
+ * @param uncertainty of the stays' skies
+ * @param stays in the order of the trip
+ */
+public record Journey(
+        Trip trip,
+        EnergyBrief energy,
+        PanelMount panel,
+        Sampling sampling,
+        WeatherSource source,
+        Derived offsetK,
+        SkyUncertainty uncertainty,
+        List<JourneyStay> stays) {
+    public Journey {
+        stays = List.copyOf(stays);
+    }
+
+    /** The trip that a system is sized for, in weather drawn from what its months are like. */
+    public static Journey of(SystemBrief brief) {
+        return of(
+                brief.trip(),
+                brief.energy(),
+                brief.system().panel(),
+                brief.system().bankPlacement(),
+                brief.sampling(),
+                WeatherSource.DRAWN);
+    }
+
+    /** The trip that a system must last. */
+    public static Journey of(EnduranceBrief brief, WeatherSource source) {
+        return of(
+                brief.trip(), brief.energy(), brief.system().panel(), brief.bankPlacement(), brief.sampling(), source);
+    }
+
+    private static Journey of(
+            Trip trip,
+            EnergyBrief energy,
+            PanelMount panel,
+            BankPlacement placement,
+            Sampling sampling,
+            WeatherSource source) {
+        Derived offset = BankPlace.offsetK(placement);
+        List<JourneyStay> stays = JourneyStay.all(trip, energy, panel, offset);
+        SkyUncertainty uncertainty = SkyUncertainty.of(
+                sampling, stays.stream().map(JourneyStay::month).toList());
+        return new Journey(trip, energy, panel, sampling, source, offset, uncertainty, stays);
+    }
+
+    /** The same trip with other loads, or another use of the inverter. */
+    public Journey taking(EnergyBrief other) {
+        return new Journey(
+                trip, other, panel, sampling, source, offsetK, uncertainty, JourneyStay.taking(other, stays));
+    }
+
+    /** The same trip with some more hours of driving and at a hookup each day, as far as a day has them [h]. */
+    public Journey travelling(double moreDriving, double moreHookup) {
+        return with(stays.stream()
+                .map(stay -> stay.travelling(moreDriving, moreHookup))
+                .toList());
+    }
+
+    /** The same trip with the bank standing so much warmer still [K]. */
+    public Journey warmer(double moreK) {
+        Derived offset = BankPlace.warmerK(offsetK, moreK);
+        List<JourneyStay> warmed =
+                stays.stream().map(stay -> stay.warmedBy(offset)).toList();
+        return new Journey(trip, energy, panel, sampling, source, offset, uncertainty, warmed);
+    }
+
+    /** The same trip with so many nights, as {@link Trip#lasting} has it. */
+    public Journey lasting(int nights) {
+        Trip lasting = trip.lasting(nights);
+        List<JourneyStay> kept = new ArrayList<>();
+        for (int i = 0; i < lasting.stays().size(); i++) {
+            kept.add(stays.get(i).staying(lasting.stays().get(i)));
+        }
+        return new Journey(lasting, energy, panel, sampling, source, offsetK, uncertainty, kept);
+    }
+
+    private Journey with(List<JourneyStay> other) {
+        return new Journey(trip, energy, panel, sampling, source, offsetK, uncertainty, other);
+    }
+
+    /** What a day takes, through the inverter as it stands when loads change that it was chosen for. */
+    public EnergyBrief energyThroughTheInverter() {
+        return energy.through(stays.get(0).budget().inverterAsItIs(energy.inverter()));
+    }
+
+    /** Nominal voltage of the bus [V]. */
+    public Derived busVoltageV() {
+        return stays.get(0).budget().busVoltageV();
+    }
+
+    /** The sun of the trip on its panel, run by run. */
+    public Weather weather() {
+        return weather(panel);
+    }
+
+    /** The same skies over another panel. */
+    public Weather weather(PanelMount other) {
+        return source.over(this, other);
+    }
+
+    /**
+     * The days of the trip, for the ledger.
+     *
+     * @param alternatorW at the bank while driving [W]
+     * @param shoreW at the bank while plugged in [W]
+     */
+    public List<LedgerDay> days(double alternatorW, double shoreW) {
+        return stays.stream()
+                .map(stay -> stay.day(alternatorW, shoreW, source.bankC(stay, offsetK.value())))
+                .toList();
+    }
+
+    /** All that the trip takes out of the bus [Wh]. */
+    public double takenWh() {
+        return stays.stream().mapToDouble(JourneyStay::takenWh).sum();
+    }
+
+    /** The coldest hour that the bank may meet [C]. */
+    public double coldestHourC() {
+        return stays.stream()
+                .flatMap(stay -> Stream.of(source.bankC(stay, offsetK.value())))
+                .flatMapToDouble(Arrays::stream)
+                .min()
+                .orElseThrow();
+    }
+
+    /** The stay whose day takes most. */
+    public JourneyStay highestDemand() {
+        return highestDemandOf(stays.stream()).orElseThrow();
+    }
+
+    /** Of the stays on which the engine runs. */
+    public Optional<JourneyStay> highestDemandDriving() {
+        return highestDemandOf(stays.stream().filter(stay -> stay.drivingHours().value() > 0));
+    }
+
+    /** Of the stays at a hookup. */
+    public Optional<JourneyStay> highestDemandHookedUp() {
+        return highestDemandOf(stays.stream().filter(stay -> stay.hookupHours().value() > 0));
+    }
+
+    private static Optional<JourneyStay> highestDemandOf(Stream<JourneyStay> some) {
+        return some.max(
+                Comparator.comparingDouble(stay -> stay.budget().dailyTotalWh().value()));
+    }
+
+    /** The stay with the coldest bank. */
+    public JourneyStay coldest() {
+        return stays.stream()
+                .min(Comparator.comparingDouble(JourneyStay::coldestBankC))
+                .orElseThrow();
+    }
+
+    /** The stay with the hottest afternoon. */
+    public JourneyStay hottest() {
+        return stays.stream()
+                .max(Comparator.comparingDouble(JourneyStay::hottestAfternoonC))
+                .orElseThrow();
+    }
+
+    /** Where sky and air come from, when they are ours. */
+    public List<Assumption> choices() {
+        return stays.stream().flatMap(stay -> stay.month().choices().stream()).toList();
+    }
+}

@@ -1,0 +1,42 @@
+package wayside.sizing.ledger;
+
+import java.util.List;
+import wayside.sizing.solar.DailyClearness;
+import wayside.sizing.trace.Unit;
+
+/**
+ * Weather drawn day by day from what a month is like: clearness by Bendt's distribution in Herzog's form, successive days alike
+ * as {@link DayChain} makes them, and one factor each on mean and spread for the whole run.
+ */
+public final class ModelWeather implements Weather {
+    private final List<StaySky> stays;
+    private final long seed;
+    private final int hours;
+
+    public ModelWeather(List<StaySky> stays, long seed) {
+        this.stays = List.copyOf(stays);
+        this.seed = seed;
+        hours = Unit.HOURS_PER_DAY * stays.stream().mapToInt(StaySky::nights).sum();
+    }
+
+    @Override
+    public int hours() {
+        return hours;
+    }
+
+    @Override
+    public void fill(int run, double[] yieldWhPerW) {
+        RunRandom random = new RunRandom(seed, run);
+        double year = random.nextNormal();
+        double change = random.nextNormal();
+        DayChain chain = new DayChain(random);
+        int at = 0;
+        for (StaySky stay : stays) {
+            DailyClearness days = stay.days(year, change);
+            for (int night = 0; night < stay.nights(); night++) {
+                stay.fillDay(days.quantile(chain.next()), yieldWhPerW, at);
+                at += Unit.HOURS_PER_DAY;
+            }
+        }
+    }
+}

@@ -1,0 +1,154 @@
+package wayside.sizing.ledger;
+
+/** What became of all the runs. Energies are means over the runs, for the whole trip. */
+public final class Outcome {
+    private final Ledger ledger;
+    private final int hours;
+    private final Totals totals;
+    private final StateBands bands;
+
+    Outcome(Ledger ledger, int hours, Totals totals, StateBands bands) {
+        this.ledger = ledger;
+        this.hours = hours;
+        this.totals = totals;
+        this.bands = bands;
+    }
+
+    public int runs() {
+        return totals.runs;
+    }
+
+    public int hours() {
+        return hours;
+    }
+
+    public int flatRuns() {
+        return totals.flatRuns;
+    }
+
+    /** Share of the runs that run flat. */
+    public double chance() {
+        return (double) totals.flatRuns / totals.runs;
+    }
+
+    public StateBands bands() {
+        return bands;
+    }
+
+    public WorstRun worst() {
+        return totals.worst;
+    }
+
+    /** Essential energy that goes short [Wh]. */
+    public double unmetWh() {
+        return mean(totals.unmetEssentialWh);
+    }
+
+    /** Energy of other loads that is shed [Wh]. */
+    public double shedWh() {
+        return mean(totals.unmetOtherWh);
+    }
+
+    /** Hours in which an essential load goes short [h]. */
+    public double unmetHours() {
+        return mean((double) totals.flatHours);
+    }
+
+    public double solarWh() {
+        return mean(totals.solarWh);
+    }
+
+    public double alternatorWh() {
+        return mean(totals.alternatorWh);
+    }
+
+    public double shoreWh() {
+        return mean(totals.shoreWh);
+    }
+
+    /** Surplus energy of the sun, which nobody took [Wh]. */
+    public double surplusWh() {
+        return mean(totals.surplusWh);
+    }
+
+    /** Into the loads at their plugs [Wh]. */
+    public double loadsWh() {
+        return wanted(Use.LOADS) - mean(totals.unmetLoadsWh);
+    }
+
+    /** Lost in the inverter [Wh]. */
+    public double inverterWh() {
+        return wanted(Use.INVERTER) - mean(totals.unmetInverterWh);
+    }
+
+    /** Outlets, monitor, alarms [Wh]. */
+    public double standbyWh() {
+        return wanted(Use.STANDBY) - mean(totals.unmetStandbyWh);
+    }
+
+    /** Lost in the bank: into it, out of it, by standing [Wh]. */
+    public double storageLossWh() {
+        return mean(totals.storageLossWh);
+    }
+
+    /** What the bank holds more at the end than at the start; negative when it was drawn down [Wh]. */
+    public double storeGainWh() {
+        return mean(totals.endWh - totals.beginWh);
+    }
+
+    /** The largest energy-balance error of any run [Wh]. */
+    public double worstImbalanceWh() {
+        return totals.worstImbalance;
+    }
+
+    /** Energy out of the cells over the bank's energy [1]. */
+    public double equivalentCycles() {
+        return mean(totals.withdrawnWh) / ledger.bank.energyWh;
+    }
+
+    /** Deepest discharge of any run [share]. */
+    public double deepestShare() {
+        return totals.deepestShare;
+    }
+
+    /** Mean over the runs of the deepest discharge [share]. */
+    public double usualDeepestShare() {
+        return mean(totals.deepestSum);
+    }
+
+    /** Hours in which charge was on offer and the cold kept it out [h]. */
+    public double coldHours() {
+        return mean((double) totals.coldHours);
+    }
+
+    /** What the bank would have taken in them [Wh]. */
+    public double coldRefusedWh() {
+        return mean(totals.coldRefusedWh);
+    }
+
+    private enum Use {
+        LOADS,
+        INVERTER,
+        STANDBY
+    }
+
+    private double wanted(Use use) {
+        double sum = 0;
+        for (LedgerDay day : ledger.days) {
+            sum += day.nights() * (of(day.essential, use) + of(day.other, use));
+        }
+        return sum;
+    }
+
+    private static double of(HourlyUses uses, Use use) {
+        return switch (use) {
+            case LOADS -> uses.loadsWh();
+            case INVERTER -> uses.inverterWh();
+            case STANDBY -> uses.standbyWh();
+        };
+    }
+
+    private double mean(double sum) {
+        return sum / totals.runs;
+    }
+}

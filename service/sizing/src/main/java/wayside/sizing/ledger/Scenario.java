@@ -1,0 +1,33 @@
+package wayside.sizing.ledger;
+
+import java.util.List;
+import wayside.sizing.storage.ChemistryData;
+
+/**
+ * A system on its trip, in the plain figures of the ledger: what may be changed to see what it does.
+ *
+ * @param nominalWh rated energy of the bank [Wh]
+ * @param ageShare what age has left of it
+ * @param solarW rated power of the array [W]
+ * @param startShare state of charge at the first midnight
+ */
+public record Scenario(
+        List<LedgerDay> days, ChemistryData data, double nominalWh, double ageShare, double solarW, double startShare) {
+    public Scenario {
+        days = List.copyOf(days);
+    }
+
+    public Ledger ledger() {
+        double ratio =
+                data.meanChargeCellVoltageV().value() / data.cellVoltageV().value();
+        return new Ledger(days, new LedgerBank(data, nominalWh, ageShare, ratio), solarW, startShare);
+    }
+
+    public Scenario withSolar(double newSolarW) {
+        return new Scenario(days, data, nominalWh, ageShare, newSolarW, startShare);
+    }
+
+    public Scenario withBank(double newNominalWh) {
+        return new Scenario(days, data, newNominalWh, ageShare, solarW, startShare);
+    }
+}

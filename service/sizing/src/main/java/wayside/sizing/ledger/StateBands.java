@@ -1,0 +1,80 @@
+package wayside.sizing.ledger;
+
+import java.util.stream.IntStream;
+
+/**
+ * The state of charge of every run at up to a thousand moments of the trip, in steps of 1/4000, and what shares of the runs lie
+ * below. Long trips and many runs are thinned to every so many hours.
+ */
+public final class StateBands {
+    private static final int MOST_POINTS = 1000;
+    private static final int MOST_STATES = 4_000_000;
+    private static final int STEPS = 4000;
+
+    private final int runs;
+    private final int every;
+    private final int points;
+    private final short[] states;
+
+    StateBands(int runs, int hours) {
+        this.runs = runs;
+        int most = Math.max(1, Math.min(MOST_POINTS, MOST_STATES / runs));
+        every = (hours + most - 1) / most;
+        points = hours / every;
+        states = new short[runs * points];
+    }
+
+    /**
+     * Takes in a run.
+     *
+     * @param storeWh what the bank holds after each hour [Wh]
+     * @param energyWh of the full bank [Wh]
+     */
+    void record(int run, double[] storeWh, double energyWh) {
+        double stepsPerWh = STEPS / energyWh;
+        for (int point = 0; point < points; point++) {
+            double steps = storeWh[(point + 1) * every - 1] * stepsPerWh;
+            states[point + run * points] = (short) (steps + 0.5);
+        }
+    }
+
+    /** Hours since the first midnight of each moment. */
+    public int[] hours() {
+        return IntStream.rangeClosed(1, points).map(point -> point * every).toArray();
+    }
+
+    /**
+     * The states that shares of the runs do not exceed: one row for each share, by moment.
+     *
+     * @param shares 0 to 1
+     */
+    public double[][] quantiles(double... shares) {
+        double[][] result = new double[shares.length][points];
+        IntStream.range(0, points).parallel().forEach(point -> {
+            int[] counts = counts(point);
+            for (int i = 0; i < shares.length; i++) {
+                long place = Math.round(shares[i] * (runs - 1));
+                result[i][point] = (double) stepAt(place, counts) / STEPS;
+            }
+        });
+        return result;
+    }
+
+    /** How many runs stand on each step: counting is cheaper than sorting. */
+    private int[] counts(int point) {
+        int[] counts = new int[STEPS + 1];
+        for (int run = 0; run < runs; run++) {
+            counts[states[point + run * points]]++;
+        }
+        return counts;
+    }
+
+    /** The step of the run in this place, from 0, if all stood in line by their state. */
+    private static int stepAt(long place, int[] counts) {
+        int step = 0;
+        for (long passed = counts[0]; passed <= place; passed += counts[step]) {
+            step++;
+        }
+        return step;
+    }
+}

@@ -1,0 +1,77 @@
+package wayside.sizing.ledger;
+
+import wayside.sizing.solar.ArrayDay;
+import wayside.sizing.solar.ArrayModel;
+import wayside.sizing.solar.DailyClearness;
+import wayside.sizing.solar.Extraterrestrial;
+import wayside.sizing.solar.SkyMonth;
+import wayside.sizing.solar.SolarCalendar;
+import wayside.sizing.solar.SolarDay;
+
+/**
+ * The sun of one stay. Every day of it has the sun's path of the day whose extraterrestrial irradiation comes closest to the
+ * month's mean, and exactly the month's mean extraterrestrial irradiation: a stay has a month, not dates.
+ */
+public final class StaySky {
+    private static final double BRIGHTEST_MEAN = 0.85;
+
+    private final int nights;
+    private final double clearness;
+    private final double spread;
+    private final SkyScatter scatter;
+    private final double monthlyWhM2;
+    private final ArrayDay day;
+
+    /**
+     * A stay's sun on an array.
+     *
+     * @param scatter how far a run's sky may lie from the expected one
+     */
+    public StaySky(double latitude, int month, int nights, SkyMonth sky, ArrayModel array, SkyScatter scatter) {
+        this.nights = nights;
+        this.scatter = scatter;
+        clearness = sky.clearness().value();
+        spread = sky.clearnessSpread().value();
+        monthlyWhM2 = 1000 * sky.extraterrestrialKwhM2().value();
+        SolarDay path = SolarDay.of(
+                latitude, representativeDay(latitude, month), array.position().plane());
+        day = new ArrayDay(path, array, sky.airC());
+    }
+
+    private static int representativeDay(double latitude, int month) {
+        double mean = Extraterrestrial.monthlyKwhM2(latitude, month);
+        SolarDayChoice choice = new SolarDayChoice(Math.toRadians(latitude), mean);
+        for (int day = 1; day <= SolarCalendar.daysIn(month); day++) {
+            choice.offer(SolarCalendar.dayOfYear(month, day));
+        }
+        return choice.best();
+    }
+
+    public int nights() {
+        return nights;
+    }
+
+    /**
+     * How clear the days of one run are.
+     *
+     * @param year standard normal: how much brighter this run's sky is than the expected one
+     * @param change standard normal: how much more its days differ
+     */
+    DailyClearness days(double year, double change) {
+        double mean = Math.min(BRIGHTEST_MEAN, clearness * scatter.meanFactor(year));
+        return switch (scatter.daySpread()) {
+            case PLACE -> DailyClearness.scaled(mean, spread * scatter.spreadFactor(change));
+            case BENDT -> DailyClearness.unscaled(mean);
+        };
+    }
+
+    /**
+     * Fills the 24 hours of a day.
+     *
+     * @param k clearness of the day
+     * @param at first hour of the day in the array
+     */
+    void fillDay(double k, double[] yieldWhPerW, int at) {
+        day.fill(k, k * monthlyWhM2, yieldWhPerW, at);
+    }
+}

@@ -1,0 +1,187 @@
+package wayside.sizing.ledger;
+
+/**
+ * The account of one run: the bank's store, and where each watt-hour came from and went. An hour is one step: loads first take
+ * what the sources give, then the bank gives or takes the rest. Powers of an hour and energies are the same number.
+ *
+ * <p>A source is accrued with all it offers and a load with all it wants; the hours in which something is left over or goes
+ * short take it off again. What follows from these sums is calculated when it is asked for, not by the hour.
+ */
+final class Tally {
+    private static final double NOTHING_WH = 1e-9;
+    /** A bank this full isn't said to have lost charge to the cold. */
+    private static final double NOTABLE_ROOM = 0.01;
+
+    private final LedgerBank bank;
+    private double storedWh;
+    private double leakWh;
+
+    double beginWh;
+    double endWh;
+    double solarWh;
+    double alternatorWh;
+    double shoreWh;
+    double surplusWh;
+    double servedWh;
+    double withdrawnWh;
+    double unmetEssentialWh;
+    double unmetOtherWh;
+    double unmetLoadsWh;
+    double unmetInverterWh;
+    double unmetStandbyWh;
+    double lowestWh;
+    double coldRefusedWh;
+    int coldHours;
+    int flatHours;
+    int firstFlatHour;
+
+    Tally(LedgerBank bank) {
+        this.bank = bank;
+    }
+
+    /** Begins a run. */
+    void begin(double startWh) {
+        beginWh = startWh;
+        endWh = startWh;
+        lowestWh = startWh;
+        storedWh = leakWh = 0;
+        solarWh = alternatorWh = shoreWh = surplusWh = servedWh = withdrawnWh = 0;
+        unmetEssentialWh = unmetOtherWh = unmetLoadsWh = unmetInverterWh = unmetStandbyWh = coldRefusedWh = 0;
+        coldHours = flatHours = 0;
+        firstFlatHour = -1;
+    }
+
+    boolean isFlat() {
+        return flatHours > 0;
+    }
+
+    /** Lost in the bank: into it, out of it, by standing [Wh]. */
+    double storageLossWh() {
+        return storedWh * (bank.chargePerStored - 1) + withdrawnWh * (1 - bank.dischargeEfficiency) + leakWh;
+    }
+
+    /** Energy-balance error: sources less loads, losses and what the bank gained [Wh]; 0 but for rounding. */
+    double imbalanceWh() {
+        return solarWh + alternatorWh + shoreWh - servedWh - storageLossWh() - (endWh - beginWh);
+    }
+
+    /** Accrues what so many days of a stay bring without the sun, and what their loads want. */
+    void accrue(LedgerDay day, double days) {
+        alternatorWh += days * day.alternatorWh;
+        shoreWh += days * day.shoreWh;
+        servedWh += days * day.wantedWh;
+    }
+
+    /**
+     * Simulates hours of a day, one after another.
+     *
+     * @param from first hour of the day
+     * @param until the hour it stops before
+     * @param midnight hour of the trip at which the day began
+     * @param yieldWhPerW of the weather, by hour of the trip
+     * @param storeWh is filled with what the bank holds after each hour of the trip
+     */
+    void simulate(LedgerStay stay, int from, int until, int midnight, double[] yieldWhPerW, double[] storeWh) {
+        double store = endWh;
+        for (int hour = from; hour < until; hour++) {
+            double sunWh = stay.solarW * yieldWhPerW[midnight + hour];
+            solarWh += sunWh;
+            double spare = sunWh + stay.sparePowerW[hour];
+            double standing = spare >= 0
+                    ? store + charge(spare, store, stay, hour)
+                    : store - discharge(-spare, store, sunWh, stay, hour, midnight + hour);
+            leakWh += standing * bank.selfDischargePerHour;
+            store = standing * bank.hourOfStanding;
+            storeWh[midnight + hour] = store;
+        }
+        endWh = store;
+    }
+
+    /** The sources give more than the loads take: what goes into the cells [Wh]. */
+    private double charge(double spare, double store, LedgerStay stay, int hour) {
+        double room = bank.energyWh - store;
+        if (!stay.mayCharge[hour]) {
+            curtail(spare, stay.day, hour);
+            if (stay.tooCold[hour] && spare > 0 && room > NOTABLE_ROOM * bank.energyWh) {
+                coldHours++;
+                coldRefusedWh += bank.hourOfCharge.storedWh(spare, room) * bank.chargePerStored;
+            }
+            return 0;
+        }
+        double stored = spare * bank.chargeEfficiency;
+        if (!bank.hourOfCharge.takesAll(spare, room)) {
+            stored = bank.hourOfCharge.storedWh(spare, room);
+            curtail(spare - stored * bank.chargePerStored, stay.day, hour);
+        }
+        storedWh += stored;
+        return stored;
+    }
+
+    /** What nobody takes is taken off the hookup first, then off the engine, then off the sun. */
+    private void curtail(double idleWh, LedgerDay day, int hour) {
+        double shore = smaller(idleWh, day.shoreW[hour]);
+        double engine = smaller(idleWh - shore, day.alternatorW[hour]);
+        double sun = idleWh - shore - engine;
+        shoreWh -= shore;
+        alternatorWh -= engine;
+        solarWh -= sun;
+        surplusWh += sun;
+    }
+
+    /** The loads take more than the sources give: what goes out of the cells [Wh]. */
+    private double discharge(double wanted, double store, double sunWh, LedgerStay stay, int hour, int hourOfTrip) {
+        double above = store - stay.floorWh[hour];
+        double given = wanted;
+        if (wanted > bank.givesW(above - bank.reserveWh)) {
+            given = ration(above, sunWh, stay.day, hour, hourOfTrip);
+        }
+        double withdrawn = given * bank.withdrawnPerGiven;
+        withdrawnWh += withdrawn;
+        lowestWh = smaller(store - withdrawn, lowestWh);
+        return withdrawn;
+    }
+
+    /** Essential loads first, the others from what is above the reserve. */
+    private double ration(double above, double sunWh, LedgerDay day, int hour, int hourOfTrip) {
+        double sources = sunWh + day.alternatorW[hour] + day.shoreW[hour];
+        double toEssential = smaller(sources, day.essentialW[hour]);
+        double essentialNeed = day.essentialW[hour] - toEssential;
+        double otherNeed = day.otherW[hour] - (sources - toEssential);
+        double essential = smaller(essentialNeed, bank.givesW(above));
+        double other = smaller(otherNeed, larger(0, bank.givesW(above - bank.reserveWh) - essential));
+        if (essentialNeed - essential + otherNeed - other > NOTHING_WH) {
+            goShort(essentialNeed - essential, otherNeed - other, day, hour, hourOfTrip);
+        }
+        return essential + other;
+    }
+
+    private void goShort(double essential, double other, LedgerDay day, int hour, int hourOfTrip) {
+        servedWh -= essential + other;
+        unmetEssentialWh += essential;
+        unmetOtherWh += other;
+        shed(day.essential, hour, essential > 0 ? essential / day.essentialW[hour] : 0);
+        shed(day.other, hour, other > 0 ? other / day.otherW[hour] : 0);
+        if (essential > NOTHING_WH) {
+            flatHours++;
+            if (firstFlatHour < 0) {
+                firstFlatHour = hourOfTrip;
+            }
+        }
+    }
+
+    private void shed(HourlyUses uses, int hour, double share) {
+        unmetLoadsWh += share * uses.loadsW[hour];
+        unmetInverterWh += share * uses.inverterW[hour];
+        unmetStandbyWh += share * uses.standbyW[hour];
+    }
+
+    // Math.min and Math.max mind NaN and the sign of zero, and the next hour waits for them.
+
+    private static double smaller(double a, double b) {
+        return a < b ? a : b;
+    }
+
+    private static double larger(double a, double b) {
+        return a > b ? a : b;
+    }
+}

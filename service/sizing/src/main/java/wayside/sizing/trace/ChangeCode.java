@@ -1,0 +1,33 @@
+package wayside.sizing.trace;
+
+import java.util.List;
+
+/** One change to the system or the way of travelling. */
+public enum ChangeCode implements MessageCode {
+    MORE_PANEL(Slot.number("power", Unit.WATT)),
+    MORE_BATTERY(Slot.number("more", Unit.SHARE)),
+    TILT_PANEL(Slot.number("tilt", Unit.DEGREE)),
+    WARMER_BATTERY(Slot.number("warmer", Unit.KELVIN)),
+    LESS_LOAD(Slot.number("less", Unit.SHARE), Slot.text("load")),
+    LESS_OF_EVERYTHING(Slot.number("less", Unit.SHARE)),
+    INVERTER_OFF(Slot.number("hours", Unit.HOUR)),
+    MORE_DRIVING(Slot.number("hours", Unit.HOUR)),
+    MORE_HOOKUP(Slot.number("hours", Unit.HOUR));
+
+    @SuppressWarnings("ImmutableEnumChecker") // a list that List.of made
+    private final List<Slot> slots;
+
+    ChangeCode(Slot... slots) {
+        this.slots = List.of(slots);
+    }
+
+    @Override
+    public String kind() {
+        return "change";
+    }
+
+    @Override
+    public List<Slot> slots() {
+        return slots;
+    }
+}

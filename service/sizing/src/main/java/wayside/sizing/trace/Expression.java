@@ -1,0 +1,156 @@
+package wayside.sizing.trace;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A formula that is evaluated: {@code E = P h d}. What a reader sees is what was worked out.
+ *
+ * <p>Written with {@code + - * / ^}, parentheses, a space for a product, the functions {@code min max ceil floor abs sqrt
+ * exp ln sin cos tan asin acos} (angles in radians) and {@code pi}. Several inputs under one symbol are a list;
+ * {@code sum(...)}, {@code product(...)}, {@code min(x)} and {@code max(x)} run along it. Terms are worked out from left
+ * to right, as Java does. A product after a division is refused: {@code a / b c} is read in two ways.
+ */
+public final class Expression implements Method {
+    private final String text;
+    private final Source source;
+    private final ExpressionNode root;
+    private final List<String> symbols;
+    private final List<Constant> constants;
+
+    private Expression(
+            String text, Source source, ExpressionNode root, List<String> symbols, List<Constant> constants) {
+        this.text = text;
+        this.source = source;
+        this.root = root;
+        this.symbols = symbols;
+        this.constants = List.copyOf(constants);
+    }
+
+    /**
+     * Parses an expression once, for a static field.
+     *
+     * @param text a symbol, {@code =}, and what it is
+     * @param source where it stands
+     * @throws IllegalArgumentException when it is not one
+     */
+    public static Expression of(String text, Source source) {
+        ExpressionParser parser = new ExpressionParser(text);
+        ExpressionNode root = parser.parse();
+        return new Expression(text, source, root, parser.symbols(), List.of());
+    }
+
+    /** An expression that follows from the meaning of its symbols. */
+    public static Expression definition(String text) {
+        return of(text, Source.definition());
+    }
+
+    /** An expression of the trade that no document stands behind. */
+    public static Expression commonPractice(String text) {
+        return of(text, Source.commonPractice());
+    }
+
+    /** The same with a symbol that always has this value. */
+    public Expression with(String symbol, double value, Unit unit) {
+        if (!symbols.contains(symbol)) {
+            throw new IllegalArgumentException("No symbol " + symbol + " in " + text);
+        }
+        List<Constant> more = new ArrayList<>(constants);
+        more.add(new Constant(symbol, new Quantity(value, unit)));
+        return new Expression(text, source, root, symbols, more);
+    }
+
+    /** Evaluates it. Every symbol must have its input, and every input its symbol. */
+    public Derived value(String label, Unit unit, Input... inputs) {
+        return value(label, unit, List.of(inputs));
+    }
+
+    /** Evaluates it with inputs of which some may share a symbol: a list. */
+    public Derived value(String label, Unit unit, List<Input> inputs) {
+        return new Computed(label, new Quantity(evaluate(inputs), unit), this, inputs);
+    }
+
+    private double evaluate(List<Input> inputs) {
+        int slots = symbols.size();
+        double[] scalars = new double[slots];
+        int[] counts = new int[slots];
+        for (Constant constant : constants) {
+            int slot = slot(constant.symbol());
+            scalars[slot] = constant.quantity().value();
+            counts[slot]++;
+        }
+        for (Input input : inputs) {
+            int slot = slot(input.symbol());
+            scalars[slot] = input.value().value();
+            counts[slot]++;
+        }
+        double[][] lists = lists(inputs, counts);
+        return root.value(new ExpressionNode.Frame(scalars, counts, lists));
+    }
+
+    /** None when each symbol has one value, as most expressions do. */
+    private double[][] lists(List<Input> inputs, int[] counts) {
+        boolean plain = true;
+        for (int slot = 0; slot < counts.length; slot++) {
+            if (counts[slot] != 1) {
+                plain = false;
+                if (!root.runsAlong(slot)) {
+                    throw new IllegalStateException(
+                            "Symbol " + symbols.get(slot) + " of " + text + " has " + counts[slot] + " values");
+                }
+            }
+        }
+        if (plain) {
+            return ExpressionNode.Frame.NO_LISTS;
+        }
+        double[][] lists = new double[counts.length][];
+        Arrays.setAll(lists, slot -> new double[counts[slot]]);
+        int[] filled = new int[counts.length];
+        for (Input input : inputs) {
+            int slot = slot(input.symbol());
+            lists[slot][filled[slot]++] = input.value().value();
+        }
+        return lists;
+    }
+
+    private int slot(String symbol) {
+        int slot = symbols.indexOf(symbol);
+        if (slot < 0) {
+            throw new IllegalStateException("No symbol " + symbol + " in " + text);
+        }
+        return slot;
+    }
+
+    public String text() {
+        return text;
+    }
+
+    public List<Constant> constants() {
+        return constants;
+    }
+
+    @Override
+    public Source source() {
+        return source;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Expression that
+                && text.equals(that.text)
+                && source.equals(that.source)
+                && constants.equals(that.constants);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(text, source, constants);
+    }
+
+    @Override
+    public String toString() {
+        return text;
+    }
+}

@@ -1,0 +1,55 @@
+package wayside.sizing.trace;
+
+import java.util.List;
+
+/** What can be short. {@code higherVoltage} is a bus that would halve a circuit's current. */
+public enum ShortfallCode implements MessageCode {
+    BANK_TOO_SMALL,
+    ARRAY_TOO_SMALL(Slot.number("stay", Unit.COUNT)),
+    NO_SUN(Slot.number("stay", Unit.COUNT)),
+    INVERTER_TOO_SMALL(Slot.text("load")),
+    INVERTER_SURGE_TOO_SMALL(Slot.text("load")),
+    CHANCE_TOO_HIGH,
+    NO_FUSE_RATING(
+            Slot.text("circuit"),
+            Slot.number("needed", Unit.AMPERE),
+            Slot.number("largest", Unit.AMPERE),
+            Slot.number("higherVoltage", Unit.VOLT).orNot()),
+    NO_CONDUCTOR(
+            Slot.text("circuit"),
+            Slot.number("fuse", Unit.AMPERE),
+            Slot.number("count", Unit.COUNT),
+            Slot.text("size"),
+            Slot.number("limit", Unit.AMPERE),
+            Slot.number("higherVoltage", Unit.VOLT).orNot()),
+    TOO_LONG(
+            Slot.text("circuit"),
+            Slot.number("drop", Unit.PERCENT),
+            Slot.number("roundTrip", Unit.METRE),
+            Slot.number("count", Unit.COUNT),
+            Slot.text("size"),
+            Slot.number("limit", Unit.PERCENT),
+            Slot.number("higherVoltage", Unit.VOLT).orNot()),
+    TOO_HOT(Slot.text("circuit"), Slot.number("ambient", Unit.CELSIUS), Slot.number("insulation", Unit.CELSIUS)),
+    NO_FUSE_TYPE(Slot.text("circuit"), Slot.number("voltage", Unit.VOLT), Slot.number("shortCircuit", Unit.AMPERE)),
+    TOO_COLD_TO_CHARGE,
+    TOO_HOT_TO_CHARGE,
+    NO_POWER;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a list that List.of made
+    private final List<Slot> slots;
+
+    ShortfallCode(Slot... slots) {
+        this.slots = List.of(slots);
+    }
+
+    @Override
+    public String kind() {
+        return "shortfall";
+    }
+
+    @Override
+    public List<Slot> slots() {
+        return slots;
+    }
+}
