@@ -3,7 +3,9 @@ package wayside.server;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -103,5 +105,39 @@ class DerivationTest {
         JsonNode request = Project.tree(example.request());
         JsonNode schema = ContractSchema.request(example.operation().path());
         Derivations.assertFieldsArePlaces(answer(example).get("derivation"), request, schema, "");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("examplesWithLoads")
+    void anIdStaysWithItsValueWhenALoadIsAdded(Project.Example example) {
+        JsonNode request = Project.tree(example.request());
+        ((ArrayNode) request.get("loads"))
+                .addObject()
+                .put("name", "one lamp more")
+                .put("powerW", 3)
+                .put("hoursPerDay", 2);
+        Map<String, String> before = labels(answer(example));
+        Map<String, String> after = labels(Project.tree(RunningApp.json(request.toString())
+                .post(example.operation().path())
+                .then()
+                .statusCode(200)
+                .extract()
+                .asString()));
+        assertThat(after).hasSizeGreaterThan(before.size()).containsAllEntriesOf(before);
+    }
+
+    static List<Project.Example> examplesWithLoads() {
+        return examples().stream()
+                .filter(example -> Project.tree(example.request()).has("loads"))
+                .toList();
+    }
+
+    /** What each id stands for. */
+    private static Map<String, String> labels(JsonNode answer) {
+        Map<String, String> labels = new HashMap<>();
+        answer.at("/derivation/steps")
+                .forEach(step ->
+                        labels.put(step.get("id").asText(), step.get("label").asText()));
+        return labels;
     }
 }

@@ -39,7 +39,7 @@ class ColdTest {
             assertThat(sheet.page().locator(".frost"))
                     .hasText(Pattern.compile("Frost\\. This trip gets colder than 0\\s°C\\. .*may not be charged.*"));
             assertThat(sheet.page().locator(".cautions .caution-danger").first())
-                    .hasText(Pattern.compile(".*below 0 C \\(32 F\\) is damaged.*"));
+                    .hasText(Pattern.compile(".*below 0\\s°C \\(32\\s°F\\) is damaged.*"));
         }
     }
 
