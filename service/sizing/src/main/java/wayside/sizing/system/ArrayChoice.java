@@ -32,9 +32,7 @@ public record ArrayChoice(
         ArrayStrings strings,
         StringFuses stringFuses,
         List<Derived> yieldsWh) {
-    private static final double ROOF_M2 = 6;
     private static final Expression AREA = Expression.definition("A = P / p");
-    private static final Expression FULL_ROOF = Expression.definition("P = A p");
 
     public ArrayChoice {
         yieldsWh = List.copyOf(yieldsWh);
