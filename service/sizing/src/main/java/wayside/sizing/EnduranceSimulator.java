@@ -35,6 +35,7 @@ public final class EnduranceSimulator {
         RecordedWeather compared = question.compared();
         Outcome outcome = question.outcome(compared);
         Endurance result = Endurance.of(question, outcome, compared);
-        return new Answer<>(result, EnduranceChoices.of(question), EnduranceCautions.of(question, outcome));
+        return new Answer<>(
+                result, EnduranceChoices.of(question), EnduranceCautions.of(question, outcome, result.laws()));
     }
 }

@@ -9,6 +9,7 @@ import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.Supply;
 import wayside.sizing.brief.Surge;
+import wayside.sizing.laws.Laws;
 import wayside.sizing.recommendation.Recommendation;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.system.InverterChoice;
@@ -163,7 +164,7 @@ class PublishedSystemsTest {
     @Test
     void anUpfitterWouldNodAtTheRealList() {
         SizedSystem van = SystemSizer.size(RealList.in(7)).result().system();
-        assertThat(van.shortfalls()).isEmpty();
+        assertThat(Laws.of(van).shortfalls()).isEmpty();
         assertThat(van.battery().bank().nominalCapacityAh().value()).isBetween(200.0, 400.0);
         assertThat(van.array().orElseThrow().powerW().value()).isBetween(400.0, 800.0);
         assertThat(van.inverter().orElseThrow().rating().continuousW().value()).isBetween(2000.0, 3000.0);

@@ -66,6 +66,7 @@ class PurityTest {
                 "system",
                 "endurance",
                 "chance",
+                "laws",
                 "recommendation",
                 "yield",
                 "recharge");

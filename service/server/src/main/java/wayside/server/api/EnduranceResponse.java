@@ -12,6 +12,9 @@ public record EnduranceResponse(
 
         ChanceView chanceOfRunningFlat,
 
+        @Schema(description = "What must hold between the parts of the system, each with its margin.")
+        List<LawView> laws,
+
         @Schema(description = "How often the trip was lived.")
         Integer runs,
 

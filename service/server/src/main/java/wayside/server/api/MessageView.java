@@ -11,7 +11,7 @@ import java.util.Map;
                         + " English.")
 public record MessageView(
         @Schema(description = "Stable, kebab-case.", example = "runs-flat")
-        @OpenCodes({"advice", "power-unit-reason", "change"})
+        @OpenCodes({"advice", "power-unit-reason", "change", "shortfall", "caution"})
         String code,
 
         @Schema(description = "In English, with figures rounded.")

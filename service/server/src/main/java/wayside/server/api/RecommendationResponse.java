@@ -10,6 +10,9 @@ public record RecommendationResponse(
         @Schema(description = "Whether nothing is short.") Boolean feasible,
         List<ShortfallView> shortfalls,
 
+        @Schema(description = "What must hold between the parts, each with its margin.")
+        List<LawView> laws,
+
         @Schema(description = "Of the stay whose day takes most.")
         EnergyBudgetView energyBudget,
 

@@ -12,6 +12,7 @@ import wayside.server.api.RuleSetCode;
 import wayside.server.api.SourceCode;
 import wayside.server.words.English;
 import wayside.sizing.brief.Chemistry;
+import wayside.sizing.laws.Law;
 import wayside.sizing.solar.SkyBasis;
 import wayside.sizing.trace.Basis;
 import wayside.sizing.trace.MessageCode;
@@ -31,6 +32,7 @@ final class CodeLists {
             list("governed-by", GovernedBy.values(), GovernedBy::code),
             list("sky-basis", SkyBasis.values(), SkyBasis::code),
             list("operation", NamedOperation.Kind.values(), NamedOperation.Kind::code),
+            list("law-verdict", Law.Verdict.values(), Law.Verdict::code),
             list("source", SourceCode.values(), Coded::code),
             list("objective", ObjectiveCode.values(), Coded::code),
             list("rules", RuleSetCode.values(), Coded::code),

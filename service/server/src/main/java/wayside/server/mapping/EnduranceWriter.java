@@ -10,6 +10,7 @@ import wayside.server.api.EnduranceResponse;
 import wayside.server.api.EnergySourcesView;
 import wayside.server.api.EnergyUsesView;
 import wayside.server.api.InverseView;
+import wayside.server.api.LawView;
 import wayside.server.api.MessageView;
 import wayside.server.api.StateOfChargeView;
 import wayside.server.api.WhatHelpsView;
@@ -26,6 +27,7 @@ public final class EnduranceWriter {
     public static EnduranceResponse write(Answer<Endurance> answer, Figures figures) {
         Endurance result = answer.result();
         ChanceView chance = chance(result.chance(), figures.in("chanceOfRunningFlat"));
+        List<LawView> laws = LawWriter.list(result.laws(), figures.in("laws"));
         double unmetWh = figures.at("expectedUnmetWh", result.shortfall().unmetWh());
         double unmetHours = figures.at("expectedUnmetHours", result.shortfall().unmetHours());
         double shed = figures.at("shedWh", result.shortfall().shedWh());
@@ -45,6 +47,7 @@ public final class EnduranceWriter {
         return new EnduranceResponse(
                 MessageWriter.write(result.advice()),
                 chance,
+                laws,
                 runs,
                 (int) result.seed(),
                 unmetWh,

@@ -24,6 +24,7 @@ public final class RecommendationWriter {
         Recommendation recommendation = answer.result();
         SizedSystem system = recommendation.system();
         var shortfalls = ShortfallWriter.list(recommendation.shortfalls(), figures.in("shortfalls"));
+        var laws = LawWriter.list(recommendation.laws(), figures.in("laws"));
         var budget = EnergyBudgetWriter.view(system.energyBudget(), figures.in("energyBudget"));
         var battery = BatteryWriter.battery(system, figures.in("battery"));
         var byChemistry = BatteryWriter.byChemistry(system.battery().byChemistry(), figures.in("byChemistry"));
@@ -39,6 +40,7 @@ public final class RecommendationWriter {
         return new RecommendationResponse(
                 recommendation.feasible(),
                 shortfalls,
+                laws,
                 budget,
                 battery,
                 byChemistry,

@@ -89,16 +89,21 @@ public record AlternatorCharger(
                 voltage(vehicle).as("V_alt"));
     }
 
+    /** What the alternator may give for it [A]. */
+    public Derived usableCurrentA() {
+        return USABLE.value(
+                "alternator: current that may charge the bank",
+                Unit.AMPERE,
+                rating(vehicle).as("I_alt"),
+                share().as("s"));
+    }
+
     /** A given charger that asks the alternator for more than its share. */
     public Optional<Shortfall> shortfall() {
         if (chargerCurrentA.value() <= limitA.value()) {
             return Optional.empty();
         }
-        Derived usable = USABLE.value(
-                "alternator: current that may charge the bank",
-                Unit.AMPERE,
-                rating(vehicle).as("I_alt"),
-                share().as("s"));
+        Derived usable = usableCurrentA();
         return Optional.of(new Shortfall(
                 Message.of(
                         ShortfallCode.ALTERNATOR_OVERLOADED,

@@ -2,6 +2,7 @@ package wayside.sizing.endurance;
 
 import java.util.List;
 import java.util.Optional;
+import wayside.sizing.laws.Laws;
 import wayside.sizing.ledger.Outcome;
 import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.WorstRun;
@@ -31,6 +32,7 @@ import wayside.sizing.trace.Message;
  * @param nightsRuns how many of the runs the nights are counted in
  * @param comparedRuns how many of the runs the load factor and what helps are tried in
  * @param whatHelps one change each, the most helpful first
+ * @param laws what must hold between the parts of the system
  */
 public record Endurance(
         Chance chance,
@@ -51,7 +53,8 @@ public record Endurance(
         boolean nightsAreMore,
         Derived nightsRuns,
         Derived comparedRuns,
-        List<WhatHelps> whatHelps) {
+        List<WhatHelps> whatHelps,
+        Laws laws) {
     public Endurance {
         whatHelps = List.copyOf(whatHelps);
     }
@@ -93,7 +96,8 @@ public record Endurance(
                 inverse.isMore(nights),
                 inverse.nightsRuns(),
                 figures.comparedRuns(compared),
-                changes);
+                changes,
+                EnduranceLaws.of(question));
     }
 
     /** A chance and its range. */

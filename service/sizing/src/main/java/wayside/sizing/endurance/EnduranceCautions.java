@@ -3,6 +3,7 @@ package wayside.sizing.endurance;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import wayside.sizing.laws.Laws;
 import wayside.sizing.ledger.Outcome;
 import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.trace.Caution;
@@ -17,8 +18,8 @@ public final class EnduranceCautions {
 
     private EnduranceCautions() {}
 
-    public static List<Caution> of(EnduranceQuestion question, Outcome outcome) {
-        List<Caution> cautions = new ArrayList<>();
+    public static List<Caution> of(EnduranceQuestion question, Outcome outcome, Laws laws) {
+        List<Caution> cautions = new ArrayList<>(laws.cautions());
         if (!question.brief().system().chemistry().isLeadAcid() && outcome.coldHours() > NOTABLE_COLD_HOURS) {
             cautions.add(Caution.commonPractice(
                     Severity.DANGER,

@@ -48,6 +48,11 @@ public record InverterLoss(
         return batteryPowerW(rating.continuousW(), "at its rating");
     }
 
+    /** Power out of the battery for the moment of a start [W]. */
+    public Derived startBatteryPowerW(Derived startW) {
+        return batteryPowerW(startW, "at the hardest start");
+    }
+
     private Derived batteryPowerW(Derived acPowerW, String when) {
         Derived loss = conversion.lossW("inverter: power of conversion " + when, acPowerW);
         return FROM_THE_BATTERY.value(

@@ -111,9 +111,19 @@ public record JourneyStay(
                 stay.nights(),
                 hourly.essential(),
                 hourly.other(),
-                HoursOfDay.power(alternatorW, HoursOfDay.DRIVING_FROM, drivingHours.value()),
-                HoursOfDay.power(shoreW, HoursOfDay.HOOKUP_FROM, hookupHours.value()),
+                drivenByHour(alternatorW),
+                hookedUpByHour(shoreW),
                 bankByHourC);
+    }
+
+    /** A power while the engine runs, by hour of the day [W]. */
+    public double[] drivenByHour(double powerW) {
+        return HoursOfDay.power(powerW, HoursOfDay.DRIVING_FROM, drivingHours.value());
+    }
+
+    /** A power while plugged in, by hour of the day [W]. */
+    public double[] hookedUpByHour(double powerW) {
+        return HoursOfDay.power(powerW, HoursOfDay.HOOKUP_FROM, hookupHours.value());
     }
 
     /** All that the stay takes out of the bus [Wh]. */

@@ -3,7 +3,6 @@ package wayside.sizing.recommendation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.Target;
@@ -12,28 +11,10 @@ import wayside.sizing.endurance.EnduranceChoices;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
-import wayside.sizing.trace.Message;
-import wayside.sizing.trace.Shortfall;
-import wayside.sizing.trace.ShortfallCode;
 import wayside.sizing.trace.Source;
 
-/** A system judged by its chance of running flat: what that changes in its shortfalls, choices and cautions. */
+/** A system judged by its chance of running flat: what that changes in its choices and cautions. */
 record ChanceVerdict(SizedSystem system, ByChance found) {
-    /** Judgements by days of autonomy and the worst month, which the chance replaces. */
-    private static final Set<String> REPLACED = Set.of("bank-too-small", "array-too-small", "no-sun");
-
-    List<Shortfall> shortfalls() {
-        List<Shortfall> shortfalls = new ArrayList<>(system.shortfalls());
-        shortfalls.removeIf(shortfall -> REPLACED.contains(shortfall.code()));
-        if (found.chance().value().value() > found.accepted().value()) {
-            shortfalls.add(new Shortfall(
-                    Message.of(ShortfallCode.CHANCE_TOO_HIGH),
-                    found.accepted(),
-                    found.chance().value()));
-        }
-        return shortfalls;
-    }
-
     List<Assumption> choices() {
         List<Assumption> choices = new ArrayList<>(system.choices());
         SystemBrief brief = system.site().brief();

@@ -1,8 +1,12 @@
 package wayside.sizing.recommendation;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import wayside.sizing.chance.ByChance;
+import wayside.sizing.laws.ChanceLaw;
+import wayside.sizing.laws.Laws;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
@@ -14,16 +18,20 @@ import wayside.sizing.trace.Shortfall;
  *
  * @param system from the load list to cables and fuses
  * @param byChance how bank and array were found, when a chance of running flat was accepted
+ * @param laws what must hold between its parts, and whether it does
  */
-public record Recommendation(SizedSystem system, Optional<ByChance> byChance) {
+public record Recommendation(SizedSystem system, Optional<ByChance> byChance, Laws laws) {
     /** Judged by days of autonomy and the worst month. */
     public static Recommendation of(SizedSystem system) {
-        return new Recommendation(system, Optional.empty());
+        return new Recommendation(system, Optional.empty(), Laws.of(system));
     }
 
     /** Judged by the chance that was found for it. */
     public static Recommendation of(SizedSystem system, ByChance found) {
-        return new Recommendation(system, Optional.of(found));
+        return new Recommendation(
+                system,
+                Optional.of(found),
+                Laws.of(system, ChanceLaw.of(found.chance().value(), found.accepted())));
     }
 
     private Optional<ChanceVerdict> verdict() {
@@ -36,7 +44,7 @@ public record Recommendation(SizedSystem system, Optional<ByChance> byChance) {
 
     /** Empty when it fits. */
     public List<Shortfall> shortfalls() {
-        return verdict().map(ChanceVerdict::shortfalls).orElseGet(system::shortfalls);
+        return laws.shortfalls();
     }
 
     /** Defaults that are no numbers. */
@@ -46,6 +54,8 @@ public record Recommendation(SizedSystem system, Optional<ByChance> byChance) {
 
     /** What whoever builds it must know. */
     public List<Caution> cautions() {
-        return verdict().map(ChanceVerdict::cautions).orElseGet(system::cautions);
+        Set<Caution> cautions = new LinkedHashSet<>(laws.cautions());
+        cautions.addAll(verdict().map(ChanceVerdict::cautions).orElseGet(system::cautions));
+        return List.copyOf(cautions);
     }
 }

@@ -18,7 +18,8 @@ import wayside.sizing.trace.Unit;
  * Peukert's exponent: {@code E = (E_0 (P t_n)^(k-1))^(1/k)}. That is above E_0 just where {@code P t_n} is, and below it
  * the current is small.
  *
- * <p>Current: {@code E = P / r} with P [W] everything running and r [1/h] the highest steady discharge rate.
+ * <p>Current: {@code E = P V_cell / (V_low r)} with P [W] everything running, r [1/h] the highest steady discharge rate, V_cell and
+ * V_low [V] the nominal and the lowest voltage of a cell: current is highest when the bank is low.
  *
  * <p>Valid for banks that are charged between trips. Common practice, no source, but for the temperature figures.
  */
@@ -28,7 +29,7 @@ public final class BatterySizing {
             Expression.commonPractice("E0 = E_d n (1 + m) / (eta_d f f_T)");
     private static final Expression FOR_THE_DAYS =
             Expression.commonPractice("E1 = max(E0, (E0 (P t_n)^(k - 1))^(1 / k))");
-    private static final Expression FOR_THE_CURRENT = Expression.commonPractice("E2 = P / r");
+    private static final Expression FOR_THE_CURRENT = Expression.commonPractice("E2 = P V_cell / (V_low r)");
     private static final Expression COUNTED = Expression.commonPractice("f = min(f_use, f_age)");
 
     private BatterySizing() {}
@@ -67,6 +68,8 @@ public final class BatterySizing {
                 name(data, "rated energy for the highest current"),
                 Unit.WATT_HOUR,
                 need.peakPowerW().as("P"),
+                data.cellVoltageV().as("V_cell"),
+                data.lowestCellVoltageV().as("V_low"),
                 data.maximumDischargeRate().as("r"));
     }
 

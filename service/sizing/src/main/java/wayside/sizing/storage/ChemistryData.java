@@ -198,6 +198,16 @@ public final class ChemistryData {
         return typical("maximum-discharge-rate");
     }
 
+    /** Highest discharging current of a start, as a part of the rated capacity [1/h]. */
+    public Derived peakDischargeRate() {
+        return typical("peak-discharge-rate");
+    }
+
+    /** How long it may last [s]. */
+    public Derived peakDischargeSeconds() {
+        return typical("peak-discharge-time");
+    }
+
     public Derived peukertExponent() {
         return typical("peukert-exponent");
     }

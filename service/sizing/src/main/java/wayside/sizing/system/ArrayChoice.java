@@ -72,7 +72,7 @@ public record ArrayChoice(
     }
 
     /** What the sun can't bring: no sun at all, or an array that is too small. */
-    static Optional<Shortfall> shortfall(Site site, ArrayNeed need) {
+    public static Optional<Shortfall> shortfall(Site site, ArrayNeed need) {
         StayBalance worst = need.worst();
         if (worst.sunless()) {
             Derived available = worst.stay()

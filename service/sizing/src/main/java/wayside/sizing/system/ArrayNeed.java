@@ -25,6 +25,7 @@ public record ArrayNeed(List<StayBalance> balances) {
     private static final double THROUGH_THE_BANK = 2.0 / 3;
     private static final Expression ARRAY = Expression.definition("P = E_sun / y");
     private static final Expression SUN = Expression.commonPractice("E_sun = max(0, E_in - sum(E_other))");
+    private static final Expression TAKEN = Expression.definition("y = y_all s");
     private static final Expression INTO = Expression.commonPractice("E_in = E_d (1 + m) (1 - b + b / eta)");
 
     public ArrayNeed {
@@ -34,7 +35,7 @@ public record ArrayNeed(List<StayBalance> balances) {
     static ArrayNeed of(Site site, Chargers chargers) {
         Derived through = throughTheBank();
         List<StayBalance> balances = new ArrayList<>();
-        site.journey().stays().forEach(stay -> balances.add(balance(stay, chargers, site.margin(), through)));
+        site.journey().stays().forEach(stay -> balances.add(balance(site, stay, chargers, through)));
         return new ArrayNeed(balances);
     }
 
@@ -55,35 +56,56 @@ public record ArrayNeed(List<StayBalance> balances) {
                 .orElseThrow();
     }
 
-    private static StayBalance balance(JourneyStay stay, Chargers chargers, Derived margin, Derived through) {
-        Derived need = need(stay, chargers, margin, through);
-        Derived yield = stay.month().yieldWhPerW();
-        boolean sunless = yield.value() < LEAST_YIELD_WH_PER_W && need.value() > 0;
-        Derived array = sunless || need.value() == 0
-                ? Derived.convention(
-                        stay.label() + ": array needed",
-                        0,
-                        Unit.WATT,
-                        sunless
-                                ? "None helps: a rated watt gives less than 0.1 Wh a day"
-                                : "Nothing is left for the sun",
-                        Source.definition())
+    private static StayBalance balance(Site site, JourneyStay stay, Chargers chargers, Derived through) {
+        OpenHours open = site.openHours(stay);
+        Derived need = need(site, stay, chargers, through);
+        Derived offered = stay.month().yieldWhPerW();
+        Derived yield = open.sun()
+                .map(share -> TAKEN.value(
+                        stay.label() + ": yield of a rated watt, while the bank may be charged",
+                        Unit.WATT_HOUR_PER_WATT,
+                        offered.as("y_all"),
+                        share.as("s")))
+                .orElse(offered);
+        boolean sunless = offered.value() < LEAST_YIELD_WH_PER_W && need.value() > 0;
+        boolean shut = !sunless && yield.value() < LEAST_YIELD_WH_PER_W && need.value() > 0;
+        Derived array = sunless || shut || need.value() == 0
+                ? noArray(stay, sunless, shut)
                 : ARRAY.value(stay.label() + ": array needed", Unit.WATT, need.as("E_sun"), yield.as("y"));
-        return new StayBalance(stay, need, array, sunless);
+        return new StayBalance(stay, need, array, sunless, shut);
     }
 
-    private static Derived need(JourneyStay stay, Chargers chargers, Derived margin, Derived through) {
-        Derived into = intoTheBank(stay, chargers, margin, through);
+    private static Derived noArray(JourneyStay stay, boolean sunless, boolean shut) {
+        String reason = sunless
+                ? "None helps: a rated watt gives less than 0.1 Wh a day"
+                : shut
+                        ? "None helps: the bank is too cold or too hot to be charged while the sun shines"
+                        : "Nothing is left for the sun";
+        return Derived.convention(stay.label() + ": array needed", 0, Unit.WATT, reason, Source.definition());
+    }
+
+    private static Derived need(Site site, JourneyStay stay, Chargers chargers, Derived through) {
+        Derived into = intoTheBank(stay, chargers, site.margin(), through);
         List<Input> inputs = new ArrayList<>(List.of(into.as("E_in")));
-        if (chargers.alternator().isPresent() && stay.drivingHours().value() > 0) {
-            Derived engine = chargers.alternator().get().energyPerDayWh(stay.label(), stay.drivingHours());
-            inputs.add(engine.as("E_other"));
-        }
-        if (chargers.shore().isPresent() && stay.hookupHours().value() > 0) {
-            Derived hookup = chargers.shore().get().energyPerDayWh(stay.label(), stay.hookupHours());
-            inputs.add(hookup.as("E_other"));
-        }
+        others(site, stay, chargers).forEach(other -> inputs.add(other.as("E_other")));
         return SUN.value(stay.label() + ": energy that the sun must bring each day", Unit.WATT_HOUR, inputs);
+    }
+
+    /** What engine and hookup put into the bank on a day of the stay [Wh]. */
+    static List<Derived> others(Site site, JourneyStay stay, Chargers chargers) {
+        OpenHours open = site.openHours(stay);
+        List<Derived> others = new ArrayList<>();
+        if (stay.drivingHours().value() > 0) {
+            chargers.alternator()
+                    .map(engine -> engine.energyPerDayWh(stay.label(), stay.drivingHours()))
+                    .ifPresent(offered -> others.add(OpenHours.taken(open.driving(), offered)));
+        }
+        if (stay.hookupHours().value() > 0) {
+            chargers.shore()
+                    .map(shore -> shore.energyPerDayWh(stay.label(), stay.hookupHours()))
+                    .ifPresent(offered -> others.add(OpenHours.taken(open.hookup(), offered)));
+        }
+        return others;
     }
 
     private static Derived intoTheBank(JourneyStay stay, Chargers chargers, Derived margin, Derived through) {

@@ -66,7 +66,7 @@ public record BankChoice(BatteryBank bank, Derived neededWh, List<BatteryBank> b
                 : Optional.empty();
     }
 
-    Optional<Shortfall> shortfall(Site site) {
+    public Optional<Shortfall> shortfall(Site site) {
         if (site.brief().system().nominalEnergyWh().isEmpty()
                 || bank.nominalEnergyWh().value() >= neededWh.value()) {
             return Optional.empty();

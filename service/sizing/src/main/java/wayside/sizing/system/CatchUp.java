@@ -27,8 +27,8 @@ public record CatchUp(Derived overWh, Optional<Derived> days) {
             Expression.commonPractice("E_over = E_sun + sum(E_other) - E_d (1 - b + b / eta)");
 
     /** @param sunWh of the array on the stay's mean day [Wh] */
-    static CatchUp of(JourneyStay stay, BatteryBank bank, Chargers chargers, Derived sunWh) {
-        Derived over = over(stay, chargers, sunWh);
+    static CatchUp of(Site site, JourneyStay stay, BatteryBank bank, Chargers chargers, Derived sunWh) {
+        Derived over = over(site, stay, chargers, sunWh);
         return new CatchUp(over, over.value() > 0 ? Optional.of(days(stay, bank, over)) : Optional.empty());
     }
 
@@ -42,28 +42,16 @@ public record CatchUp(Derived overWh, Optional<Derived> days) {
                 over.as("E_over"));
     }
 
-    private static Derived over(JourneyStay stay, Chargers chargers, Derived sunWh) {
+    private static Derived over(Site site, JourneyStay stay, Chargers chargers, Derived sunWh) {
+        Derived sun = OpenHours.taken(site.openHours(stay).sun(), sunWh);
         Derived daily = stay.budget().dailyTotalWh();
         Derived through = ArrayNeed.throughTheBank();
         Derived roundTrip = chargers.need().data().roundTripEfficiency();
         List<Input> inputs =
-                new ArrayList<>(List.of(sunWh.as("E_sun"), daily.as("E_d"), through.as("b"), roundTrip.as("eta")));
-        for (Derived other : others(stay, chargers)) {
+                new ArrayList<>(List.of(sun.as("E_sun"), daily.as("E_d"), through.as("b"), roundTrip.as("eta")));
+        for (Derived other : ArrayNeed.others(site, stay, chargers)) {
             inputs.add(other.as("E_other"));
         }
         return OVER.value(stay.label() + ": what a usual day brings above what it takes", Unit.WATT_HOUR, inputs);
-    }
-
-    /** What engine and hookup bring on a day [Wh]. */
-    private static List<Derived> others(JourneyStay stay, Chargers chargers) {
-        List<Derived> others = new ArrayList<>();
-        if (stay.drivingHours().value() > 0) {
-            chargers.alternator()
-                    .ifPresent(engine -> others.add(engine.energyPerDayWh(stay.label(), stay.drivingHours())));
-        }
-        if (stay.hookupHours().value() > 0) {
-            chargers.shore().ifPresent(shore -> others.add(shore.energyPerDayWh(stay.label(), stay.hookupHours())));
-        }
-        return others;
     }
 }

@@ -3,6 +3,7 @@ package wayside.sizing.system;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.charging.AlternatorCharger;
 import wayside.sizing.charging.ChargerNeed;
@@ -71,11 +72,18 @@ public record Chargers(
         return new Chargers(
                 need,
                 alternator,
-                alternator.map(
-                        a -> a.energyPerDayWh(label(site.journey().highestDemandDriving()), driving.orElseThrow())),
+                alternator.map(a -> taken(
+                        site,
+                        site.journey().highestDemandDriving(),
+                        OpenHours::driving,
+                        label -> a.energyPerDayWh(label, driving.orElseThrow()))),
                 alternator.map(a -> hoursToFull(need, "alternator", a.chargerPowerW())),
                 shore,
-                shore.map(s -> s.energyPerDayWh(label(site.journey().highestDemandHookedUp()), hookedUp.orElseThrow())),
+                shore.map(s -> taken(
+                        site,
+                        site.journey().highestDemandHookedUp(),
+                        OpenHours::hookup,
+                        label -> s.energyPerDayWh(label, hookedUp.orElseThrow()))),
                 shore.map(s -> hoursToFull(need, "shore", s.chargerPowerW())));
     }
 
@@ -90,8 +98,14 @@ public record Chargers(
                 : ofTheTrip;
     }
 
-    private static String label(Optional<JourneyStay> stay) {
-        return stay.map(JourneyStay::label).orElse("trip");
+    /** Of what a charger offers in a day, what the bank takes. */
+    private static Derived taken(
+            Site site,
+            Optional<JourneyStay> stay,
+            Function<OpenHours, Optional<Derived>> share,
+            Function<String, Derived> offered) {
+        return stay.map(day -> OpenHours.taken(share.apply(site.openHours(day)), offered.apply(day.label())))
+                .orElseGet(() -> offered.apply("trip"));
     }
 
     private static Derived hoursToFull(ChargerNeed need, String name, Derived powerW) {

@@ -60,7 +60,7 @@ public record Controllers(Derived count, Derived stringCount, Derived ratedA) {
     }
 
     /** What they give together [A]. */
-    Derived togetherA() {
+    public Derived togetherA() {
         return TOGETHER.value(
                 "charge controllers: rated output together", Unit.AMPERE, count.as("c"), ratedA.as("I_each"));
     }

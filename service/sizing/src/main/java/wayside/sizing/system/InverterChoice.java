@@ -37,7 +37,7 @@ public record InverterChoice(
     private static final Expression CURRENT = Expression.definition("I = P_in / V_low");
 
     /** Empty when nothing runs on alternating current. */
-    static Optional<InverterChoice> of(EnergyBudget budget, BatteryBank bank) {
+    public static Optional<InverterChoice> of(EnergyBudget budget, BatteryBank bank) {
         return budget.inverterLoss()
                 .map(loss -> of(budget, bank, budget.inverterRating().orElseThrow(), loss));
     }
@@ -68,7 +68,7 @@ public record InverterChoice(
     }
 
     /** A given inverter that can't run, or can't start, even the hardest load alone. */
-    Optional<Shortfall> shortfall() {
+    public Optional<Shortfall> shortfall() {
         if (hardest.powerOfOneW().value() > rating.continuousW().value()) {
             return Optional.of(new Shortfall(
                     Message.of(

@@ -81,6 +81,11 @@ public record Site(SystemBrief brief, Journey journey, Derived margin, List<Batt
         return ChemistryData.of(brief.system().chemistry().orElse(Chemistry.LFP));
     }
 
+    /** When the bank may be charged on a stay. */
+    OpenHours openHours(JourneyStay stay) {
+        return OpenHours.of(stay, journey.offsetK(), chemistry());
+    }
+
     /** Choices of the question itself: chemistry, where the bank sits, where the sky comes from. */
     List<Assumption> choices() {
         List<Assumption> choices = new ArrayList<>();

@@ -10,17 +10,14 @@ import wayside.sizing.storage.Ventilation;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
-import wayside.sizing.trace.Shortfall;
 import wayside.sizing.wiring.BankFault;
 import wayside.sizing.wiring.RuleSets;
 import wayside.sizing.wiring.SizedCircuit;
 
 /**
- * A whole system, from the load list to cables and fuses. One that does not fit the question is here too, with its
- * shortfalls: they say what is missing.
+ * A whole system, from the load list to cables and fuses. Whether it holds together is for its laws to say.
  *
  * @param site the question
- * @param shortfalls by days of autonomy and the worst month; empty when it fits
  * @param battery the bank and its alternatives
  * @param prospectiveShortCircuitA at the bank's main fuse [A]
  * @param ventilationCm2 free area of each of two openings, for lead-acid [cm2]
@@ -33,7 +30,6 @@ import wayside.sizing.wiring.SizedCircuit;
  */
 public record SizedSystem(
         Site site,
-        List<Shortfall> shortfalls,
         BankChoice battery,
         Derived prospectiveShortCircuitA,
         Optional<Derived> ventilationCm2,
@@ -46,7 +42,6 @@ public record SizedSystem(
         List<SizedCircuit> circuits,
         RuleOfThumb ruleOfThumb) {
     public SizedSystem {
-        shortfalls = List.copyOf(shortfalls);
         catchUps = List.copyOf(catchUps);
         circuits = List.copyOf(circuits);
     }
@@ -68,7 +63,6 @@ public record SizedSystem(
         List<SizedCircuit> circuits = MainCircuits.of(site, bank, fault, inverter, array, chargers);
         return new SizedSystem(
                 site,
-                SystemShortfalls.of(site, battery, arrayNeed, chargers, inverter, circuits),
                 battery,
                 fault,
                 ventilation(bank),
@@ -85,7 +79,7 @@ public record SizedSystem(
     private static List<CatchUp> catchUps(Site site, BatteryBank bank, Chargers chargers, ArrayChoice array) {
         List<CatchUp> catchUps = new ArrayList<>();
         for (JourneyStay stay : site.journey().stays()) {
-            catchUps.add(CatchUp.of(stay, bank, chargers, array.yieldsWh().get(stay.index())));
+            catchUps.add(CatchUp.of(site, stay, bank, chargers, array.yieldsWh().get(stay.index())));
         }
         return catchUps;
     }

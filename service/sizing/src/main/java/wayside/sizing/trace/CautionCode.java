@@ -55,6 +55,13 @@ public enum CautionCode implements MessageCode {
     CONFIRM_FAULT_CURRENT(
             Slot.text("circuit"), Slot.number("shortCircuit", Unit.AMPERE), Slot.number("breaking", Unit.AMPERE)),
     ABOVE_60_V(Slot.text("circuit"), Slot.number("voltage", Unit.VOLT)),
+    INVERTER_BEYOND_BANK(Slot.number("continuous", Unit.WATT), Slot.number("usable", Unit.WATT)),
+    LIMIT_THE_CONTROLLERS(
+            Slot.number("setting", Unit.AMPERE),
+            Slot.number("asked", Unit.AMPERE),
+            Slot.number("allowed", Unit.AMPERE)),
+    CHARGED_TOO_GENTLY(Slot.number("asked", Unit.AMPERE), Slot.number("least", Unit.AMPERE)),
+    NOTHING_CHARGES_IT(Slot.number("stay", Unit.COUNT)),
     PARALLEL_CONDUCTORS(Slot.text("circuit")),
     ENGINE_SPACE(Slot.text("circuit"), Slot.number("ambient", Unit.CELSIUS)),
     WARM_COPPER(

@@ -7,7 +7,14 @@ import java.util.stream.Stream;
 
 /** What a message says, without words: a constant of one of the closed lists. */
 public sealed interface MessageCode
-        permits CautionCode, ShortfallCode, ChangeCode, AdviceCode, WorstRunCode, PowerUnitReason, FuseRefusal {
+        permits LawCode,
+                CautionCode,
+                ShortfallCode,
+                ChangeCode,
+                AdviceCode,
+                WorstRunCode,
+                PowerUnitReason,
+                FuseRefusal {
     /** Of the constant. */
     String name();
 
@@ -29,6 +36,7 @@ public sealed interface MessageCode
     /** Every message that the core can give. */
     static List<MessageCode> all() {
         return Stream.<MessageCode[]>of(
+                        LawCode.values(),
                         CautionCode.values(),
                         ShortfallCode.values(),
                         ChangeCode.values(),

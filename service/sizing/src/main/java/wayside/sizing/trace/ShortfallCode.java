@@ -33,9 +33,20 @@ public enum ShortfallCode implements MessageCode {
     TOO_HOT(Slot.text("circuit"), Slot.number("ambient", Unit.CELSIUS), Slot.number("insulation", Unit.CELSIUS)),
     ALTERNATOR_OVERLOADED(
             Slot.number("asked", Unit.AMPERE), Slot.number("usable", Unit.AMPERE), Slot.number("charger", Unit.AMPERE)),
+    DRAWN_TOO_HARD(
+            Slot.number("asked", Unit.AMPERE),
+            Slot.number("allowed", Unit.AMPERE),
+            Slot.number("capacity", Unit.AMPERE_HOUR)),
+    STARTED_TOO_HARD(
+            Slot.number("asked", Unit.AMPERE),
+            Slot.number("allowed", Unit.AMPERE),
+            Slot.number("seconds", Unit.SECOND),
+            Slot.number("capacity", Unit.AMPERE_HOUR)),
+    CHARGED_TOO_HARD(Slot.number("asked", Unit.AMPERE), Slot.number("allowed", Unit.AMPERE)),
     NO_FUSE_TYPE(Slot.text("circuit"), Slot.number("voltage", Unit.VOLT), Slot.number("shortCircuit", Unit.AMPERE)),
-    TOO_COLD_TO_CHARGE,
-    TOO_HOT_TO_CHARGE,
+    /** Of a recharge, or of a whole stay of a trip. */
+    TOO_COLD_TO_CHARGE(Slot.number("stay", Unit.COUNT).orNot()),
+    TOO_HOT_TO_CHARGE(Slot.number("stay", Unit.COUNT).orNot()),
     NO_POWER;
 
     @SuppressWarnings("ImmutableEnumChecker") // a list that List.of made

@@ -28,6 +28,7 @@ public enum Unit {
     PER_HOUR("1/h"),
     DAY("d"),
     MINUTE("min"),
+    SECOND("s"),
     DEGREE("deg"),
     KILOWATT_HOUR_PER_SQUARE_METRE("kWh/m2"),
     WATT_PER_SQUARE_METRE("W/m2"),

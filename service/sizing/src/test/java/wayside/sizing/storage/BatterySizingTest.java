@@ -87,7 +87,7 @@ class BatterySizingTest {
         assertThat(BatterySizing.nominalEnergyWh(ChemistryData.of(Chemistry.AGM), hard)
                                 .value()
                         / 12)
-                .isCloseTo(200, within(1e-6));
+                .isCloseTo(2 * 1200 / 10.5, within(1e-6));
     }
 
     // The bank found at a rate gives, by Peukert's law, just the energy asked for.

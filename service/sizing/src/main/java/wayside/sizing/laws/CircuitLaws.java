@@ -1,0 +1,79 @@
+package wayside.sizing.laws;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.CautionCode;
+import wayside.sizing.trace.LawCode;
+import wayside.sizing.trace.Message;
+import wayside.sizing.trace.Parameter;
+import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.Unit;
+import wayside.sizing.wiring.CircuitShortfall;
+import wayside.sizing.wiring.SizedCircuit;
+
+/** What must hold for the cables and fuses of a system: of each law the circuit that is nearest to its limit. */
+final class CircuitLaws {
+    private static final double HIGHEST_BUS_V = 48;
+
+    private final List<SizedCircuit> circuits;
+    private final double busV;
+
+    CircuitLaws(List<SizedCircuit> circuits, double busV) {
+        this.circuits = circuits;
+        this.busV = busV;
+    }
+
+    List<Law> all() {
+        List<Law> laws = new ArrayList<>();
+        List<SizedCircuit.Wired> wired = circuits.stream()
+                .filter(SizedCircuit.Wired.class::isInstance)
+                .map(SizedCircuit.Wired.class::cast)
+                .toList();
+        nearest(wired.stream().map(CircuitLaws::fuseVoltage).toList()).ifPresent(laws::add);
+        nearest(wired.stream().map(CircuitLaws::breaking).toList()).ifPresent(laws::add);
+        for (SizedCircuit circuit : circuits) {
+            if (circuit instanceof SizedCircuit.NotFeasible failed) {
+                laws.add(notWired(failed.shortfall()));
+            }
+        }
+        return laws;
+    }
+
+    private static Optional<Law> nearest(List<Law> laws) {
+        return laws.stream().min(Comparator.comparingDouble(law -> law.margin().value()));
+    }
+
+    private static Law fuseVoltage(SizedCircuit.Wired circuit) {
+        return Law.of(
+                LawCode.FUSE_VOLTAGE,
+                circuit.duty().highestVoltageV(),
+                circuit.fuse().link().ratedVoltageV());
+    }
+
+    /** An estimate above what the fuse breaks is for the maker to confirm; the circuit's own caution says so. */
+    private static Law breaking(SizedCircuit.Wired circuit) {
+        Law law = Law.of(
+                LawCode.BREAKING_CAPACITY,
+                circuit.duty().interruptA(),
+                circuit.fuse().link().breakingA());
+        Optional<Caution> confirm = circuit.cautions().stream()
+                .filter(caution -> caution.message().code() == CautionCode.CONFIRM_FAULT_CURRENT)
+                .findFirst();
+        return confirm.map(law::with).orElse(law);
+    }
+
+    private Law notWired(CircuitShortfall failed) {
+        return Law.of(LawCode.CIRCUIT_CAN_BE_WIRED, failed.needed(), failed.available())
+                .broken(new Shortfall(withHigherVoltage(failed.message()), failed.needed(), failed.available()));
+    }
+
+    /** Where less current would do, a bus of twice the voltage is a way out. */
+    private Message withHigherVoltage(Message message) {
+        return busV < HIGHEST_BUS_V && message.code().findSlot("higherVoltage").isPresent()
+                ? message.with(Parameter.number("higherVoltage", 2 * busV, Unit.VOLT))
+                : message;
+    }
+}

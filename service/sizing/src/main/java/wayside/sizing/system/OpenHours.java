@@ -1,0 +1,109 @@
+package wayside.sizing.system;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import wayside.sizing.journey.JourneyStay;
+import wayside.sizing.solar.Plane;
+import wayside.sizing.solar.SolarCalendar;
+import wayside.sizing.solar.SolarDay;
+import wayside.sizing.storage.ChargeWindow;
+import wayside.sizing.storage.ChemistryData;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Expression;
+import wayside.sizing.trace.NamedOperation;
+import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
+
+/**
+ * Which part of a stay's charge finds a bank that may be charged, on the mean day: a bank that is too cold or too hot takes
+ * nothing from sun, engine or hookup in those hours. Empty where every hour is open.
+ *
+ * @param sun part of the sun's energy [share]
+ * @param driving part of the engine's hours [share]
+ * @param hookup part of the hours at a hookup [share]
+ */
+record OpenHours(Optional<Derived> sun, Optional<Derived> driving, Optional<Derived> hookup) {
+    private static final NamedOperation OPEN = NamedOperation.of(
+            NamedOperation.Kind.MONTH_INTEGRAL,
+            "share of the source's energy in those hours of the mean day in which the bank, at the air's temperature and so"
+                    + " much warmer as it stands, is between the lowest and the highest at which it may be charged",
+            Source.commonPractice());
+    private static final Expression ENERGY = Expression.definition("E = E_all s");
+
+    static OpenHours of(JourneyStay stay, Derived offsetK, ChemistryData data) {
+        boolean[] open = open(stay, offsetK.value(), data);
+        return new OpenHours(
+                share(stay, offsetK, data, "sun", sunByHour(stay), open),
+                share(stay, offsetK, data, "engine", stay.drivenByHour(1), open),
+                share(stay, offsetK, data, "hookup", stay.hookedUpByHour(1), open));
+    }
+
+    private static boolean[] open(JourneyStay stay, double offsetK, ChemistryData data) {
+        double[] airC = stay.month().sky().airC();
+        boolean[] open = new boolean[airC.length];
+        for (int hour = 0; hour < open.length; hour++) {
+            open[hour] = ChargeWindow.mayCharge(data, airC[hour] + offsetK);
+        }
+        return open;
+    }
+
+    private static double[] sunByHour(JourneyStay stay) {
+        SolarDay day = SolarDay.of(
+                stay.stay().place().latitude(),
+                SolarCalendar.meanDayOfYear(stay.stay().month()),
+                Plane.of(0, 0));
+        double[] byHour = new double[Unit.HOURS_PER_DAY];
+        for (int hour = 0; hour < byHour.length; hour++) {
+            byHour[hour] = day.globalShare(hour);
+        }
+        return byHour;
+    }
+
+    private static Optional<Derived> share(
+            JourneyStay stay, Derived offsetK, ChemistryData data, String source, double[] byHour, boolean[] open) {
+        double all = DoubleStream.of(byHour).sum();
+        double taken = 0;
+        boolean closed = false;
+        for (int hour = 0; hour < byHour.length; hour++) {
+            taken += open[hour] ? byHour[hour] : 0;
+            closed |= !open[hour] && byHour[hour] > 0;
+        }
+        return closed
+                ? Optional.of(OPEN.value(
+                        stay.label() + ": share of the " + source
+                                + "'s charge that finds the bank neither too cold nor too hot",
+                        taken / all,
+                        Unit.SHARE,
+                        stay.month().sky().meanC().as("Tm"),
+                        stay.month().sky().dailySwingK().as("dT_day"),
+                        offsetK.as("dT"),
+                        data.lowestChargeC().as("T_low"),
+                        data.highestChargeC().as("T_high")))
+                : Optional.empty();
+    }
+
+    /** What enters the bank of an energy that is on offer [Wh]. */
+    static Derived taken(Optional<Derived> share, Derived offered) {
+        return share.map(open -> ENERGY.value(
+                        offered.label() + ", while the bank may be charged",
+                        Unit.WATT_HOUR,
+                        offered.as("E_all"),
+                        open.as("s")))
+                .orElse(offered);
+    }
+
+    /** Whether nothing that the stay has enters. */
+    boolean allShut(JourneyStay stay) {
+        List<Optional<Derived>> sources = new ArrayList<>(List.of(sun));
+        if (stay.drivingHours().value() > 0) {
+            sources.add(driving);
+        }
+        if (stay.hookupHours().value() > 0) {
+            sources.add(hookup);
+        }
+        return sources.stream()
+                .allMatch(share -> share.filter(open -> open.value() == 0).isPresent());
+    }
+}

@@ -1,0 +1,30 @@
+package wayside.sizing.trace;
+
+import java.util.List;
+
+/** What must hold between the parts of a system. */
+public enum LawCode implements MessageCode {
+    BANK_CARRIES_THE_DAYS,
+    CHANCE_IS_ACCEPTED,
+    SUN_FILLS_THE_DAY,
+    BANK_IS_CHARGED,
+    DISCHARGE_CURRENT,
+    START_CURRENT,
+    CHARGE_CURRENT,
+    INVERTER_RUNS_THE_HARDEST,
+    INVERTER_STARTS_THE_HARDEST,
+    ALTERNATOR_SHARE,
+    FUSE_VOLTAGE,
+    BREAKING_CAPACITY,
+    CIRCUIT_CAN_BE_WIRED;
+
+    @Override
+    public String kind() {
+        return "law";
+    }
+
+    @Override
+    public List<Slot> slots() {
+        return List.of();
+    }
+}
