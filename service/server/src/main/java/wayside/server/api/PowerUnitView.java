@@ -1,6 +1,7 @@
 package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import org.jspecify.annotations.Nullable;
 import java.util.List;
 
 /** Whether one self-contained unit would do, or parts must be wired. */
@@ -8,6 +9,9 @@ import java.util.List;
 public record PowerUnitView(
         @Schema(description = "Rated energy that it would need [Wh].")
         Double nominalEnergyWh,
+
+        @Schema(description = "Absent when none would do.") @Nullable
+        BuyableUnitView buyable,
 
         @Schema(description = "Of its 12 V outlet [A].") Double outletCurrentLimitA,
 

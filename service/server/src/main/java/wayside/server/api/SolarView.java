@@ -1,6 +1,7 @@
 package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import org.jspecify.annotations.Nullable;
 import java.util.List;
 
 /** The array and its charge controller. */
@@ -8,6 +9,17 @@ import java.util.List;
 public record SolarView(
         @Schema(description = "Rated [W].") Double powerW,
         @Schema(description = "Of panel [m2].") Double areaM2,
+
+        @Schema(description = "Free for panels [m2].") Double roofAreaM2,
+
+        @Schema(description = "By the worst stay; absent when a chance is accepted.") @Nullable
+        PowerNeedView needed,
+
+        @Schema(description = "Absent when the array was given.") @Nullable
+        BuyableArrayView buyable,
+
+        @Schema(description = "Output of each controller, exactly [A].")
+        Double controllerNeededA,
 
         @Schema(description = "mppt: it tracks the best point of the array.") @OpenCodes("controller-type")
         String controllerType,

@@ -22,9 +22,15 @@ record ChanceVerdict(SizedSystem system, ByChance found) {
     /** Judgements by days of autonomy and the worst month, which the chance replaces. */
     private static final Set<String> REPLACED = Set.of("bank-too-small", "array-too-small", "no-sun");
 
+    /** The same of an array that was sized; a given one must fit the roof all the same. */
+    private static final Set<String> OF_THE_WORST_MONTH = Set.of("roof-too-small", "no-controller");
+
     List<Shortfall> shortfalls() {
         List<Shortfall> shortfalls = new ArrayList<>(system.shortfalls());
         shortfalls.removeIf(shortfall -> REPLACED.contains(shortfall.code()));
+        if (system.site().brief().system().solarPowerW().isEmpty()) {
+            shortfalls.removeIf(shortfall -> OF_THE_WORST_MONTH.contains(shortfall.code()));
+        }
         if (found.chance().value().value() > found.accepted().value()) {
             shortfalls.add(new Shortfall(
                     Message.of(ShortfallCode.CHANCE_TOO_HIGH),
@@ -62,7 +68,7 @@ record ChanceVerdict(SizedSystem system, ByChance found) {
                 byPrice
                         ? "Prices are yours to give, for a Wh of battery and for a W of panel; without them the lightest pair is"
                                 + " taken"
-                        : "Of the pairs that are sure enough, the lightest one whose panels fit a usual roof",
+                        : "Of the pairs that are sure enough, the lightest one whose panels fit the roof",
                 Source.commonPractice());
     }
 

@@ -20,14 +20,18 @@ final class SystemShortfalls {
             Site site,
             BankChoice battery,
             ArrayNeed arrayNeed,
+            Optional<ArrayChoice> array,
             Chargers chargers,
             Optional<InverterChoice> inverter,
+            SystemMass mass,
             List<SizedCircuit> circuits) {
         List<Shortfall> shortfalls = new ArrayList<>();
-        battery.shortfall(site).ifPresent(shortfalls::add);
-        ArrayChoice.shortfall(site, arrayNeed).ifPresent(shortfalls::add);
+        shortfalls.addAll(battery.shortfalls(site));
+        shortfalls.addAll(ArrayChoice.shortfalls(site, arrayNeed, array));
         chargers.alternator().flatMap(AlternatorCharger::shortfall).ifPresent(shortfalls::add);
         inverter.flatMap(InverterChoice::shortfall).ifPresent(shortfalls::add);
+        inverter.flatMap(chosen -> chosen.notMade(site)).ifPresent(shortfalls::add);
+        mass.shortfall(site).ifPresent(shortfalls::add);
         for (SizedCircuit circuit : circuits) {
             if (circuit instanceof SizedCircuit.NotFeasible failed) {
                 shortfalls.add(new Shortfall(
