@@ -113,7 +113,7 @@ final class ChanceCurve {
                 .orElse(0);
         while (high - low > CLOSE_ENOUGH_WH) {
             double middle = (low + high) / 2;
-            if (sure(middle, arrayW)) {
+            if (trip.share(trip.scenario(middle, arrayW)) <= accepted) {
                 high = middle;
             } else {
                 low = middle;

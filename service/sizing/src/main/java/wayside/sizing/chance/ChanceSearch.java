@@ -31,8 +31,8 @@ public final class ChanceSearch {
 
     private static final NamedOperation EXACT = NamedOperation.of(
             NamedOperation.Kind.ROOT,
-            "the smallest bank, of any size, that runs flat with a chance of p or less beside the array that was chosen; the"
-                    + " runs of the search, to 10 Wh",
+            "the smallest bank, of any size, that runs flat with a chance of p or less beside the array that was chosen, not"
+                    + " below the next smaller that exists; to 10 Wh",
             Source.commonPractice());
 
     private final ChanceTrip trip;
@@ -75,14 +75,7 @@ public final class ChanceSearch {
 
     /** The pair was found in some of the runs; if it runs flat too often in all of them, the bank grows until it is. */
     private ByChance confirmed(List<CurvePoint> points, Objective objective, ChancePair best, boolean none) {
-        Optional<Derived> exact = none || best.pack().isEmpty()
-                ? Optional.empty()
-                : Optional.of(EXACT.value(
-                        "rated energy needed",
-                        curve.exactWh(best.arrayW(), best.bankWh()),
-                        Unit.WATT_HOUR,
-                        accepted.as("p")));
-        SizePair pair = built(best, exact);
+        SizePair pair = built(best, Optional.empty());
         Endurance.Chance chance = chance(pair);
         for (int i = 0; i < MOST_STEPS && chance.value().value() > accepted.value(); i++) {
             Optional<BatteryPack> larger = best.pack().flatMap(curve::above);
@@ -90,8 +83,11 @@ public final class ChanceSearch {
                 break;
             }
             best = new ChancePair(larger.get().energyWh(), larger, best.arrayW(), best.modules());
-            pair = built(best, exact);
+            pair = built(best, Optional.empty());
             chance = chance(pair);
+        }
+        if (!none && best.pack().isPresent()) {
+            pair = built(best, Optional.of(exact(best)));
         }
         List<WhatHelps> helps = ChanceChanges.ranked(trip, best.bankWh(), best.arrayW(), chance.value());
         return new ByChance(
@@ -110,6 +106,14 @@ public final class ChanceSearch {
                         pair.solarPowerW().orElseThrow(),
                         chance.value().value(),
                         helps));
+    }
+
+    private Derived exact(ChancePair found) {
+        return EXACT.value(
+                "rated energy needed",
+                curve.exactWh(found.arrayW(), found.bankWh()),
+                Unit.WATT_HOUR,
+                accepted.as("p"));
     }
 
     private SizePair built(ChancePair found, Optional<Derived> exactWh) {
