@@ -35,7 +35,7 @@ class ArchitectureTest {
         "..demand..", "..solar..", "..storage..", "..charging..", "..inverter..", "..wiring.."
     };
     private static final String[] BELOW_THE_SUBJECTS = {
-        "java..", "net.e175.klaus..", "..brief..", "..trace..", "..reference.."
+        "java..", "net.e175.klaus..", "..brief..", "..trace..", "..reference..", "..sizes.."
     };
 
     @ArchTest

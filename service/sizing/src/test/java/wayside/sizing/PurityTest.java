@@ -67,6 +67,7 @@ class PurityTest {
                 "endurance",
                 "chance",
                 "laws",
+                "sizes",
                 "recommendation",
                 "yield",
                 "recharge");

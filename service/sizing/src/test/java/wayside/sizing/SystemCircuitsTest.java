@@ -13,12 +13,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 import wayside.sizing.brief.Ambient;
 import wayside.sizing.brief.At;
 import wayside.sizing.brief.BankPlacement;
+import wayside.sizing.brief.Box;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.CircuitLengths;
+import wayside.sizing.brief.ControllerSize;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
+import wayside.sizing.brief.SizeOrigin;
+import wayside.sizing.brief.SizesThatExist;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Surge;
 import wayside.sizing.brief.SystemBrief;
@@ -44,32 +48,58 @@ class SystemCircuitsTest {
             OptionalDouble alternatorLabelA,
             OptionalDouble nominalWh,
             OptionalDouble solarW,
-            OptionalDouble chargerA) {
+            OptionalDouble chargerA,
+            SizesThatExist sizes) {
+        /** A ladder of one charge controller. */
+        private static final SizesThatExist CONTROLLER = new SizesThatExist(
+                List.of(),
+                List.of(),
+                List.of(new ControllerSize(
+                        SizeOrigin.given(At.ROOT.field("controller")), 75, 100, 48, 3, new Box(200, 200, 100))),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
+
+        /** On controllers that stand no more than 75 V: short strings. */
+        static Given sunAtLowVoltage(double busV, double solarW) {
+            return new Given(busV, 12, OPEN, OPEN, OptionalDouble.of(solarW), NONE, CONTROLLER);
+        }
+
         static Given sun(double busV, double solarW) {
-            return new Given(busV, 12, OPEN, OPEN, OptionalDouble.of(solarW), NONE);
+            return new Given(busV, 12, OPEN, OPEN, OptionalDouble.of(solarW), NONE, SizesThatExist.OPEN);
         }
 
         static Given engine(double busV, double vehicleV, double labelA, OptionalDouble chargerA) {
-            return new Given(busV, vehicleV, OptionalDouble.of(labelA), OptionalDouble.of(5120), OPEN, chargerA);
+            return new Given(
+                    busV,
+                    vehicleV,
+                    OptionalDouble.of(labelA),
+                    OptionalDouble.of(5120),
+                    OPEN,
+                    chargerA,
+                    SizesThatExist.OPEN);
         }
 
         Recommendation answer() {
             At at = At.ROOT.field("system");
             SystemWishes wishes = new SystemWishes(
-                    at,
-                    OptionalDouble.of(busV),
-                    Optional.of(Chemistry.LFP),
-                    nominalWh,
-                    solarW,
-                    PanelMount.open(at.field("panel")),
-                    chargerA,
-                    OPEN,
-                    InverterSpec.open(at.field("inverter")),
-                    OPEN,
-                    BankPlacement.OPEN,
-                    new Vehicle(at.field("vehicle"), OptionalDouble.of(vehicleV), alternatorLabelA),
-                    Optional.empty(),
-                    CircuitLengths.open(at.field("circuitLengthsM")));
+                            at,
+                            OptionalDouble.of(busV),
+                            Optional.of(Chemistry.LFP),
+                            nominalWh,
+                            solarW,
+                            PanelMount.open(at.field("panel")),
+                            chargerA,
+                            OPEN,
+                            InverterSpec.open(at.field("inverter")),
+                            OPEN,
+                            BankPlacement.OPEN,
+                            new Vehicle(at.field("vehicle"), OptionalDouble.of(vehicleV), alternatorLabelA),
+                            Optional.empty(),
+                            CircuitLengths.open(at.field("circuitLengthsM")))
+                    .of(sizes);
             Stay stay = Stay.of(Place.of(44, 7), 7, 5).at(new Ambient(15, 8)).driving(1);
             SystemBrief open = SystemBrief.of(Trip.of(stay), Load.dc("fridge", 40, 10));
             return SystemSizer.size(new SystemBrief(
@@ -197,13 +227,13 @@ class SystemCircuitsTest {
     // not; 690.9(B)(1): 1.5625 x 6 A = 9.4 A, the next rating of 240.6(A) is 10 A.
     @Test
     void fourStringsAreFusedOneByOneAndThreeAreNot() {
-        SizedSystem four = Given.sun(12, 800).answer().system();
+        SizedSystem four = Given.sunAtLowVoltage(12, 800).answer().system();
         assertThat(four.array().orElseThrow().stringFuses().othersA().value()).isEqualTo(22.5);
         SizedCircuit.Wired string = circuit(four, "string of modules");
         assertThat(string.duty().details().count().orElseThrow().value()).isEqualTo(4);
         assertThat(string.fuse().ratingA().value()).isEqualTo(10);
         assertThat(string.fuse().link().standard()).isEqualTo("IEC 60269-6");
-        SizedSystem three = Given.sun(12, 600).answer().system();
+        SizedSystem three = Given.sunAtLowVoltage(12, 600).answer().system();
         assertThat(names(three)).doesNotContain("string of modules");
     }
 

@@ -1,6 +1,7 @@
 package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import org.jspecify.annotations.Nullable;
 
 /** The charger between alternator and bank. */
 @Schema(name = "AlternatorCharging", description = "The charger between alternator and bank.")
@@ -16,4 +17,10 @@ public record AlternatorView(
         @Schema(description = "On a day of the stay that drives and takes most [Wh].")
         Double energyPerDayWh,
 
-        @Schema(description = "From empty by itself [h].") Double hoursToFull) {}
+        @Schema(description = "From empty by itself [h].") Double hoursToFull,
+
+        @Schema(description = "Absent when the charger was given.") @Nullable
+        CurrentNeedView needed,
+
+        @Schema(description = "Absent when the charger was given.") @Nullable
+        BuyableChargerView buyable) {}

@@ -33,6 +33,11 @@ public record BatteryView(
         TypicalRangeView massKg,
         TypicalRangeView volumeL,
 
+        BankNeedView needed,
+
+        @Schema(description = "Absent when the bank was given, or where none is made so large.") @Nullable
+        BuyableBankView buyable,
+
         @Schema(description = "Below this no charge may enter [C].")
         Double lowestChargeC,
 

@@ -1,6 +1,7 @@
 package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import org.jspecify.annotations.Nullable;
 
 /** The inverter that the AC loads need, or that was given. */
 @Schema(name = "InverterChoice", description = "The inverter that the AC loads need, or that was given.")
@@ -10,4 +11,9 @@ public record InverterChoiceView(
         @Schema(description = "Drawn without load [W].") Double idleW,
 
         @Schema(description = "At its full rating and the lowest voltage of the bank [A].")
-        Double batteryCurrentA) {}
+        Double batteryCurrentA,
+
+        PowerNeedView needed,
+
+        @Schema(description = "Absent when the inverter was given, or where none is made so large.") @Nullable
+        BuyableInverterView buyable) {}

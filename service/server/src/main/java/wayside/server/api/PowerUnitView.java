@@ -2,12 +2,16 @@ package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Whether one self-contained unit would do, or parts must be wired. */
 @Schema(name = "PowerUnit", description = "Whether one self-contained unit would do, or parts must be wired.")
 public record PowerUnitView(
         @Schema(description = "Rated energy that it would need [Wh].")
         Double nominalEnergyWh,
+
+        @Schema(description = "Absent when none would do.") @Nullable
+        BuyableUnitView buyable,
 
         @Schema(description = "Of its 12 V outlet [A].") Double outletCurrentLimitA,
 

@@ -35,6 +35,11 @@ public record RecommendationResponse(
         @Schema(description = "Battery first, then outward.")
         List<CircuitView> circuits,
 
+        @Schema(
+                description =
+                        "Of batteries, modules, controllers, chargers, inverter and an allowance for cables [kg].")
+        Double massKg,
+
         RuleOfThumbView ruleOfThumb,
 
         @Schema(description = "When a chance is accepted.") @Nullable

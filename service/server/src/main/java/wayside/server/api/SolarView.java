@@ -2,12 +2,24 @@ package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The array and its charge controller. */
 @Schema(name = "Solar", description = "The array and its charge controller.")
 public record SolarView(
         @Schema(description = "Rated [W].") Double powerW,
         @Schema(description = "Of panel [m2].") Double areaM2,
+
+        @Schema(description = "Free for panels [m2].") Double roofAreaM2,
+
+        @Schema(description = "By the worst stay; absent when a chance is accepted.") @Nullable
+        PowerNeedView needed,
+
+        @Schema(description = "Absent when the array was given.") @Nullable
+        BuyableArrayView buyable,
+
+        @Schema(description = "Output of each controller, exactly [A].")
+        Double controllerNeededA,
 
         @Schema(description = "mppt: it tracks the best point of the array.") @OpenCodes("controller-type")
         String controllerType,

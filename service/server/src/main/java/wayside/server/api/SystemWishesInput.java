@@ -63,4 +63,10 @@ public record SystemWishesInput(
         @Schema(description = "Rule set for conductors and fuses; abyc-e11 when left open.") @Nullable
         RuleSetCode rules,
 
-        @Valid @Nullable CircuitLengthsInput circuitLengthsM) {}
+        @Valid @Nullable CircuitLengthsInput circuitLengthsM,
+
+        @Valid @Nullable RoofInput roof,
+
+        @Valid @Nullable LockerInput locker,
+
+        @Valid @Nullable SizesInput sizes) {}

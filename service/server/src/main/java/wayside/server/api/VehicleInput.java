@@ -5,6 +5,7 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.rule.OneOfNumbers;
+import wayside.server.api.rule.ZeroOrFrom;
 
 /** What the vehicle brings. */
 @Schema(name = "Vehicle", description = "What the vehicle brings: its own net and its alternator.")
@@ -18,4 +19,10 @@ public record VehicleInput(
         @DecimalMin(Limits.LEAST_CURRENT_A)
         @DecimalMax("2000")
         @Nullable
-        Double alternatorRatingA) {}
+        Double alternatorRatingA,
+
+        @Schema(description = "Left for the whole system [kg].", example = "250")
+        @ZeroOrFrom("0.1")
+        @DecimalMax("100000")
+        @Nullable
+        Double payloadKg) {}

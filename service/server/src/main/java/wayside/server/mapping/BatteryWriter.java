@@ -2,11 +2,15 @@ package wayside.server.mapping;
 
 import java.util.ArrayList;
 import java.util.List;
+import wayside.server.api.BankNeedView;
 import wayside.server.api.BatteryView;
+import wayside.server.api.BuyableBankView;
 import wayside.server.api.ChemistryOptionView;
 import wayside.server.api.TypicalRangeView;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.storage.Range;
+import wayside.sizing.system.BankChoice;
+import wayside.sizing.system.BuyableBank;
 import wayside.sizing.system.SizedSystem;
 
 /** The bank of a recommendation, and what other chemistries would take. */
@@ -27,6 +31,11 @@ final class BatteryWriter {
                 figures.at("autonomyDays", bank.autonomyDays()),
                 range(bank.massKg(), figures.in("massKg")),
                 range(bank.volumeL(), figures.in("volumeL")),
+                needed(system.battery(), figures.in("needed")),
+                system.battery()
+                        .buyable()
+                        .map(batteries -> buyable(batteries, figures.in("buyable")))
+                        .orElse(null),
                 figures.at("lowestChargeC", bank.data().lowestChargeC()),
                 figures.at("lowestDischargeC", bank.data().lowestDischargeC()),
                 system.chargeLockedOutInCold(),
@@ -34,6 +43,23 @@ final class BatteryWriter {
                 system.ventilationCm2()
                         .map(area -> figures.at("ventilationOpeningCm2", area))
                         .orElse(null));
+    }
+
+    private static BankNeedView needed(BankChoice battery, Figures figures) {
+        return new BankNeedView(
+                figures.at("energyWh", battery.neededWh()), figures.at("capacityAh", battery.neededAh()));
+    }
+
+    private static BuyableBankView buyable(BuyableBank batteries, Figures figures) {
+        return new BuyableBankView(
+                (int) figures.at("count", batteries.count()),
+                (int) figures.at("seriesCount", batteries.seriesCount()),
+                (int) figures.at("parallelCount", batteries.parallelCount()),
+                figures.at("voltageV", batteries.voltageV()),
+                figures.at("capacityAh", batteries.capacityAh()),
+                figures.at("lengthMm", batteries.lengthMm()),
+                figures.at("widthMm", batteries.widthMm()),
+                figures.at("heightMm", batteries.heightMm()));
     }
 
     static List<ChemistryOptionView> byChemistry(List<BatteryBank> banks, Figures figures) {

@@ -3,8 +3,11 @@ package wayside.server.mapping;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.AlternatorView;
+import wayside.server.api.BuyableInverterView;
+import wayside.server.api.BuyableUnitView;
 import wayside.server.api.CircuitView;
 import wayside.server.api.InverterChoiceView;
+import wayside.server.api.PowerNeedView;
 import wayside.server.api.PowerUnitView;
 import wayside.server.api.RecommendationResponse;
 import wayside.server.api.RuleOfThumbView;
@@ -29,11 +32,12 @@ public final class RecommendationWriter {
         var battery = BatteryWriter.battery(system, figures.in("battery"));
         var byChemistry = BatteryWriter.byChemistry(system.battery().byChemistry(), figures.in("byChemistry"));
         PowerUnitView powerUnit = powerUnit(system.powerUnit(), figures.in("powerUnit"));
-        var solar = SolarWriter.solar(system, figures.in("solar"));
+        var solar = SolarWriter.solar(system, recommendation.byChance().isEmpty(), figures.in("solar"));
         AlternatorView alternator = alternator(system.chargers(), figures.in("alternator"));
         ShoreView shore = shore(system.chargers(), figures.in("shore"));
         InverterChoiceView inverter = inverter(system, figures.in("inverter"));
         List<CircuitView> circuits = CircuitsWriter.write(system.circuits(), figures.in("circuits"));
+        double massKg = figures.at("massKg", system.mass().massKg());
         RuleOfThumbView thumb = ruleOfThumb(recommendation, figures.in("ruleOfThumb"));
         var found = recommendation.byChance().map(chance -> ByChanceWriter.of(chance, figures));
         Tail tail = Tail.of(answer, figures);
@@ -50,6 +54,7 @@ public final class RecommendationWriter {
                 shore,
                 inverter,
                 circuits,
+                massKg,
                 thumb,
                 found.map(ByChanceWriter::chance).orElse(null),
                 found.map(ByChanceWriter::curve).orElse(null),
@@ -64,6 +69,11 @@ public final class RecommendationWriter {
     private static PowerUnitView powerUnit(PowerUnit unit, Figures figures) {
         return new PowerUnitView(
                 figures.at("nominalEnergyWh", unit.nominalEnergyWh()),
+                unit.buyable()
+                        .map(one -> new BuyableUnitView(
+                                figures.in("buyable").at("energyWh", one.energyWh()),
+                                figures.in("buyable").at("massKg", one.massKg())))
+                        .orElse(null),
                 figures.at("outletCurrentLimitA", unit.outletCurrentLimitA()),
                 unit.fits(),
                 unit.reasons().stream().map(MessageWriter::write).toList());
@@ -77,7 +87,9 @@ public final class RecommendationWriter {
                         figures.at("chargerPowerW", charger.chargerPowerW()),
                         figures.at("energyPerDayWh", chargers.alternatorWh().orElseThrow()),
                         figures.at(
-                                "hoursToFull", chargers.alternatorHoursToFull().orElseThrow())))
+                                "hoursToFull", chargers.alternatorHoursToFull().orElseThrow()),
+                        ChargerWriter.needed(charger.buyable(), figures),
+                        ChargerWriter.buyable(charger.buyable(), figures)))
                 .orElse(null);
     }
 
@@ -87,7 +99,9 @@ public final class RecommendationWriter {
                         figures.at("chargerPowerW", charger.chargerPowerW()),
                         figures.at("mainsPowerW", charger.mainsPowerW()),
                         figures.at("energyPerDayWh", chargers.shoreWh().orElseThrow()),
-                        figures.at("hoursToFull", chargers.shoreHoursToFull().orElseThrow())))
+                        figures.at("hoursToFull", chargers.shoreHoursToFull().orElseThrow()),
+                        ChargerWriter.needed(charger.buyable(), figures),
+                        ChargerWriter.buyable(charger.buyable(), figures)))
                 .orElse(null);
     }
 
@@ -97,7 +111,14 @@ public final class RecommendationWriter {
                         figures.at("continuousW", inverter.rating().continuousW()),
                         figures.at("surgeW", inverter.rating().surgeW()),
                         figures.at("idleW", inverter.idleW()),
-                        figures.at("batteryCurrentA", inverter.batteryCurrentA())))
+                        figures.at("batteryCurrentA", inverter.batteryCurrentA()),
+                        new PowerNeedView(figures.in("needed")
+                                .at("powerW", inverter.rating().leastW())),
+                        inverter.rating()
+                                .buyable()
+                                .map(pieces -> new BuyableInverterView(
+                                        pieces.count(), pieces.size().continuousW()))
+                                .orElse(null)))
                 .orElse(null);
     }
 

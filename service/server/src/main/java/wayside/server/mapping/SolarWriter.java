@@ -5,10 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.ArrayStringsView;
+import wayside.server.api.BuyableArrayView;
+import wayside.server.api.PowerNeedView;
 import wayside.server.api.SolarView;
 import wayside.server.api.StaySunView;
 import wayside.sizing.system.ArrayChoice;
 import wayside.sizing.system.ArrayStrings;
+import wayside.sizing.system.BuyableArray;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.system.StayBalance;
 import wayside.sizing.trace.Derived;
@@ -19,14 +22,28 @@ final class SolarWriter {
 
     private SolarWriter() {}
 
-    static @Nullable SolarView solar(SizedSystem system, Figures figures) {
-        return system.array().map(array -> solar(system, array, figures)).orElse(null);
+    /**
+     * @param byDays whether the worst stay decided
+     */
+    static @Nullable SolarView solar(SizedSystem system, boolean byDays, Figures figures) {
+        return system.array()
+                .map(array -> solar(system, array, byDays, figures))
+                .orElse(null);
     }
 
-    private static SolarView solar(SizedSystem system, ArrayChoice array, Figures figures) {
+    private static SolarView solar(SizedSystem system, ArrayChoice array, boolean byDays, Figures figures) {
         return new SolarView(
                 figures.at("powerW", array.powerW()),
                 figures.at("areaM2", array.areaM2()),
+                figures.at("roofAreaM2", array.roofM2()),
+                byDays
+                        ? new PowerNeedView(figures.in("needed")
+                                .at("powerW", system.arrayNeed().worst().arrayW()))
+                        : null,
+                array.buyable()
+                        .map(modules -> buyable(modules, figures.in("buyable")))
+                        .orElse(null),
+                figures.at("controllerNeededA", array.controllers().neededA()),
                 TRACKING,
                 (int) figures.at("controllerCount", array.controllers().count()),
                 figures.at("controllerCurrentA", array.controllers().ratedA()),
@@ -34,6 +51,16 @@ final class SolarWriter {
                 strings(array, figures.in("strings")),
                 months(system, array, figures.in("months")),
                 system.arrayNeed().worst().stay().index() + 1);
+    }
+
+    private static BuyableArrayView buyable(BuyableArray modules, Figures figures) {
+        return new BuyableArrayView(
+                (int) figures.at("count", modules.count()),
+                figures.at("modulePowerW", modules.modulePowerW()),
+                figures.at("lengthMm", modules.lengthMm()),
+                figures.at("widthMm", modules.widthMm()),
+                figures.at("massKg", modules.massKg()),
+                (int) figures.at("roofTakes", modules.roofTakes()));
     }
 
     private static ArrayStringsView strings(ArrayChoice array, Figures figures) {

@@ -1,23 +1,30 @@
 package wayside.server.mapping;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.BuiltSystemInput;
 import wayside.server.api.ChemistryCode;
 import wayside.server.api.CircuitLengthsInput;
 import wayside.server.api.InverterInput;
+import wayside.server.api.LockerInput;
 import wayside.server.api.PanelInput;
+import wayside.server.api.RoofInput;
 import wayside.server.api.RuleSetCode;
 import wayside.server.api.SystemWishesInput;
 import wayside.server.api.TargetInput;
 import wayside.server.api.VehicleInput;
 import wayside.sizing.brief.At;
 import wayside.sizing.brief.BankPlacement;
+import wayside.sizing.brief.Box;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.CircuitLengths;
 import wayside.sizing.brief.InverterSpec;
+import wayside.sizing.brief.Locker;
 import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.PanelMount;
+import wayside.sizing.brief.Roof;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Target;
 import wayside.sizing.brief.Vehicle;
@@ -45,13 +52,44 @@ public final class SystemReader {
                 BankPlacement.OPEN,
                 vehicle(at.field("vehicle"), wishes.vehicle()),
                 Given.map(wishes.rules(), RuleSetCode::code),
-                lengths(at.field("circuitLengthsM"), wishes.circuitLengthsM()));
+                lengths(at.field("circuitLengthsM"), wishes.circuitLengthsM()),
+                roof(at.field("roof"), wishes.roof()),
+                locker(at.field("locker"), wishes.locker()),
+                SizesReader.read(at.field("sizes"), wishes.sizes()));
+    }
+
+    private static Roof roof(At at, @Nullable RoofInput roof) {
+        return roof == null
+                ? Roof.open(at)
+                : new Roof(
+                        at,
+                        Given.number(roof.areaM2()),
+                        Given.list(
+                                at.field("rectangles"),
+                                roof.rectangles(),
+                                (here, free) -> new Roof.Rectangle(here, free.lengthM(), free.widthM())));
+    }
+
+    private static Locker locker(At at, @Nullable LockerInput locker) {
+        if (locker == null) {
+            return Locker.open(at);
+        }
+        return locker.lengthMm() == null || locker.widthMm() == null || locker.heightMm() == null
+                ? new Locker(at, Optional.empty(), Given.number(locker.volumeL()))
+                : new Locker(
+                        at,
+                        Optional.of(new Box(locker.lengthMm(), locker.widthMm(), locker.heightMm())),
+                        OptionalDouble.empty());
     }
 
     private static Vehicle vehicle(At at, @Nullable VehicleInput vehicle) {
         return vehicle == null
                 ? Vehicle.open(at)
-                : new Vehicle(at, Given.number(vehicle.voltageV()), Given.number(vehicle.alternatorRatingA()));
+                : new Vehicle(
+                        at,
+                        Given.number(vehicle.voltageV()),
+                        Given.number(vehicle.alternatorRatingA()),
+                        Given.number(vehicle.payloadKg()));
     }
 
     /** Where the bank stands, by a field of the request that is there. */

@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param inverter what is known of the inverter
  * @param standbyW constant draw of monitors, outlets and electronics [W]; a default if absent
  * @param ambientC for the fridge's duty [C]; a default if absent
+ * @param inverterSizes that are to be had; the usual ones if empty
  */
 public record EnergyBrief(
         At at,
@@ -20,10 +21,23 @@ public record EnergyBrief(
         OptionalDouble busVoltageV,
         InverterSpec inverter,
         OptionalDouble standbyW,
-        OptionalDouble ambientC)
+        OptionalDouble ambientC,
+        List<InverterSize> inverterSizes)
         implements Placed {
+    /** A brief that leaves the sizes of inverters open. */
+    public EnergyBrief(
+            At at,
+            List<Load> loads,
+            OptionalDouble busVoltageV,
+            InverterSpec inverter,
+            OptionalDouble standbyW,
+            OptionalDouble ambientC) {
+        this(at, loads, busVoltageV, inverter, standbyW, ambientC, List.of());
+    }
+
     public EnergyBrief {
         loads = List.copyOf(loads);
+        inverterSizes = List.copyOf(inverterSizes);
     }
 
     public static EnergyBrief of(Load... loads) {
@@ -39,29 +53,32 @@ public record EnergyBrief(
     /** The same with all loads drawing so many times their power. */
     public EnergyBrief drawing(double factor) {
         List<Load> all = loads.stream().map(load -> load.drawing(factor)).toList();
-        return new EnergyBrief(at, all, busVoltageV, inverter, standbyW, ambientC);
+        return new EnergyBrief(at, all, busVoltageV, inverter, standbyW, ambientC, inverterSizes);
     }
 
     /** The same with another load in the place of one. */
     public EnergyBrief with(int index, Load load) {
         List<Load> all = new ArrayList<>(loads);
         all.set(index, load);
-        return new EnergyBrief(at, all, busVoltageV, inverter, standbyW, ambientC);
+        return new EnergyBrief(at, all, busVoltageV, inverter, standbyW, ambientC, inverterSizes);
     }
 
     public EnergyBrief standby(double newStandbyW) {
-        return new EnergyBrief(at, loads, busVoltageV, inverter, OptionalDouble.of(newStandbyW), ambientC);
+        return new EnergyBrief(
+                at, loads, busVoltageV, inverter, OptionalDouble.of(newStandbyW), ambientC, inverterSizes);
     }
 
     public EnergyBrief through(InverterSpec newInverter) {
-        return new EnergyBrief(at, loads, busVoltageV, newInverter, standbyW, ambientC);
+        return new EnergyBrief(at, loads, busVoltageV, newInverter, standbyW, ambientC, inverterSizes);
     }
 
     public EnergyBrief atVolts(double newBusVoltageV) {
-        return new EnergyBrief(at, loads, OptionalDouble.of(newBusVoltageV), inverter, standbyW, ambientC);
+        return new EnergyBrief(
+                at, loads, OptionalDouble.of(newBusVoltageV), inverter, standbyW, ambientC, inverterSizes);
     }
 
     public EnergyBrief inAmbient(double newAmbientC) {
-        return new EnergyBrief(at, loads, busVoltageV, inverter, standbyW, OptionalDouble.of(newAmbientC));
+        return new EnergyBrief(
+                at, loads, busVoltageV, inverter, standbyW, OptionalDouble.of(newAmbientC), inverterSizes);
     }
 }

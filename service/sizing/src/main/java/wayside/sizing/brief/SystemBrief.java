@@ -19,7 +19,13 @@ public record SystemBrief(At at, List<Load> loads, Trip trip, SystemWishes syste
     /** What a day of it takes. */
     public EnergyBrief energy() {
         return new EnergyBrief(
-                system.at(), loads, system.busVoltageV(), system.inverter(), system.standbyW(), OptionalDouble.empty());
+                system.at(),
+                loads,
+                system.busVoltageV(),
+                system.inverter(),
+                system.standbyW(),
+                OptionalDouble.empty(),
+                system.sizes().inverters());
     }
 
     public static SystemBrief of(Trip trip, Load... loads) {

@@ -20,6 +20,9 @@ import java.util.OptionalDouble;
  * @param vehicle its net and its alternator
  * @param rules code of the rule set for conductors; the default set if absent
  * @param circuitLengthsM of the main circuits
+ * @param roof for the panels
+ * @param locker for the bank
+ * @param sizes that parts are to be had in; the usual ones where they are left open
  */
 public record SystemWishes(
         At at,
@@ -35,8 +38,47 @@ public record SystemWishes(
         BankPlacement bankPlacement,
         Vehicle vehicle,
         Optional<String> rules,
-        CircuitLengths circuitLengthsM)
+        CircuitLengths circuitLengthsM,
+        Roof roof,
+        Locker locker,
+        SizesThatExist sizes)
         implements Placed {
+    /** Wishes that leave room and sizes open. */
+    public SystemWishes(
+            At at,
+            OptionalDouble busVoltageV,
+            Optional<Chemistry> chemistry,
+            OptionalDouble nominalEnergyWh,
+            OptionalDouble solarPowerW,
+            PanelMount panel,
+            OptionalDouble alternatorChargerA,
+            OptionalDouble shoreChargerW,
+            InverterSpec inverter,
+            OptionalDouble standbyW,
+            BankPlacement bankPlacement,
+            Vehicle vehicle,
+            Optional<String> rules,
+            CircuitLengths circuitLengthsM) {
+        this(
+                at,
+                busVoltageV,
+                chemistry,
+                nominalEnergyWh,
+                solarPowerW,
+                panel,
+                alternatorChargerA,
+                shoreChargerW,
+                inverter,
+                standbyW,
+                bankPlacement,
+                vehicle,
+                rules,
+                circuitLengthsM,
+                Roof.open(at.field("roof")),
+                Locker.open(at.field("locker")),
+                SizesThatExist.OPEN);
+    }
+
     /** Nothing is said; it would stand there. */
     public static SystemWishes open(At at) {
         OptionalDouble open = OptionalDouble.empty();
@@ -73,6 +115,40 @@ public record SystemWishes(
                 placement,
                 vehicle,
                 rules,
-                circuitLengthsM);
+                circuitLengthsM,
+                roof,
+                locker,
+                sizes);
+    }
+
+    /** The same with room for panels and bank. */
+    public SystemWishes within(Roof newRoof, Locker newLocker, Vehicle newVehicle) {
+        return with(newVehicle, newRoof, newLocker, sizes);
+    }
+
+    /** The same with other sizes to be had. */
+    public SystemWishes of(SizesThatExist newSizes) {
+        return with(vehicle, roof, locker, newSizes);
+    }
+
+    private SystemWishes with(Vehicle newVehicle, Roof newRoof, Locker newLocker, SizesThatExist newSizes) {
+        return new SystemWishes(
+                at,
+                busVoltageV,
+                chemistry,
+                nominalEnergyWh,
+                solarPowerW,
+                panel,
+                alternatorChargerA,
+                shoreChargerW,
+                inverter,
+                standbyW,
+                bankPlacement,
+                newVehicle,
+                rules,
+                circuitLengthsM,
+                newRoof,
+                newLocker,
+                newSizes);
     }
 }

@@ -2,101 +2,127 @@ package wayside.sizing.chance;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import wayside.sizing.system.ArrayStrings;
-import wayside.sizing.system.Site;
-import wayside.sizing.system.TypicalModule;
+import java.util.TreeMap;
+import wayside.sizing.system.ArrayLadder;
+import wayside.sizing.system.BankChoice;
+import wayside.sizing.system.BatteryPack;
 
 /**
- * The pairs of bank and array that run flat just rarely enough: for each array the smallest bank, found by halving. As all pairs
- * meet the same weather, a larger array never needs a larger bank.
+ * The pairs of bank and array that can be bought and run flat just rarely enough: for each array the smallest bank. As all
+ * pairs meet the same weather, a larger array never needs a larger bank, and the search only goes down.
  */
 final class ChanceCurve {
-    private static final double[] STEPS = {0.5, 0.75, 1, 1.25, 1.5, 2, 3};
-    private static final int HALVINGS = 9;
-    private static final double SMALLEST_DAYS = 0.05;
-    /** Banks are told in steps of this size [Wh]. */
-    static final double STEP_WH = 10;
+    /** Arrays that are tried, as multiples of the one by the worst month; each as the next that exists. */
+    private static final double[] STEPS = {0.25, 0.4, 0.5, 0.6, 0.75, 0.87, 1, 1.12, 1.25, 1.4, 1.6, 1.8, 2, 2.5, 3};
+
+    private static final double LEAST_ARRAY_W = 200;
+    private static final double CLOSE_ENOUGH_WH = 10;
 
     private final ChanceTrip trip;
     private final double accepted;
+    private final List<BatteryPack> banks;
 
     ChanceCurve(ChanceTrip trip, double accepted) {
         this.trip = trip;
         this.accepted = accepted;
+        banks = BankRungs.of(trip.site());
     }
 
-    /** Pairs {bank [Wh], array [W]} by rising array; what the brief gives stays as given. */
-    List<double[]> pairs(double plainArrayW) {
-        OptionalDouble bank = trip.site().brief().system().nominalEnergyWh();
-        List<double[]> pairs = new ArrayList<>();
-        double most = largestBankWh();
-        for (double arrayW : arrays(plainArrayW)) {
-            double bankWh = bank.isPresent() ? bank.getAsDouble() : smallestBankWh(arrayW, most);
-            if (bank.isPresent() && !sure(bankWh, arrayW)) {
-                continue;
+    /** By rising array; what the brief gives stays as given. */
+    List<ChancePair> pairs(double plainArrayW) {
+        OptionalDouble given = trip.site().brief().system().nominalEnergyWh();
+        List<ChancePair.ArrayTried> arrays = arrays(plainArrayW);
+        return given.isPresent() ? withBank(given.getAsDouble(), arrays) : withRungs(arrays);
+    }
+
+    /** The first array that is enough for a bank. */
+    private List<ChancePair> withBank(double bankWh, List<ChancePair.ArrayTried> arrays) {
+        return arrays.stream()
+                .filter(array -> sure(bankWh, array.powerW()))
+                .limit(1)
+                .map(array -> ChancePair.given(bankWh, array))
+                .toList();
+    }
+
+    private List<ChancePair> withRungs(List<ChancePair.ArrayTried> arrays) {
+        List<ChancePair> pairs = new ArrayList<>();
+        int rung = banks.size();
+        for (ChancePair.ArrayTried array : arrays) {
+            while (rung > 0 && sure(banks.get(rung - 1).energyWh(), array.powerW())) {
+                rung--;
             }
-            pairs.add(new double[] {bankWh, arrayW});
-            most = bankWh;
-            if (bank.isPresent()) {
-                break;
+            if (rung < banks.size()) {
+                pairs.add(ChancePair.of(banks.get(rung), array));
             }
         }
         return pairs;
     }
 
-    private List<Double> arrays(double plainArrayW) {
+    /** The arrays to try, by rising power. */
+    private List<ChancePair.ArrayTried> arrays(double plainArrayW) {
         OptionalDouble given = trip.site().brief().system().solarPowerW();
         if (given.isPresent()) {
-            return List.of(given.getAsDouble());
+            return List.of(new ChancePair.ArrayTried(given.getAsDouble(), Optional.empty()));
         }
         if (trip.isDark()) {
-            return List.of(0.0);
+            return List.of(none());
         }
-        double base = Math.max(plainArrayW, 2 * TypicalModule.POWER_W);
-        return Arrays.stream(STEPS)
-                .map(step -> ArrayStrings.wholeStringsW(trip.site(), base * step))
-                .distinct()
-                .boxed()
-                .toList();
+        ArrayLadder ladder = ArrayLadder.of(trip.site());
+        double base = Math.max(plainArrayW, LEAST_ARRAY_W);
+        Map<Double, ChancePair.ArrayTried> byPower = new TreeMap<>();
+        Arrays.stream(STEPS)
+                .mapToObj(step -> ladder.next(base * step).or(ladder::largest))
+                .flatMap(Optional::stream)
+                .forEach(option -> byPower.putIfAbsent(option.powerW(), ChancePair.ArrayTried.of(option)));
+        return byPower.isEmpty() ? List.of(none()) : List.copyOf(byPower.values());
     }
 
-    static double largestArrayW(Site site, double plainArrayW) {
-        return ArrayStrings.wholeStringsW(
-                site, STEPS[STEPS.length - 1] * Math.max(plainArrayW, 2 * TypicalModule.POWER_W));
+    private static ChancePair.ArrayTried none() {
+        return new ChancePair.ArrayTried(0, Optional.empty());
     }
 
-    /** Carries the whole trip without any charge, in the cold and with high currents. */
-    private double largestBankWh() {
-        double bankWh = 4
-                * trip.journey().takenWh()
-                / trip.site().chemistry().usableShare().value();
-        return roundUp(Math.max(bankWh, 100));
+    /** What comes closest where nothing is sure enough: the most of everything that is not given. */
+    ChancePair most(double plainArrayW, double plainBankWh) {
+        List<ChancePair.ArrayTried> arrays = arrays(plainArrayW);
+        ChancePair.ArrayTried array = arrays.get(arrays.size() - 1);
+        OptionalDouble given = trip.site().brief().system().nominalEnergyWh();
+        return given.isPresent() || banks.isEmpty()
+                ? ChancePair.given(given.orElse(plainBankWh), array)
+                : ChancePair.of(banks.get(banks.size() - 1), array);
     }
 
-    private double smallestBankWh(double arrayW, double most) {
-        double high = most;
-        double low = Math.min(
-                high / 2,
-                SMALLEST_DAYS
-                        * trip.journey().highestDemand().budget().dailyTotalWh().value());
-        for (int i = 0; i < HALVINGS + 4 && high - low > STEP_WH; i++) {
-            double middle = Math.sqrt(low * high);
-            if (sure(middle, arrayW)) {
+    /** The next larger bank; empty where the ladder ends. */
+    Optional<BatteryPack> above(BatteryPack pack) {
+        return banks.stream()
+                .filter(other -> other.energyWh() > pack.energyWh())
+                .min(Comparator.comparingDouble(BatteryPack::energyWh));
+    }
+
+    /** The smallest bank, of any size, that is sure enough beside an array, when one is [Wh]. */
+    double exactWh(double arrayW, double enoughWh) {
+        double high = enoughWh;
+        double low = banks.stream()
+                .mapToDouble(BatteryPack::energyWh)
+                .filter(wh -> wh < enoughWh)
+                .max()
+                .orElse(0);
+        while (high - low > CLOSE_ENOUGH_WH) {
+            double middle = (low + high) / 2;
+            if (trip.share(trip.scenario(middle, arrayW)) <= accepted) {
                 high = middle;
             } else {
                 low = middle;
             }
         }
-        return Math.min(most, roundUp(high));
+        return Math.max(high, Math.min(enoughWh, BankChoice.leastWh(trip.site()).value()));
     }
 
     private boolean sure(double bankWh, double arrayW) {
         return trip.searchedShare(trip.scenario(bankWh, arrayW)) <= accepted;
-    }
-
-    static double roundUp(double wh) {
-        return Math.ceil(wh / STEP_WH - 1e-9) * STEP_WH;
     }
 }

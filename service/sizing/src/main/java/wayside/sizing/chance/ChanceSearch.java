@@ -3,11 +3,13 @@ package wayside.sizing.chance;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.brief.Objective;
-import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Target;
 import wayside.sizing.endurance.Endurance;
 import wayside.sizing.endurance.EnduranceMessages;
 import wayside.sizing.endurance.WhatHelps;
+import wayside.sizing.system.BatteryPack;
+import wayside.sizing.system.BuyableArray;
+import wayside.sizing.system.BuyableBank;
 import wayside.sizing.system.RuleOfThumb;
 import wayside.sizing.system.SizePair;
 import wayside.sizing.system.SizedSystem;
@@ -20,15 +22,21 @@ import wayside.sizing.trace.Unit;
 /** Sizes bank and array so that the trip runs flat no more often than the customer accepts. */
 public final class ChanceSearch {
     private static final int MOST_STEPS = 16;
-    private static final double GROWTH = 1.03;
 
     private static final NamedOperation FOUND = NamedOperation.of(
             NamedOperation.Kind.BEST_OF,
-            "of the pairs of bank and array that run flat with a chance of p or less, the best by the objective; where the"
-                    + " confirming runs say otherwise the bank grows by 3 % until they agree",
+            "of the pairs of whole batteries and whole modules that run flat with a chance of p or less, the best by the"
+                    + " objective; where the confirming runs say otherwise the next larger bank until they agree",
+            Source.commonPractice());
+
+    private static final NamedOperation EXACT = NamedOperation.of(
+            NamedOperation.Kind.ROOT,
+            "the smallest bank, of any size, that runs flat with a chance of p or less beside the array that was chosen, not"
+                    + " below the next smaller that exists; to 10 Wh",
             Source.commonPractice());
 
     private final ChanceTrip trip;
+    private final ChanceCurve curve;
     private final SizedSystem plain;
     private final Target target;
     private final Derived accepted;
@@ -39,6 +47,7 @@ public final class ChanceSearch {
         target = trip.site().brief().target();
         this.accepted = Derived.given(
                 "accepted chance of running flat", accepted, Unit.SHARE, target.at("chanceOfRunningFlat"));
+        curve = new ChanceCurve(trip, accepted);
     }
 
     /**
@@ -53,55 +62,74 @@ public final class ChanceSearch {
 
     private ByChance find() {
         double plainArrayW = plain.array().map(a -> a.powerW().value()).orElse(0.0);
-        List<double[]> pairs = new ChanceCurve(trip, accepted.value()).pairs(plainArrayW);
-        if (pairs.isEmpty()) {
-            pairs = List.of(given(plainArrayW));
+        List<ChancePair> pairs = curve.pairs(plainArrayW);
+        boolean none = pairs.isEmpty();
+        if (none) {
+            pairs = List.of(curve.most(
+                    plainArrayW, plain.battery().bank().nominalEnergyWh().value()));
         }
-        List<CurvePoint> curve = ChancePick.points(pairs, trip.site().chemistry(), target);
+        List<CurvePoint> points = ChancePick.points(pairs, trip.site().chemistry(), target);
         Objective objective = ChancePick.objective(target);
-        CurvePoint best = ChancePick.best(curve, objective);
-        return confirmed(curve, objective, best);
-    }
-
-    /** What the brief gives, or the most that was tried beside it. */
-    private double[] given(double plainArrayW) {
-        SystemWishes wishes = trip.site().brief().system();
-        return new double[] {
-            wishes.nominalEnergyWh()
-                    .orElse(plain.battery().bank().nominalEnergyWh().value()),
-            wishes.solarPowerW().orElse(ChanceCurve.largestArrayW(trip.site(), plainArrayW))
-        };
+        return confirmed(points, objective, pairs.get(ChancePick.best(points, objective)), none);
     }
 
     /** The pair was found in some of the runs; if it runs flat too often in all of them, the bank grows until it is. */
-    private ByChance confirmed(List<CurvePoint> curve, Objective objective, CurvePoint best) {
-        double bankWh = best.nominalEnergyWh();
-        Derived arrayW = found("rated power of the array", best.solarPowerW(), Unit.WATT);
-        Derived nominal = found("rated energy of the bank", bankWh, Unit.WATT_HOUR);
-        Endurance.Chance chance = chance(nominal, arrayW);
-        boolean free = trip.site().brief().system().nominalEnergyWh().isEmpty();
-        for (int i = 0; i < MOST_STEPS && free && chance.value().value() > accepted.value(); i++) {
-            bankWh = ChanceCurve.roundUp(bankWh * GROWTH);
-            nominal = found("rated energy of the bank", bankWh, Unit.WATT_HOUR);
-            chance = chance(nominal, arrayW);
+    private ByChance confirmed(List<CurvePoint> points, Objective objective, ChancePair best, boolean none) {
+        SizePair pair = built(best, Optional.empty());
+        Endurance.Chance chance = chance(pair);
+        for (int i = 0; i < MOST_STEPS && chance.value().value() > accepted.value(); i++) {
+            Optional<BatteryPack> larger = best.pack().flatMap(curve::above);
+            if (larger.isEmpty()) {
+                break;
+            }
+            best = new ChancePair(larger.get().energyWh(), larger, best.arrayW(), best.modules());
+            pair = built(best, Optional.empty());
+            chance = chance(pair);
         }
-        List<WhatHelps> helps = ChanceChanges.ranked(trip, bankWh, arrayW.value(), chance.value());
+        if (!none && best.pack().isPresent()) {
+            pair = built(best, Optional.of(exact(best)));
+        }
+        List<WhatHelps> helps = ChanceChanges.ranked(trip, best.bankWh(), best.arrayW(), chance.value());
         return new ByChance(
                 accepted,
                 chance,
                 trip.runs(),
                 trip.site().brief().sampling().weatherSeed(),
-                curve,
+                points,
                 objective,
-                new SizePair(Optional.of(nominal), Optional.of(arrayW)),
+                pair,
                 ruleOfThumb(),
                 helps,
                 EnduranceMessages.advice(
                         AdviceCode.RUNS_FLAT_WHEN_OLD,
-                        nominal,
-                        arrayW,
+                        pair.nominalEnergyWh().orElseThrow(),
+                        pair.solarPowerW().orElseThrow(),
                         chance.value().value(),
                         helps));
+    }
+
+    private Derived exact(ChancePair found) {
+        return EXACT.value(
+                "rated energy needed", curve.exactWh(found.arrayW(), found.bankWh()), Unit.WATT_HOUR, accepted.as("p"));
+    }
+
+    private SizePair built(ChancePair found, Optional<Derived> exactWh) {
+        Optional<BuyableBank> bank =
+                found.pack().map(pack -> BuyableBank.of(trip.site().chemistry(), pack, FOUND, accepted.as("p")));
+        Optional<BuyableArray> array =
+                found.modules().map(modules -> BuyableArray.of(trip.site(), modules, FOUND, accepted.as("p")));
+        return new SizePair(
+                Optional.of(bank.map(BuyableBank::energyWh)
+                        .orElseGet(() -> found("rated energy of the bank", found.bankWh(), Unit.WATT_HOUR))),
+                Optional.of(array.map(BuyableArray::powerW)
+                        .orElseGet(() -> found("rated power of the array", found.arrayW(), Unit.WATT))),
+                bank,
+                array,
+                exactWh);
+    }
+
+    private Endurance.Chance chance(SizePair pair) {
+        return chance(pair.nominalEnergyWh().orElseThrow(), pair.solarPowerW().orElseThrow());
     }
 
     private Endurance.Chance chance(Derived nominal, Derived arrayW) {

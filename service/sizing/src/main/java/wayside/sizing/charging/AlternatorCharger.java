@@ -1,8 +1,15 @@
 package wayside.sizing.charging;
 
+import java.util.List;
 import java.util.Optional;
+import wayside.sizing.brief.AlternatorChargerSize;
+import wayside.sizing.brief.PartSize;
+import wayside.sizing.brief.SizesThatExist;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Vehicle;
+import wayside.sizing.sizes.NextSize;
+import wayside.sizing.sizes.Pieces;
+import wayside.sizing.sizes.SizeTables;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Message;
@@ -24,9 +31,15 @@ import wayside.sizing.trace.Unit;
  * @param limitA the most that the alternator may be asked for, at the bank [A]
  * @param chargerPowerW at the bank's charging voltage [W]
  * @param takenPowerW of that, what the bank takes [W]
+ * @param buyable the chargers that it is; empty when it was given
  */
 public record AlternatorCharger(
-        Vehicle vehicle, Derived chargerCurrentA, Derived limitA, Derived chargerPowerW, Derived takenPowerW) {
+        Vehicle vehicle,
+        Derived chargerCurrentA,
+        Derived limitA,
+        Derived chargerPowerW,
+        Derived takenPowerW,
+        Optional<ChargerRating> buyable) {
     private static final double ALTERNATOR_A = 120;
     private static final double ALTERNATOR_V = 13.5;
     private static final double VEHICLE_V = 12;
@@ -50,19 +63,53 @@ public record AlternatorCharger(
      */
     public static Optional<AlternatorCharger> find(ChargerNeed need, Derived hoursPerDay, SystemWishes wishes) {
         Derived limit = limit(need, wishes.vehicle());
-        if (wishes.alternatorChargerA().isEmpty() && limit.value() < CommonRatings.smallestA()) {
+        if (wishes.alternatorChargerA().isPresent()) {
+            Derived given = Derived.given(
+                    "alternator charger: rated output",
+                    wishes.alternatorChargerA().getAsDouble(),
+                    Unit.AMPERE,
+                    wishes.at("alternatorChargerA"));
+            return Optional.of(of(need, wishes, given, limit, Optional.empty()));
+        }
+        List<Pieces<AlternatorChargerSize>> all = thatServe(need, wishes);
+        if (all.stream().noneMatch(one -> one.total() <= limit.value())) {
             return Optional.empty();
         }
-        Derived current = wishes.alternatorChargerA().isPresent()
-                ? Derived.given(
-                        "alternator charger: rated output",
-                        wishes.alternatorChargerA().getAsDouble(),
-                        Unit.AMPERE,
-                        wishes.at("alternatorChargerA"))
-                : chosen(need, hoursPerDay, limit);
+        ChargerRating rating = chosen(need, hoursPerDay, limit, all);
+        return Optional.of(of(need, wishes, rating.currentA(), limit, Optional.of(rating)));
+    }
+
+    private static AlternatorCharger of(
+            ChargerNeed need, SystemWishes wishes, Derived current, Derived limit, Optional<ChargerRating> rating) {
         Derived power = need.powerW(need.whose() + "alternator charger: power at the bank", current);
         Derived taken = need.takenW(need.whose() + "alternator charger: power that the bank takes", power);
-        return Optional.of(new AlternatorCharger(wishes.vehicle(), current, limit, power, taken));
+        return new AlternatorCharger(wishes.vehicle(), current, limit, power, taken, rating);
+    }
+
+    /** Those made for vehicle and bus; the usual ones where the ladder has none for them. */
+    private static List<Pieces<AlternatorChargerSize>> thatServe(ChargerNeed need, SystemWishes wishes) {
+        List<Pieces<AlternatorChargerSize>> listed = thatServe(need, wishes, wishes.sizes());
+        return listed.isEmpty() ? thatServe(need, wishes, SizeTables.usual()) : listed;
+    }
+
+    private static List<Pieces<AlternatorChargerSize>> thatServe(
+            ChargerNeed need, SystemWishes wishes, SizesThatExist sizes) {
+        double vehicleV = vehicleVoltageV(wishes.vehicle()).value();
+        double busV = need.busVoltageV().value();
+        return Pieces.of(
+                sizes.alternatorChargers().stream()
+                        .filter(size -> size.inputV() == vehicleV && size.outputV() == busV)
+                        .toList(),
+                AlternatorChargerSize::currentA,
+                AlternatorChargerSize::mostTogether);
+    }
+
+    /** One of the size that a given current would take, to reckon its mass with. */
+    public static PartSize like(ChargerNeed need, SystemWishes wishes, double currentA) {
+        List<Pieces<AlternatorChargerSize>> all = thatServe(need, wishes);
+        return NextSize.atLeast(currentA, all)
+                .orElseGet(() -> all.get(all.size() - 1))
+                .size();
     }
 
     /**
@@ -126,7 +173,8 @@ public record AlternatorCharger(
                 .unlessGiven(vehicle.voltageV());
     }
 
-    private static Derived chosen(ChargerNeed need, Derived hoursPerDay, Derived limit) {
+    private static ChargerRating chosen(
+            ChargerNeed need, Derived hoursPerDay, Derived limit, List<Pieces<AlternatorChargerSize>> all) {
         Derived needed = NEEDED.value(
                 need.whose() + "alternator charger: output that refills the bank in the day's driving",
                 Unit.AMPERE,
@@ -139,7 +187,7 @@ public record AlternatorCharger(
                 limit.as("I_max"),
                 need.acceptedW().as("P_max"),
                 need.chargingVoltageV().as("V_c"));
-        return CommonRatings.next(need.whose() + "alternator charger: rated output", needed, most);
+        return ChargerRating.of(need.whose() + "alternator charger: rated output", needed, most, all);
     }
 
     private static Derived limit(ChargerNeed need, Vehicle vehicle) {

@@ -15,6 +15,7 @@ import wayside.sizing.trace.Unit;
  * @param chargingVoltageV over most of a charge [V]: what a charger's amperes are worth
  * @param acceptedW the most that it takes below the knee [W]
  * @param dailyWh out of its terminals on a usual day [Wh]
+ * @param busVoltageV nominal voltage of the system [V]
  */
 public record ChargerNeed(
         String whose,
@@ -23,7 +24,8 @@ public record ChargerNeed(
         Derived bankVoltageV,
         Derived chargingVoltageV,
         Derived acceptedW,
-        Derived dailyWh) {
+        Derived dailyWh,
+        Derived busVoltageV) {
     /** A few seconds a day charge as a charger of any size does: next to nothing does not ask for an endless one. */
     static final double SHORTEST_HOURS = 0.001;
 
@@ -52,7 +54,7 @@ public record ChargerNeed(
                 data.maximumChargeRate().typical().as("r"),
                 charging.as("V_c"),
                 bankVoltageV.as("V"));
-        return new ChargerNeed(whose, data, nominalEnergyWh, bankVoltageV, charging, accepted, dailyWh);
+        return new ChargerNeed(whose, data, nominalEnergyWh, bankVoltageV, charging, accepted, dailyWh, busVoltageV);
     }
 
     /** Energy that a charger must put in each day to replace what was taken [Wh]. */

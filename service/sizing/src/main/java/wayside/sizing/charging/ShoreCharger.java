@@ -1,6 +1,14 @@
 package wayside.sizing.charging;
 
+import java.util.List;
+import java.util.Optional;
+import wayside.sizing.brief.PartSize;
+import wayside.sizing.brief.ShoreChargerSize;
+import wayside.sizing.brief.SizesThatExist;
 import wayside.sizing.brief.SystemWishes;
+import wayside.sizing.sizes.NextSize;
+import wayside.sizing.sizes.Pieces;
+import wayside.sizing.sizes.SizeTables;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
@@ -13,8 +21,10 @@ import wayside.sizing.trace.Unit;
  * @param chargerPowerW rated output [W]
  * @param mainsPowerW drawn from the hookup [W]
  * @param takenPowerW of the rated output, what the bank takes [W]
+ * @param buyable the chargers that it is; empty when it was given
  */
-public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived takenPowerW) {
+public record ShoreCharger(
+        Derived chargerPowerW, Derived mainsPowerW, Derived takenPowerW, Optional<ChargerRating> buyable) {
     private static final double EFFICIENCY = 0.88;
     private static final double NIGHT_HOURS = 10;
     private static final Expression NEEDED = Expression.commonPractice(
@@ -30,13 +40,20 @@ public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived t
      * @param wishes the charger, as far as it is known
      */
     public static ShoreCharger of(ChargerNeed need, Derived hoursPerDay, SystemWishes wishes) {
-        Derived power = wishes.shoreChargerW().isPresent()
-                ? Derived.given(
-                        "shore charger: rated output",
-                        wishes.shoreChargerW().getAsDouble(),
-                        Unit.WATT,
-                        wishes.at("shoreChargerW"))
-                : chosen(need, hoursPerDay);
+        if (wishes.shoreChargerW().isPresent()) {
+            Derived given = Derived.given(
+                    "shore charger: rated output",
+                    wishes.shoreChargerW().getAsDouble(),
+                    Unit.WATT,
+                    wishes.at("shoreChargerW"));
+            return of(need, given, Optional.empty());
+        }
+        ChargerRating rating = chosen(need, hoursPerDay, wishes);
+        Derived power = need.powerW(need.whose() + "shore charger: rated output", rating.currentA());
+        return of(need, power, Optional.of(rating));
+    }
+
+    private static ShoreCharger of(ChargerNeed need, Derived power, Optional<ChargerRating> rating) {
         Derived efficiency = Derived.convention(
                 "shore charger: efficiency",
                 EFFICIENCY,
@@ -46,7 +63,7 @@ public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived t
         Derived mains = FROM_THE_MAINS.value(
                 "shore charger: power from the mains", Unit.WATT, power.as("P"), efficiency.as("eta"));
         Derived taken = need.takenW(need.whose() + "shore charger: power that the bank takes", power);
-        return new ShoreCharger(power, mains, taken);
+        return new ShoreCharger(power, mains, taken, rating);
     }
 
     /**
@@ -63,7 +80,7 @@ public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived t
                 hoursPerDay.as("h"));
     }
 
-    private static Derived chosen(ChargerNeed need, Derived hoursPerDay) {
+    private static ChargerRating chosen(ChargerNeed need, Derived hoursPerDay, SystemWishes wishes) {
         Derived night = Derived.convention(
                 "shore charger: hours to fill an empty bank",
                 NIGHT_HOURS,
@@ -83,7 +100,30 @@ public record ShoreCharger(Derived chargerPowerW, Derived mainsPowerW, Derived t
                 Unit.AMPERE,
                 need.acceptedW().as("P_max"),
                 need.chargingVoltageV().as("V_c"));
-        Derived current = CommonRatings.next(need.whose() + "shore charger: rated output in amperes", needed, most);
-        return need.powerW(need.whose() + "shore charger: rated output", current);
+        return ChargerRating.of(
+                need.whose() + "shore charger: rated output in amperes", needed, most, thatServe(need, wishes));
+    }
+
+    /** Those made for the bus; the usual ones where the ladder has none for it. */
+    private static List<Pieces<ShoreChargerSize>> thatServe(ChargerNeed need, SystemWishes wishes) {
+        List<Pieces<ShoreChargerSize>> listed = thatServe(need, wishes.sizes());
+        return listed.isEmpty() ? thatServe(need, SizeTables.usual()) : listed;
+    }
+
+    private static List<Pieces<ShoreChargerSize>> thatServe(ChargerNeed need, SizesThatExist sizes) {
+        return Pieces.of(
+                sizes.shoreChargers().stream()
+                        .filter(size -> size.outputV() == need.busVoltageV().value())
+                        .toList(),
+                ShoreChargerSize::currentA,
+                ShoreChargerSize::mostTogether);
+    }
+
+    /** One of the size that a given power would take, to reckon its mass with. */
+    public static PartSize like(ChargerNeed need, SystemWishes wishes, double powerW) {
+        List<Pieces<ShoreChargerSize>> all = thatServe(need, wishes);
+        return NextSize.atLeast(powerW / need.chargingVoltageV().value(), all)
+                .orElseGet(() -> all.get(all.size() - 1))
+                .size();
     }
 }

@@ -1,6 +1,7 @@
 package wayside.sizing.laws;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -10,7 +11,9 @@ import wayside.sizing.system.InverterChoice;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.LawCode;
+import wayside.sizing.trace.MessageCode;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.ShortfallCode;
 
 /**
  * The laws of a system, each once: the circuits' by the one that is nearest to its limit.
@@ -19,8 +22,12 @@ import wayside.sizing.trace.Shortfall;
  */
 public record Laws(List<Law> all) {
     /** Judgements by days of autonomy and the worst month, which a chance replaces. */
-    private static final Set<LawCode> BY_DAYS =
-            Set.of(LawCode.BANK_CARRIES_THE_DAYS, LawCode.SUN_FILLS_THE_DAY, LawCode.BANK_IS_CHARGED);
+    private static final Set<MessageCode> BY_DAYS =
+            Set.of(ShortfallCode.BANK_TOO_SMALL, ShortfallCode.ARRAY_TOO_SMALL, ShortfallCode.NO_SUN);
+
+    /** The same of an array that was sized; a given one must fit the roof all the same. */
+    private static final Set<MessageCode> OF_THE_WORST_MONTH =
+            Set.of(ShortfallCode.ROOF_TOO_SMALL, ShortfallCode.NO_CONTROLLER);
 
     public Laws {
         all = List.copyOf(all);
@@ -29,16 +36,49 @@ public record Laws(List<Law> all) {
     /** Of a system that is sized by days of autonomy and the worst month. */
     public static Laws of(SizedSystem system) {
         List<Law> laws = new ArrayList<>(PartLaws.ofTheDays(system));
-        laws.addAll(of(
+        laws.addAll(besideTheDays(system));
+        PartLaws.shortfalls(system).forEach(shortfall -> breakLaw(laws, shortfall));
+        return new Laws(laws);
+    }
+
+    /** Of the same system, judged by a chance of running flat instead. */
+    public static Laws of(SizedSystem system, Law chance) {
+        List<Law> laws = new ArrayList<>(List.of(chance));
+        laws.addAll(besideTheDays(system));
+        boolean arrayGiven = system.site().brief().system().solarPowerW().isPresent();
+        PartLaws.shortfalls(system).stream()
+                .filter(shortfall -> !BY_DAYS.contains(shortfall.message().code()))
+                .filter(shortfall -> arrayGiven
+                        || !OF_THE_WORST_MONTH.contains(shortfall.message().code()))
+                .forEach(shortfall -> breakLaw(laws, shortfall));
+        return new Laws(laws);
+    }
+
+    private static List<Law> besideTheDays(SizedSystem system) {
+        List<Law> laws = new ArrayList<>(of(
                         system.battery().bank(),
                         system.energyBudget(),
                         system.inverter(),
                         ChargingCurrents.of(system.chargers(), system.array()))
                 .all);
         system.chargers().alternator().ifPresent(charger -> laws.add(PartLaws.ofTheAlternator(charger)));
+        laws.addAll(PartLaws.ofItsRoom(system));
         laws.addAll(
                 new CircuitLaws(system.circuits(), system.site().busVoltageV().value()).all());
-        return new Laws(laws);
+        return laws;
+    }
+
+    /** A part's own shortfall takes the place of the law that it breaks, or stands beside the others. */
+    private static void breakLaw(List<Law> laws, Shortfall shortfall) {
+        LawCode code = PartLaws.brokenBy(shortfall);
+        Law broken = Law.of(code, shortfall.needed(), shortfall.available()).broken(shortfall);
+        for (int i = 0; i < laws.size(); i++) {
+            if (laws.get(i).code() == code && laws.get(i).shortfall().isEmpty()) {
+                laws.set(i, broken);
+                return;
+            }
+        }
+        laws.add(broken);
     }
 
     /** Of a bank with what draws on it and what charges it. */
@@ -47,13 +87,6 @@ public record Laws(List<Law> all) {
         List<Law> laws = new ArrayList<>(new DischargeLaws(bank, budget).all());
         laws.add(new ChargeLaw(bank, currents).law());
         inverter.ifPresent(chosen -> laws.addAll(PartLaws.ofTheInverter(chosen)));
-        return new Laws(laws);
-    }
-
-    /** Of the same system, judged by a chance of running flat instead. */
-    public static Laws of(SizedSystem system, Law chance) {
-        List<Law> laws = new ArrayList<>(List.of(chance));
-        of(system).all.stream().filter(law -> !BY_DAYS.contains(law.code())).forEach(laws::add);
         return new Laws(laws);
     }
 

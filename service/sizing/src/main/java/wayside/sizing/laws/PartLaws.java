@@ -10,7 +10,9 @@ import wayside.sizing.system.SizedSystem;
 import wayside.sizing.system.StayBalance;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.LawCode;
+import wayside.sizing.trace.Message;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.ShortfallCode;
 
 /** Each part against what the loads, the trip and the vehicle ask of it. */
 final class PartLaws {
@@ -19,26 +21,46 @@ final class PartLaws {
     /** What days of autonomy and the worst month ask; a chance takes the place of these. */
     static List<Law> ofTheDays(SizedSystem system) {
         List<Law> laws = new ArrayList<>();
-        laws.add(judged(
-                Law.of(
-                        LawCode.BANK_CARRIES_THE_DAYS,
-                        system.battery().neededWh(),
-                        system.battery().bank().nominalEnergyWh()),
-                system.battery().shortfall(system.site())));
-        sun(system).ifPresent(laws::add);
+        laws.add(Law.of(
+                LawCode.BANK_CARRIES_THE_DAYS,
+                system.battery().neededWh(),
+                system.battery().bank().nominalEnergyWh()));
+        StayBalance worst = system.arrayNeed().worst();
+        system.array().ifPresent(array -> laws.add(Law.of(LawCode.SUN_FILLS_THE_DAY, worst.arrayW(), array.powerW())));
         FrostLaw.find(system).ifPresent(laws::add);
         return laws;
     }
 
-    private static Optional<Law> sun(SizedSystem system) {
-        Optional<Shortfall> why = ArrayChoice.shortfall(system.site(), system.arrayNeed());
-        if (why.isPresent()) {
-            Shortfall shortfall = why.get();
-            return Optional.of(Law.of(LawCode.SUN_FILLS_THE_DAY, shortfall.needed(), shortfall.available())
-                    .broken(shortfall));
-        }
-        StayBalance worst = system.arrayNeed().worst();
-        return system.array().map(array -> Law.of(LawCode.SUN_FILLS_THE_DAY, worst.arrayW(), array.powerW()));
+    /** Whether there is room for it, and whether its parts are made. */
+    static List<Law> ofItsRoom(SizedSystem system) {
+        List<Law> laws = new ArrayList<>();
+        system.array().ifPresent(array -> laws.add(Law.of(LawCode.PANELS_ON_THE_ROOF, array.areaM2(), array.roofM2())));
+        system.mass()
+                .payloadKg(system.site())
+                .map(payload -> Law.of(
+                                LawCode.MASS_WITHIN_THE_PAYLOAD, system.mass().massKg(), payload)
+                        .orElse(Message.of(ShortfallCode.PAYLOAD_TOO_SMALL)))
+                .ifPresent(laws::add);
+        return laws;
+    }
+
+    /** What bank, array and inverter themselves say they are short of. */
+    static List<Shortfall> shortfalls(SizedSystem system) {
+        List<Shortfall> all = new ArrayList<>(system.battery().shortfalls(system.site()));
+        all.addAll(ArrayChoice.shortfalls(system.site(), system.arrayNeed(), system.array()));
+        system.inverter().flatMap(chosen -> chosen.notMade(system.site())).ifPresent(all::add);
+        return all;
+    }
+
+    /** The law that a part's shortfall breaks. */
+    static LawCode brokenBy(Shortfall shortfall) {
+        return switch ((ShortfallCode) shortfall.message().code()) {
+            case BANK_TOO_SMALL -> LawCode.BANK_CARRIES_THE_DAYS;
+            case NO_SUN, ARRAY_TOO_SMALL -> LawCode.SUN_FILLS_THE_DAY;
+            case ROOF_TOO_SMALL -> LawCode.PANELS_ON_THE_ROOF;
+            case LOCKER_TOO_SMALL -> LawCode.BANK_IN_ITS_LOCKER;
+            default -> LawCode.PARTS_ARE_MADE;
+        };
     }
 
     static List<Law> ofTheInverter(InverterChoice inverter) {

@@ -43,7 +43,7 @@ record ChanceVerdict(SizedSystem system, ByChance found) {
                 byPrice
                         ? "Prices are yours to give, for a Wh of battery and for a W of panel; without them the lightest pair is"
                                 + " taken"
-                        : "Of the pairs that are sure enough, the lightest one whose panels fit a usual roof",
+                        : "Of the pairs that are sure enough, the lightest one whose panels fit the roof",
                 Source.commonPractice());
     }
 

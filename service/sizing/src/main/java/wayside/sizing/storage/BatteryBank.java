@@ -78,6 +78,22 @@ public record BatteryBank(
                 shareOut(VOLUME, data, "volume", Unit.LITRE, nominalEnergyWh, data.energyDensityWhPerL()));
     }
 
+    /** The same as whole batteries of known mass and size. */
+    public BatteryBank ofBatteries(Derived wholeKg, Derived wholeL) {
+        return new BatteryBank(
+                data,
+                busVoltageV,
+                bankVoltageV,
+                lowestVoltageV,
+                nominalEnergyWh,
+                nominalCapacityAh,
+                usableEnergyWh,
+                coldUsableEnergyWh,
+                autonomyDays,
+                new Range(wholeKg, wholeKg, wholeKg),
+                new Range(wholeL, wholeL, wholeL));
+    }
+
     /** Cells in series times the voltage of one: 12.8 V where people say 12 V, for LFP. */
     public static Derived bankVoltage(ChemistryData data, Derived busVoltageV) {
         return VOLTAGE.value(

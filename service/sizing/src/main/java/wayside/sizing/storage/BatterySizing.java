@@ -63,7 +63,8 @@ public final class BatterySizing {
                 data.peukertExponent().as("k"));
     }
 
-    private static Derived forTheCurrent(ChemistryData data, BatteryNeed need) {
+    /** Rated energy below which a bank can't give the highest current [Wh]. */
+    public static Derived forTheCurrent(ChemistryData data, BatteryNeed need) {
         return FOR_THE_CURRENT.value(
                 name(data, "rated energy for the highest current"),
                 Unit.WATT_HOUR,

@@ -72,7 +72,8 @@ final class AlternatorCircuits {
     private CircuitTask houseSide(CircuitVoltage bus, Derived busbarFaultA) {
         Derived length = CircuitDefaults.length(
                 HOUSE_SIDE, lengths.at("alternatorChargerToBusbar"), lengths.alternatorChargerToBusbar(), 1);
-        return defaults.task(HOUSE_SIDE, charger.chargerCurrentA(), length, bus).fedBy(new Feed.Node(busbarFaultA));
+        return defaults.losing(HOUSE_SIDE, LoadWay.OF_THE_REST)
+                .task(HOUSE_SIDE, charger.chargerCurrentA(), length, bus).fedBy(new Feed.Node(busbarFaultA));
     }
 
     private static Derived net(String what, Derived vehicleV, double of12V, String reason) {

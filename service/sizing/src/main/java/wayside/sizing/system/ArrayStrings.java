@@ -1,6 +1,9 @@
 package wayside.sizing.system;
 
+import java.util.List;
+import wayside.sizing.brief.ControllerSize;
 import wayside.sizing.journey.JourneyStay;
+import wayside.sizing.sizes.SizeFigure;
 import wayside.sizing.solar.ModuleFigures;
 import wayside.sizing.solar.StringWindow;
 import wayside.sizing.trace.Derived;
@@ -11,7 +14,7 @@ import wayside.sizing.trace.Unit;
 
 /**
  * How the modules of an array are strung for a tracking controller: equal strings of whole modules. An array that was given
- * keeps its power, as so many equal modules; one that is sized is rounded up to whole strings.
+ * keeps its power, as so many equal modules; one that is sized is made of modules that exist.
  *
  * @param module of which it is made
  * @param modulePowerW rated, of each [W]
@@ -31,9 +34,6 @@ public record ArrayStrings(
         Derived parallelCount,
         Derived coldOpenCircuitV,
         Derived hotWorkingV) {
-    /** Limits that charge controllers are commonly made for [V]. Common practice, no source. */
-    private static final double[] COMMON_LIMITS_V = {75, 100, 150, 250, 450};
-
     private static final double COLD_SNAP_K = 10;
     private static final Expression MODULES = Expression.commonPractice("m = max(n_min, ceil(P / P_module - 1e-9))");
     private static final NamedOperation SERIES = NamedOperation.of(
@@ -43,7 +43,6 @@ public record ArrayStrings(
             Source.commonPractice());
     private static final Expression PARALLEL = Expression.definition("p = ceil(m / n)");
     private static final Expression EACH = Expression.definition("P_module = P / (n p)");
-    private static final Expression WHOLE = Expression.definition("P = n p P_module");
     private static final Expression STRING = Expression.definition("V = n V1");
     private static final Expression COLDEST = Expression.commonPractice("T = Tm - D / 2 - dT");
     private static final Expression HOTTEST =
@@ -51,35 +50,64 @@ public record ArrayStrings(
     private static final Expression CHARGING = Expression.definition("V_b = n V_cell");
 
     /**
+     * The coldest and the hottest that an array meets.
+     *
+     * @param coldestC morning of the trip [C]
+     * @param hottestC cells in full sun [C]
+     */
+    record Weather(Derived coldestC, Derived hottestC) {
+        static Weather of(Site site) {
+            return new Weather(ArrayStrings.coldestC(site), hottestCellC(site));
+        }
+
+        StringWindow window(ModuleFigures module, Derived chargingV, Derived controllerV) {
+            return StringWindow.of(module, coldestC, hottestC, controllerV, chargingV);
+        }
+
+        /** Of a module whatever the controller: its voltages. */
+        StringWindow window(ModuleFigures module, Derived chargingV) {
+            return window(module, chargingV, chargingV);
+        }
+    }
+
+    /**
      * What a string may be, whatever the array.
      *
      * @param module of which it is made
      * @param window how many of them fit in series
-     * @param controllerMaximumV the smallest common limit that leaves room [V]
+     * @param controllerMaximumV the limit of a controller [V]
      */
     record Limits(ModuleFigures module, StringWindow window, Derived controllerMaximumV) {
-        static Limits of(Site site) {
+        /** By controllers of rising voltage, those that leave room for a string; the highest alone where none does. */
+        static List<Limits> of(Site site) {
             ModuleFigures module = TypicalModule.figures();
-            Derived coldest = coldestC(site);
-            Derived hottest = hottestCellC(site);
-            Derived charging = chargingV(site);
-            for (int i = 0; ; i++) {
-                Derived limit = controllerV(COMMON_LIMITS_V[i]);
-                StringWindow window = StringWindow.of(module, coldest, hottest, limit, charging);
-                if (window.fits() || i == COMMON_LIMITS_V.length - 1) {
-                    return new Limits(module, window, limit);
-                }
-            }
+            Weather weather = Weather.of(site);
+            List<ControllerSize> ladder = Controllers.byVoltage(site);
+            List<Limits> all = ladder.stream()
+                    .map(controller -> of(site, weather, module, controller))
+                    .toList();
+            List<Limits> fitting =
+                    all.stream().filter(limits -> limits.window().fits()).toList();
+            return fitting.isEmpty() ? all.subList(all.size() - 1, all.size()) : fitting;
         }
 
-        private static Derived controllerV(double volts) {
-            return Derived.convention(
+        static Limits of(Site site, Weather weather, ModuleFigures module, ControllerSize controller) {
+            Derived volts = SizeFigure.of(
+                    controller,
                     "controller: highest voltage of the array",
-                    volts,
+                    controller.highestArrayV(),
                     Unit.VOLT,
-                    "The smallest common limit that leaves room for a string; the controller's own label decides",
-                    Source.commonPractice());
+                    "highestArrayV");
+            return new Limits(module, weather.window(module, chargingV(site), volts), volts);
         }
+    }
+
+    /** Of whole modules that exist. */
+    static ArrayStrings of(Site site, BuyableArray array) {
+        StringOption option = array.option();
+        ModuleFigures module = ModulePart.figures(option.module());
+        Limits limits = Limits.of(site, Weather.of(site), module, option.controller());
+        return of(limits, module, array.modulePowerW(), array.seriesCount(), array.parallelCount());
     }
 
     /** An array of a rated power as equal strings of equal modules, each of about the usual power. */
@@ -91,43 +119,26 @@ public record ArrayStrings(
                 powerW.as("P"),
                 count.series().as("n"),
                 count.parallel().as("p"));
+        return of(limits, TypicalModule.figures(each), each, count.series(), count.parallel());
+    }
+
+    private static ArrayStrings of(
+            Limits limits, ModuleFigures module, Derived each, Derived series, Derived parallel) {
         return new ArrayStrings(
-                TypicalModule.figures(each),
+                module,
                 each,
                 limits.window(),
                 limits.controllerMaximumV(),
-                count.series(),
-                count.parallel(),
+                series,
+                parallel,
                 ofString(
                         "string: open-circuit voltage on the coldest morning",
-                        count.series(),
+                        series,
                         limits.window().coldVoltage().volts()),
                 ofString(
                         "string: working voltage on the hottest roof",
-                        count.series(),
+                        series,
                         limits.window().hotWorkingV()));
-    }
-
-    /** The power of the whole strings that bring at least so much [W]. */
-    static Derived wholeStringsW(Limits limits, Derived neededW) {
-        Count count = Count.of(limits.window(), neededW);
-        return WHOLE.value(
-                "rated power of the array",
-                Unit.WATT,
-                count.series().as("n"),
-                count.parallel().as("p"),
-                TypicalModule.powerW().as("P_module"));
-    }
-
-    /**
-     * The same for a search among arrays.
-     *
-     * @param neededW above 0 [W]
-     */
-    public static double wholeStringsW(Site site, double neededW) {
-        Derived needed =
-                Derived.convention("array: power tried", neededW, Unit.WATT, "One of those tried", Source.definition());
-        return wholeStringsW(Limits.of(site), needed).value();
     }
 
     /** Modules in each string, and strings. */

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 import wayside.sizing.wiring.CircuitDetails;
@@ -19,6 +20,7 @@ import wayside.sizing.wiring.RuleSets;
 record CircuitDefaults(
         RuleSet rules, Derived insulationC, Derived ambientC, Derived pairCount, Derived dropLimitPercent) {
     private static final double AMBIENT_C = 30;
+    private static final Expression PART = Expression.definition("u = u_all s");
 
     static CircuitDefaults of(Optional<String> code) {
         RuleSet rules = code.map(RuleSets::of).orElse(RuleSets.DEFAULT);
@@ -38,6 +40,19 @@ record CircuitDefaults(
                         "Each pair alone, not tied to others",
                         Source.commonPractice()),
                 rules.defaultDropLimitPercent("voltage drop limit", Optional.empty()));
+    }
+
+    /** The same where a cable may lose only a part of what its whole way may. */
+    CircuitDefaults losing(String name, double share) {
+        Derived part = Derived.convention(
+                name + ": part of the voltage drop limit",
+                share,
+                Unit.SHARE,
+                "The limit holds for the whole way from battery to load, and its cables share it",
+                Source.commonPractice());
+        Derived limit = PART.value(
+                name + ": voltage drop limit", Unit.PERCENT, dropLimitPercent.as("u_all"), part.as("s"));
+        return new CircuitDefaults(rules, insulationC, ambientC, pairCount, limit);
     }
 
     static Assumption choice(SystemWishes wishes, RuleSet rules) {

@@ -67,6 +67,17 @@ public record InverterChoice(
                         .orElseThrow());
     }
 
+    /** One that nobody makes. */
+    public Optional<Shortfall> notMade(Site site) {
+        boolean given = site.brief().system().inverter().continuousW().isPresent();
+        return given || rating.buyable().isPresent()
+                ? Optional.empty()
+                : Optional.of(new Shortfall(
+                        Message.of(ShortfallCode.INVERTER_NOT_MADE),
+                        rating.leastW(),
+                        rating.largestW(site.brief().system().sizes().inverters())));
+    }
+
     /** A given inverter that can't run, or can't start, even the hardest load alone. */
     public Optional<Shortfall> shortfall() {
         if (hardest.powerOfOneW().value() > rating.continuousW().value()) {

@@ -29,6 +29,10 @@ final class MainCircuits {
     /** 6 AWG, 16 mm2: what a lug for a battery post is made for. Common practice, no source. */
     private static final Gauge THINNEST_MAIN = Gauge.of("6");
 
+    static final String MAIN_NAME = "battery main";
+    static final String INVERTER_NAME = "inverter";
+    static final String DISTRIBUTION_NAME = "distribution";
+
     private static final Expression SHORE = Expression.definition("I = P / V_c");
     private static final Expression LOADS = Expression.definition("I = P / V_low");
 
@@ -78,7 +82,7 @@ final class MainCircuits {
         Optional<SizedCircuit> main = main();
         main.ifPresent(sized::add);
         Derived busbarA = Busbar.faultA(bankFaultA, bank.bankVoltageV(), main);
-        inverter.ifPresent(i -> add(busbarA, "inverter", "inverter", i.batteryCurrentA(), lengths.inverter(), 1.5));
+        inverter.ifPresent(i -> add(busbarA, INVERTER_NAME, "inverter", i.batteryCurrentA(), lengths.inverter(), 1.5));
         array.ifPresent(
                 a -> sized.addAll(new ArrayCircuits(a, defaults, lengths).all(bus(ArrayCircuits.output()), busbarA)));
         chargers.alternator()
@@ -93,7 +97,7 @@ final class MainCircuits {
                         lengths.shoreCharger(),
                         2));
         if (loadsA.value() > 0) {
-            sized.add(CircuitSizing.of(task(busbarA, "distribution", "distribution", loadsA, lengths.distribution(), 3)
+            sized.add(CircuitSizing.of(task(busbarA, DISTRIBUTION_NAME, "distribution", loadsA, lengths.distribution(), 3)
                     .with(CircuitDetails.NONE.starting(startA))));
         }
         return List.copyOf(sized);
@@ -104,9 +108,10 @@ final class MainCircuits {
         if (current.value() == 0) {
             return Optional.empty();
         }
-        String name = "battery main";
+        String name = MAIN_NAME;
         Derived length = CircuitDefaults.length(name, lengths.at("main"), lengths.main(), 1);
-        return Optional.of(CircuitSizing.of(defaults.task(name, current, length, bus(name))
+        return Optional.of(CircuitSizing.of(defaults.losing(name, LoadWay.OF_THE_MAIN)
+                .task(name, current, length, bus(name))
                 .fedBy(new Feed.Bank(bank.nominalCapacityAh(), bankFaultA))
                 .with(CircuitDetails.NONE.atLeast(THINNEST_MAIN).starting(mainStartA()))));
     }
@@ -139,7 +144,8 @@ final class MainCircuits {
     private CircuitTask task(
             Derived busbarA, String name, String field, Derived currentA, OptionalDouble lengthM, double usualM) {
         Derived length = CircuitDefaults.length(name, lengths.at(field), lengthM, usualM);
-        return defaults.task(name, currentA, length, bus(name)).fedBy(new Feed.Node(busbarA));
+        double part = name.equals(DISTRIBUTION_NAME) ? LoadWay.OF_THE_DISTRIBUTION : LoadWay.OF_THE_REST;
+        return defaults.losing(name, part).task(name, currentA, length, bus(name)).fedBy(new Feed.Node(busbarA));
     }
 
     /** The bus as a circuit meets it. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.brief.Chemistry;
-import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.brief.UnitSize;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Message;
@@ -17,17 +17,20 @@ import wayside.sizing.trace.Unit;
  * Whether one self-contained unit (battery, inverter, charger and outlets in a case) would do, or parts must be wired. The
  * limits are those that such units commonly have; the one at hand may differ. Common practice, no source.
  *
- * @param nominalEnergyWh rated energy that it would need [Wh]
+ * @param nominalEnergyWh rated energy that it would need, exactly [Wh]
  * @param outletCurrentLimitA of its 12 V outlet [A]
  * @param fits whether none of the common limits is passed
+ * @param buyable the smallest that would do; empty when none does
  * @param reasons the limits that are passed, then what to weigh
  */
-public record PowerUnit(Derived nominalEnergyWh, Derived outletCurrentLimitA, boolean fits, List<Message> reasons) {
+public record PowerUnit(
+        Derived nominalEnergyWh,
+        Derived outletCurrentLimitA,
+        boolean fits,
+        Optional<BuyableUnit> buyable,
+        List<Message> reasons) {
     private static final double OUTLET_A = 25;
     private static final double OUTLET_V = 12;
-    private static final double LARGEST_WH = 4000;
-    private static final double LARGEST_AC_W = 3000;
-    private static final double LARGEST_SOLAR_W = 800;
     private static final double SOCKET_CHARGE_W = 100;
 
     public PowerUnit {
@@ -35,24 +38,46 @@ public record PowerUnit(Derived nominalEnergyWh, Derived outletCurrentLimitA, bo
     }
 
     static PowerUnit of(
-            EnergyBudget budget,
+            Site site,
             BankChoice bank,
             Optional<InverterChoice> inverter,
             Optional<ArrayChoice> array,
             Chargers chargers) {
-        Derived nominal = lithium(bank).nominalEnergyWh();
+        Derived nominal = neededWh(site, bank);
+        List<UnitSize> units = site.sizes().units();
+        UnitSize largest = units.get(units.size() - 1);
+        Optional<UnitSize> next = units.stream()
+                .filter(unit -> unit.energyWh() >= nominal.value())
+                .filter(unit -> inverter.map(i -> unit.inverterW()
+                                        >= i.demand().peakPowerW().value()
+                                && unit.surgeW() >= i.demand().surgePowerW().value())
+                        .orElse(true))
+                .filter(unit ->
+                        array.map(a -> unit.solarW() >= a.powerW().value()).orElse(true))
+                .findFirst();
+        UnitSize held = next.orElse(largest);
         List<Message> against = new ArrayList<>();
-        add(against, PowerUnitReason.TOO_MUCH_ENERGY, nominal, LARGEST_WH);
-        addOutlet(against, budget.demand().dc().peakPowerW());
+        add(against, PowerUnitReason.TOO_MUCH_ENERGY, nominal, held.energyWh());
+        addOutlet(against, site.journey().highestDemand().budget().demand().dc().peakPowerW());
         inverter.ifPresent(i -> {
-            add(against, PowerUnitReason.TOO_MUCH_AC, i.demand().peakPowerW(), LARGEST_AC_W);
-            add(against, PowerUnitReason.TOO_HARD_A_START, i.demand().surgePowerW(), 2 * LARGEST_AC_W);
+            add(against, PowerUnitReason.TOO_MUCH_AC, i.demand().peakPowerW(), held.inverterW());
+            add(against, PowerUnitReason.TOO_HARD_A_START, i.demand().surgePowerW(), held.surgeW());
         });
-        array.ifPresent(a -> add(against, PowerUnitReason.TOO_MUCH_PANEL, a.powerW(), LARGEST_SOLAR_W));
+        array.ifPresent(a -> add(against, PowerUnitReason.TOO_MUCH_PANEL, a.powerW(), held.solarW()));
         chargers.alternator()
                 .ifPresent(
                         a -> add(against, PowerUnitReason.TOO_MUCH_WHILE_DRIVING, a.chargerPowerW(), SOCKET_CHARGE_W));
-        return new PowerUnit(nominal, outletLimit(), against.isEmpty(), withAdvice(against));
+        Optional<BuyableUnit> buyable =
+                against.isEmpty() ? next.map(unit -> BuyableUnit.of(unit, nominal)) : Optional.empty();
+        return new PowerUnit(nominal, outletLimit(), against.isEmpty(), buyable, withAdvice(against));
+    }
+
+    /** What was given, or what the days or the chance ask for; such units are made with lithium cells. */
+    private static Derived neededWh(Site site, BankChoice bank) {
+        boolean given = site.brief().system().nominalEnergyWh().isPresent();
+        return bank.bank().data().chemistry().isLeadAcid() || given
+                ? lithium(bank).nominalEnergyWh()
+                : bank.neededWh();
     }
 
     private static void add(List<Message> against, PowerUnitReason code, Derived needed, double limit) {

@@ -3,9 +3,11 @@ package wayside.sizing.system;
 import java.util.ArrayList;
 import java.util.List;
 import wayside.sizing.brief.Chemistry;
+import wayside.sizing.brief.SizesThatExist;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.journey.Journey;
 import wayside.sizing.journey.JourneyStay;
+import wayside.sizing.sizes.SizeTables;
 import wayside.sizing.storage.BatteryNeed;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Assumption;
@@ -75,6 +77,11 @@ public record Site(SystemBrief brief, Journey journey, Derived margin, List<Batt
 
     public Derived busVoltageV() {
         return journey.busVoltageV();
+    }
+
+    /** What is to be had: the request's ladders, else the usual ones. */
+    public SizesThatExist sizes() {
+        return brief.system().sizes().or(SizeTables.usual());
     }
 
     public ChemistryData chemistry() {

@@ -8,7 +8,16 @@ import wayside.sizing.trace.Derived;
  *
  * @param nominalEnergyWh of the bank [Wh]; sized by days of autonomy if empty
  * @param solarPowerW of the array [W]; sized by the worst month if empty
+ * @param bank of whole batteries, where it is one
+ * @param array of whole modules, where it is one
+ * @param neededWh the smallest bank of any size that will do [Wh], where one was looked for
  */
-public record SizePair(Optional<Derived> nominalEnergyWh, Optional<Derived> solarPowerW) {
-    public static final SizePair OPEN = new SizePair(Optional.empty(), Optional.empty());
+public record SizePair(
+        Optional<Derived> nominalEnergyWh,
+        Optional<Derived> solarPowerW,
+        Optional<BuyableBank> bank,
+        Optional<BuyableArray> array,
+        Optional<Derived> neededWh) {
+    public static final SizePair OPEN =
+            new SizePair(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 }

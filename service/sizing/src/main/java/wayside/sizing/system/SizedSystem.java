@@ -27,6 +27,7 @@ import wayside.sizing.wiring.SizedCircuit;
  * @param chargers alternator and shore
  * @param inverter none without AC loads
  * @param circuits battery first, then outward
+ * @param mass of the whole
  */
 public record SizedSystem(
         Site site,
@@ -40,6 +41,7 @@ public record SizedSystem(
         Chargers chargers,
         Optional<InverterChoice> inverter,
         List<SizedCircuit> circuits,
+        SystemMass mass,
         RuleOfThumb ruleOfThumb) {
     public SizedSystem {
         catchUps = List.copyOf(catchUps);
@@ -53,12 +55,13 @@ public record SizedSystem(
      */
     public static SizedSystem of(Site site, SizePair pair) {
         EnergyBudget budget = site.journey().highestDemand().budget();
-        BankChoice battery = BankChoice.of(site, pair.nominalEnergyWh());
+        BankChoice battery = BankChoice.of(site, pair);
         BatteryBank bank = battery.bank();
         Chargers chargers = Chargers.of(site, bank);
         ArrayNeed arrayNeed = ArrayNeed.of(site, chargers);
-        Optional<ArrayChoice> array = ArrayChoice.of(site, bank, arrayNeed, pair.solarPowerW());
+        Optional<ArrayChoice> array = ArrayChoice.of(site, bank, arrayNeed, pair);
         Optional<InverterChoice> inverter = InverterChoice.of(budget, bank);
+        SystemMass mass = SystemMass.of(site, battery, array, chargers, inverter);
         Derived fault = bankFaultA(bank);
         List<SizedCircuit> circuits = MainCircuits.of(site, bank, fault, inverter, array, chargers);
         return new SizedSystem(
@@ -66,13 +69,14 @@ public record SizedSystem(
                 battery,
                 fault,
                 ventilation(bank),
-                PowerUnit.of(budget, battery, inverter, array, chargers),
+                PowerUnit.of(site, battery, inverter, array, chargers),
                 arrayNeed,
                 array,
                 array.map(sun -> catchUps(site, bank, chargers, sun)).orElse(List.of()),
                 chargers,
                 inverter,
                 circuits,
+                mass,
                 RuleOfThumb.of(site));
     }
 
@@ -101,6 +105,13 @@ public record SizedSystem(
                         bank.data().cellsInSeries(bank.busVoltageV().value()),
                         bank.nominalCapacityAh()))
                 : Optional.empty();
+    }
+
+    /** The ways from the bank to the loads. */
+    public List<LoadWay> loadWays() {
+        return LoadWay.all(
+                circuits,
+                CircuitDefaults.of(site.brief().system().rules()).dropLimitPercent());
     }
 
     /** Of the stay whose day takes most. */

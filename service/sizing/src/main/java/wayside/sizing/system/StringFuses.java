@@ -22,14 +22,14 @@ public record StringFuses(Derived othersA, Derived limitA) {
                     Source.standard("NFPA 70 National Electrical Code, 2020", "690.9(A)(1) with 690.8(A)(1)"))
             .with("k", 1.25, Unit.COUNT);
 
-    static StringFuses of(ArrayStrings strings, Controllers controllers) {
+    static StringFuses of(ArrayStrings strings, Controllers controllers, Derived limitA) {
         return new StringFuses(
                 OTHERS.value(
                         "string: current from the others into a fault",
                         Unit.AMPERE,
                         controllers.stringCount().as("s"),
                         strings.module().shortCircuitA().as("I_sc")),
-                TypicalModule.largestSeriesFuseA());
+                limitA);
     }
 
     /** Whether a string must have a fuse. */

@@ -5,6 +5,15 @@ import java.util.List;
 /** What can be short. {@code higherVoltage} is a bus that would halve a circuit's current. */
 public enum ShortfallCode implements MessageCode {
     BANK_TOO_SMALL,
+    /** No equal batteries side by side hold so much. */
+    BANK_NOT_MADE,
+    LOCKER_TOO_SMALL,
+    ROOF_TOO_SMALL,
+    /** Batteries, modules, controllers, chargers, inverter and cables together. */
+    PAYLOAD_TOO_SMALL,
+    /** No string of any module suits a charge controller. */
+    NO_CONTROLLER,
+    INVERTER_NOT_MADE,
     ARRAY_TOO_SMALL(Slot.number("stay", Unit.COUNT)),
     NO_SUN(Slot.number("stay", Unit.COUNT)),
     INVERTER_TOO_SMALL(Slot.text("load")),

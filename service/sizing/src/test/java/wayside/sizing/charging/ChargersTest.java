@@ -59,7 +59,7 @@ class ChargersTest {
         assertThat(alternator(bank(Chemistry.LFP, 2560, 500), 3, OptionalDouble.empty())
                         .chargerCurrentA()
                         .value())
-                .isEqualTo(15);
+                .isEqualTo(18);
     }
 
     @Test
