@@ -73,7 +73,8 @@ final class AlternatorCircuits {
         Derived length = CircuitDefaults.length(
                 HOUSE_SIDE, lengths.at("alternatorChargerToBusbar"), lengths.alternatorChargerToBusbar(), 1);
         return defaults.losing(HOUSE_SIDE, LoadWay.OF_THE_REST)
-                .task(HOUSE_SIDE, charger.chargerCurrentA(), length, bus).fedBy(new Feed.Node(busbarFaultA));
+                .task(HOUSE_SIDE, charger.chargerCurrentA(), length, bus)
+                .fedBy(new Feed.Node(busbarFaultA));
     }
 
     private static Derived net(String what, Derived vehicleV, double of12V, String reason) {

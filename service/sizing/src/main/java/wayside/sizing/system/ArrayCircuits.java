@@ -56,7 +56,8 @@ final class ArrayCircuits {
         Derived length =
                 CircuitDefaults.length(OUTPUT, lengths.at("controllerToBattery"), lengths.controllerToBattery(), 2);
         return defaults.losing(OUTPUT, LoadWay.OF_THE_REST)
-                .task(OUTPUT, array.controllers().ratedA(), length, bus).fedBy(new Feed.Node(busbarFaultA));
+                .task(OUTPUT, array.controllers().ratedA(), length, bus)
+                .fedBy(new Feed.Node(busbarFaultA));
     }
 
     /** The current of an array already holds the 1.25 for brighter sun and the 1.25 for continuous current. */

@@ -50,8 +50,8 @@ record CircuitDefaults(
                 Unit.SHARE,
                 "The limit holds for the whole way from battery to load, and its cables share it",
                 Source.commonPractice());
-        Derived limit = PART.value(
-                name + ": voltage drop limit", Unit.PERCENT, dropLimitPercent.as("u_all"), part.as("s"));
+        Derived limit =
+                PART.value(name + ": voltage drop limit", Unit.PERCENT, dropLimitPercent.as("u_all"), part.as("s"));
         return new CircuitDefaults(rules, insulationC, ambientC, pairCount, limit);
     }
 

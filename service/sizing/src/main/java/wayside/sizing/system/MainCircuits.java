@@ -97,8 +97,9 @@ final class MainCircuits {
                         lengths.shoreCharger(),
                         2));
         if (loadsA.value() > 0) {
-            sized.add(CircuitSizing.of(task(busbarA, DISTRIBUTION_NAME, "distribution", loadsA, lengths.distribution(), 3)
-                    .with(CircuitDetails.NONE.starting(startA))));
+            sized.add(
+                    CircuitSizing.of(task(busbarA, DISTRIBUTION_NAME, "distribution", loadsA, lengths.distribution(), 3)
+                            .with(CircuitDetails.NONE.starting(startA))));
         }
         return List.copyOf(sized);
     }
@@ -145,7 +146,9 @@ final class MainCircuits {
             Derived busbarA, String name, String field, Derived currentA, OptionalDouble lengthM, double usualM) {
         Derived length = CircuitDefaults.length(name, lengths.at(field), lengthM, usualM);
         double part = name.equals(DISTRIBUTION_NAME) ? LoadWay.OF_THE_DISTRIBUTION : LoadWay.OF_THE_REST;
-        return defaults.losing(name, part).task(name, currentA, length, bus(name)).fedBy(new Feed.Node(busbarA));
+        return defaults.losing(name, part)
+                .task(name, currentA, length, bus(name))
+                .fedBy(new Feed.Node(busbarA));
     }
 
     /** The bus as a circuit meets it. */

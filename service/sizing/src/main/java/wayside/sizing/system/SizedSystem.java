@@ -110,8 +110,7 @@ public record SizedSystem(
     /** The ways from the bank to the loads. */
     public List<LoadWay> loadWays() {
         return LoadWay.all(
-                circuits,
-                CircuitDefaults.of(site.brief().system().rules()).dropLimitPercent());
+                circuits, CircuitDefaults.of(site.brief().system().rules()).dropLimitPercent());
     }
 
     /** Of the stay whose day takes most. */
