@@ -23,12 +23,14 @@ import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.brief.Vehicle;
+import wayside.sizing.laws.Law;
 import wayside.sizing.recommendation.Recommendation;
+import wayside.sizing.trace.Parameter;
 
 /** Random systems of every chemistry and voltage, judged by a check that shares nothing with the core. */
 class NothingBurnsTest {
-    private static final int SYSTEMS = 600;
-    private static final int FEASIBLE_AT_LEAST = 300;
+    private static final int SYSTEMS = 1500;
+    private static final int FEASIBLE_AT_LEAST = 600;
     private static final List<Chemistry> CHEMISTRIES = List.of(Chemistry.values());
     private static final double[] BUSES_V = {12, 24, 48};
 
@@ -41,9 +43,15 @@ class NothingBurnsTest {
         for (int i = 0; i < SYSTEMS; i++) {
             Question question = Question.any(random);
             Recommendation answer = SystemSizer.size(question.brief()).result();
+            assertThat(answer.laws().all())
+                    .filteredOn(law -> law.verdict() == Law.Verdict.HOLDS)
+                    .allSatisfy(law -> assertThat(law.margin().value())
+                            .as("%s", law.code())
+                            .isGreaterThanOrEqualTo(-1e-9));
             if (answer.feasible()) {
                 BuiltDesign design = question.built(answer);
                 assertThat(FireCheck.of(design)).as("%s", design).isEmpty();
+                assertThat(question.bankFaults(design, answer)).as("%s", design).isEmpty();
                 feasible++;
                 fusedStrings +=
                         design.cables().stream().anyMatch(cable -> cable.name().equals(FireCheck.STRING)) ? 1 : 0;
@@ -53,6 +61,33 @@ class NothingBurnsTest {
         assertThat(feasible).isGreaterThanOrEqualTo(FEASIBLE_AT_LEAST);
         assertThat(fusedStrings).isGreaterThan(20);
         assertThat(manyControllers).isGreaterThan(5);
+    }
+
+    /** The other check itself. */
+    @Test
+    void theCheckOfTheBankFindsEachPlantedFault() {
+        BuiltDesign sound = sound();
+        OptionalDouble none = OptionalDouble.empty();
+        assertThat(BankCheck.of(sound, 50, 500, none, false)).isEmpty();
+        assertThat(BankCheck.of(sound, 50, 5000, none, false)).containsExactly("drawn too hard");
+        assertThat(BankCheck.of(charging(sound, 60), 50, 500, none, false)).containsExactly("charged too hard");
+        assertThat(BankCheck.of(sound, 50, 500, OptionalDouble.of(70), false)).containsExactly("charged too hard");
+        assertThat(BankCheck.of(with(sound, FireCheck.MAIN, c -> thinner(c, 8)), 50, 500, none, false))
+                .contains("drop to the inverter");
+        assertThat(BankCheck.of(sound, 50, 500, none, true)).containsExactly("charged in frost");
+    }
+
+    private static BuiltDesign.Cable thinner(BuiltDesign.Cable cable, double times) {
+        return new BuiltDesign.Cable(
+                cable.name(),
+                cable.count(),
+                cable.currentA(),
+                cable.lengthM(),
+                cable.mm2() / times,
+                cable.fuseA(),
+                cable.fuseV(),
+                cable.breaksA(),
+                cable.toBeConfirmed());
     }
 
     /** The check itself: each of these faults, planted in a sound design, is found. */
@@ -208,6 +243,19 @@ class NothingBurnsTest {
                     new Vehicle(at.field("vehicle"), OptionalDouble.of(vehicleV), alternatorLabelA),
                     Optional.empty(),
                     CircuitLengths.open(at.field("circuitLengthsM")));
+        }
+
+        List<String> bankFaults(BuiltDesign design, Recommendation answer) {
+            OptionalDouble setting = answer.cautions().stream()
+                    .filter(caution -> caution.code().equals("limit-the-controllers"))
+                    .map(caution -> caution.message().find("setting").orElseThrow())
+                    .mapToDouble(
+                            figure -> ((Parameter.Figure) figure).quantity().value())
+                    .findFirst();
+            boolean carriedAlone = answer.cautions().stream()
+                    .anyMatch(caution -> caution.code().equals("nothing-charges-it"));
+            boolean frozen = ambientC + SWING_K / 2 < 0 && !carriedAlone;
+            return BankCheck.of(design, 50, acW, setting, frozen);
         }
 
         BuiltDesign built(Recommendation answer) {

@@ -1,6 +1,7 @@
 package wayside.sizing.laws;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -61,7 +62,12 @@ public record Laws(List<Law> all) {
                         ChargingCurrents.of(system.chargers(), system.array()))
                 .all);
         system.chargers().alternator().ifPresent(charger -> laws.add(PartLaws.ofTheAlternator(charger)));
+        laws.addAll(StringLaws.of(system));
         laws.addAll(PartLaws.ofItsRoom(system));
+        system.loadWays().stream()
+                .map(way -> Law.of(LawCode.VOLTAGE_DROP, way.dropPercent(), way.limitPercent()))
+                .min(Comparator.comparingDouble(law -> law.margin().value()))
+                .ifPresent(laws::add);
         laws.addAll(
                 new CircuitLaws(system.circuits(), system.site().busVoltageV().value()).all());
         return laws;

@@ -8,6 +8,7 @@ import wayside.sizing.system.ArrayChoice;
 import wayside.sizing.system.InverterChoice;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.system.StayBalance;
+import wayside.sizing.trace.CautionCode;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.LawCode;
 import wayside.sizing.trace.Message;
@@ -34,7 +35,7 @@ final class PartLaws {
     /** Whether there is room for it, and whether its parts are made. */
     static List<Law> ofItsRoom(SizedSystem system) {
         List<Law> laws = new ArrayList<>();
-        system.array().ifPresent(array -> laws.add(Law.of(LawCode.PANELS_ON_THE_ROOF, array.areaM2(), array.roofM2())));
+        system.array().ifPresent(array -> laws.add(roof(array)));
         system.mass()
                 .payloadKg(system.site())
                 .map(payload -> Law.of(
@@ -42,6 +43,16 @@ final class PartLaws {
                         .orElse(Message.of(ShortfallCode.PAYLOAD_TOO_SMALL)))
                 .ifPresent(laws::add);
         return laws;
+    }
+
+    /** A given array on a roof that nobody measured is for its owner to measure. */
+    private static Law roof(ArrayChoice array) {
+        Law law = Law.of(LawCode.PANELS_ON_THE_ROOF, array.areaM2(), array.roofM2());
+        return array.cautions().stream()
+                .filter(caution -> caution.message().code() == CautionCode.ARRAY_LARGER_THAN_ROOF)
+                .findFirst()
+                .map(law::with)
+                .orElse(law);
     }
 
     /** What bank, array and inverter themselves say they are short of. */
@@ -58,6 +69,7 @@ final class PartLaws {
             case BANK_TOO_SMALL -> LawCode.BANK_CARRIES_THE_DAYS;
             case NO_SUN, ARRAY_TOO_SMALL -> LawCode.SUN_FILLS_THE_DAY;
             case ROOF_TOO_SMALL -> LawCode.PANELS_ON_THE_ROOF;
+            case NO_CONTROLLER -> LawCode.CONTROLLER_VOLTAGE;
             case LOCKER_TOO_SMALL -> LawCode.BANK_IN_ITS_LOCKER;
             default -> LawCode.PARTS_ARE_MADE;
         };

@@ -203,7 +203,7 @@ public record ArrayChoice(
     }
 
     /** A given array that is larger than a roof that nobody measured, or fits it only as modules denser than usual. */
-    List<Caution> cautions() {
+    public List<Caution> cautions() {
         if (buyable.isPresent() || NextSize.reaches(roofM2.value(), areaM2.value())) {
             return List.of();
         }

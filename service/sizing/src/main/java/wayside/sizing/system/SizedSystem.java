@@ -107,6 +107,11 @@ public record SizedSystem(
                 : Optional.empty();
     }
 
+    /** The highest that the bank is charged with [V]. */
+    public Derived chargingVoltageV() {
+        return ArrayStrings.chargingV(site);
+    }
+
     /** The ways from the bank to the loads. */
     public List<LoadWay> loadWays() {
         return LoadWay.all(
