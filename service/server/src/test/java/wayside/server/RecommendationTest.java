@@ -51,7 +51,7 @@ class RecommendationTest {
                 .body("alternator.chargerCurrentA", between(30, 60))
                 .body("byChemistry.chemistry", containsInAnyOrder("lfp", "agm", "gel", "flooded", "nmc"))
                 .body("circuits[0].name", equalTo("battery main"))
-                .body("circuits[0].fuse.minimumInterruptA", between(20000, 20000))
+                .body("circuits[0].fuse.minimumInterruptA", between(20000, 25000))
                 .body("circuits.conductor.awg", not(hasItem(nullValue())))
                 .body("derivation.figures", hasKey("/battery/nominalEnergyWh"))
                 .body("derivation.figures", hasKey("/circuits/0/fuse/ratingA"))

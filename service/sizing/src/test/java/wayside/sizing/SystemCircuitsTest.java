@@ -14,15 +14,15 @@ import wayside.sizing.brief.Ambient;
 import wayside.sizing.brief.At;
 import wayside.sizing.brief.BankPlacement;
 import wayside.sizing.brief.Box;
-import wayside.sizing.brief.ControllerSize;
-import wayside.sizing.brief.SizeOrigin;
-import wayside.sizing.brief.SizesThatExist;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.CircuitLengths;
+import wayside.sizing.brief.ControllerSize;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
+import wayside.sizing.brief.SizeOrigin;
+import wayside.sizing.brief.SizesThatExist;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Surge;
 import wayside.sizing.brief.SystemBrief;
@@ -72,26 +72,33 @@ class SystemCircuitsTest {
         }
 
         static Given engine(double busV, double vehicleV, double labelA, OptionalDouble chargerA) {
-            return new Given(busV, vehicleV, OptionalDouble.of(labelA), OptionalDouble.of(5120), OPEN, chargerA, SizesThatExist.OPEN);
+            return new Given(
+                    busV,
+                    vehicleV,
+                    OptionalDouble.of(labelA),
+                    OptionalDouble.of(5120),
+                    OPEN,
+                    chargerA,
+                    SizesThatExist.OPEN);
         }
 
         Recommendation answer() {
             At at = At.ROOT.field("system");
             SystemWishes wishes = new SystemWishes(
-                    at,
-                    OptionalDouble.of(busV),
-                    Optional.of(Chemistry.LFP),
-                    nominalWh,
-                    solarW,
-                    PanelMount.open(at.field("panel")),
-                    chargerA,
-                    OPEN,
-                    InverterSpec.open(at.field("inverter")),
-                    OPEN,
-                    BankPlacement.OPEN,
-                    new Vehicle(at.field("vehicle"), OptionalDouble.of(vehicleV), alternatorLabelA),
-                    Optional.empty(),
-                    CircuitLengths.open(at.field("circuitLengthsM")))
+                            at,
+                            OptionalDouble.of(busV),
+                            Optional.of(Chemistry.LFP),
+                            nominalWh,
+                            solarW,
+                            PanelMount.open(at.field("panel")),
+                            chargerA,
+                            OPEN,
+                            InverterSpec.open(at.field("inverter")),
+                            OPEN,
+                            BankPlacement.OPEN,
+                            new Vehicle(at.field("vehicle"), OptionalDouble.of(vehicleV), alternatorLabelA),
+                            Optional.empty(),
+                            CircuitLengths.open(at.field("circuitLengthsM")))
                     .of(sizes);
             Stay stay = Stay.of(Place.of(44, 7), 7, 5).at(new Ambient(15, 8)).driving(1);
             SystemBrief open = SystemBrief.of(Trip.of(stay), Load.dc("fridge", 40, 10));

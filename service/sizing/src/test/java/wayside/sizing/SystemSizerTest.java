@@ -151,7 +151,8 @@ class SystemSizerTest {
         Answer<Recommendation> answer = lfp(InverterSpec.OPEN, Load.ac("oven", 9000, 1));
         assertThat(answer.result().feasible()).isFalse();
         assertThat(answer.result().shortfalls())
-                .extracting(shortfall -> shortfall.message().find("higherVoltage").orElse(null))
+                .extracting(
+                        shortfall -> shortfall.message().find("higherVoltage").orElse(null))
                 .contains(Parameter.number("higherVoltage", 24, Unit.VOLT));
     }
 

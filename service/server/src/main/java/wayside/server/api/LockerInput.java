@@ -8,7 +8,9 @@ import wayside.server.api.rule.ExactlyOneOf;
 import wayside.server.api.rule.OnlyWith;
 
 /** Where the bank is to stand. */
-@Schema(name = "Locker", description = "Where the bank is to stand: its three sides, or its volume. Batteries stand upright.")
+@Schema(
+        name = "Locker",
+        description = "Where the bank is to stand: its three sides, or its volume. Batteries stand upright.")
 @ExactlyOneOf({"lengthMm", "volumeL"})
 @OnlyWith(
         value = {"widthMm", "heightMm"},

@@ -1,8 +1,8 @@
 package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import org.jspecify.annotations.Nullable;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Whether one self-contained unit would do, or parts must be wired. */
 @Schema(name = "PowerUnit", description = "Whether one self-contained unit would do, or parts must be wired.")

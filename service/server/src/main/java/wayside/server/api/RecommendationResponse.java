@@ -32,7 +32,9 @@ public record RecommendationResponse(
         @Schema(description = "Battery first, then outward.")
         List<CircuitView> circuits,
 
-        @Schema(description = "Of batteries, modules, controllers, chargers, inverter and an allowance for cables [kg].")
+        @Schema(
+                description =
+                        "Of batteries, modules, controllers, chargers, inverter and an allowance for cables [kg].")
         Double massKg,
 
         RuleOfThumbView ruleOfThumb,

@@ -14,46 +14,71 @@ import wayside.server.api.rule.RisingLadder;
 /** The sizes that parts are to be had in. */
 @Schema(
         name = "Sizes",
-        description = "The sizes that parts are to be had in. A ladder that is given replaces the usual one of its kind as a"
-                + " whole.")
+        description =
+                "The sizes that parts are to be had in. A ladder that is given replaces the usual one of its kind as a"
+                        + " whole.")
 public record SizesInput(
-        @Schema(description = "By rising capacity in each chemistry and voltage.") @Size(min = 1, max = 200)
-        @RisingLadder(by = "capacityAh", within = {"chemistry", "voltageV"})
+        @Schema(description = "By rising capacity in each chemistry and voltage.")
+        @Size(min = 1, max = 200)
+        @RisingLadder(
+                by = "capacityAh",
+                within = {"chemistry", "voltageV"})
         @Nullable
         List<@Valid Battery> batteries,
 
-        @Schema(description = "By rising power.") @Size(min = 1, max = 200)
-        @RisingLadder(by = "powerW", within = {})
+        @Schema(description = "By rising power.")
+        @Size(min = 1, max = 200)
+        @RisingLadder(
+                by = "powerW",
+                within = {})
         @Nullable
         List<@Valid Module> modules,
 
-        @Schema(description = "By rising current in each voltage.") @Size(min = 1, max = 200)
-        @RisingLadder(by = "currentA", within = {"highestArrayV"})
+        @Schema(description = "By rising current in each voltage.")
+        @Size(min = 1, max = 200)
+        @RisingLadder(
+                by = "currentA",
+                within = {"highestArrayV"})
         @Nullable
         List<@Valid Controller> controllers,
 
-        @Schema(description = "By rising current for each pair of voltages.") @Size(min = 1, max = 200)
-        @RisingLadder(by = "currentA", within = {"inputV", "outputV"})
+        @Schema(description = "By rising current for each pair of voltages.")
+        @Size(min = 1, max = 200)
+        @RisingLadder(
+                by = "currentA",
+                within = {"inputV", "outputV"})
         @Nullable
         List<@Valid AlternatorCharger> alternatorChargers,
 
-        @Schema(description = "By rising current in each voltage.") @Size(min = 1, max = 200)
-        @RisingLadder(by = "currentA", within = {"outputV"})
+        @Schema(description = "By rising current in each voltage.")
+        @Size(min = 1, max = 200)
+        @RisingLadder(
+                by = "currentA",
+                within = {"outputV"})
         @Nullable
         List<@Valid ShoreCharger> shoreChargers,
 
-        @Schema(description = "By rising power.") @Size(min = 1, max = 200)
-        @RisingLadder(by = "continuousW", within = {})
+        @Schema(description = "By rising power.")
+        @Size(min = 1, max = 200)
+        @RisingLadder(
+                by = "continuousW",
+                within = {})
         @Nullable
         List<@Valid Inverter> inverters,
 
-        @Schema(description = "By rising current in each voltage.") @Size(min = 1, max = 200)
-        @RisingLadder(by = "currentA", within = {"inputV"})
+        @Schema(description = "By rising current in each voltage.")
+        @Size(min = 1, max = 200)
+        @RisingLadder(
+                by = "currentA",
+                within = {"inputV"})
         @Nullable
         List<@Valid Converter> converters,
 
-        @Schema(description = "By rising energy.") @Size(min = 1, max = 200)
-        @RisingLadder(by = "energyWh", within = {})
+        @Schema(description = "By rising energy.")
+        @Size(min = 1, max = 200)
+        @RisingLadder(
+                by = "energyWh",
+                within = {})
         @Nullable
         List<@Valid Unit> units) {
     /** What every size has. */
@@ -72,7 +97,9 @@ public record SizesInput(
     public record Battery(
             ChemistryCode chemistry,
 
-            @Schema(description = "Nominal [V]: 12.8 for four cells of LFP.") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Nominal [V]: 12.8 for four cells of LFP.")
+            @DecimalMin("0.001")
+            @DecimalMax("10000000")
             Double voltageV,
 
             @Schema(description = "Rated [Ah].") @DecimalMin("0.001") @DecimalMax("10000000")
@@ -94,7 +121,8 @@ public record SizesInput(
             Double widthMm,
 
             @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
-            Double heightMm) implements Piece {}
+            Double heightMm)
+            implements Piece {}
 
     /** A solar module that exists, by its label. */
     @Schema(name = "ModuleSize", description = "A solar module that exists, by its label.")
@@ -127,7 +155,8 @@ public record SizesInput(
             Double widthMm,
 
             @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
-            Double heightMm) implements Piece {}
+            Double heightMm)
+            implements Piece {}
 
     /** A charge controller that exists. */
     @Schema(name = "ControllerSize", description = "A charge controller that exists.")
@@ -138,7 +167,10 @@ public record SizesInput(
             @Schema(description = "Rated output [A].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double currentA,
 
-            @Schema(description = "Nominal, that it charges [V]; 48 when left open.") @DecimalMin("0.001") @DecimalMax("10000000") @Nullable
+            @Schema(description = "Nominal, that it charges [V]; 48 when left open.")
+            @DecimalMin("0.001")
+            @DecimalMax("10000000")
+            @Nullable
             Double highestBusV,
 
             @Schema(description = "Of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
@@ -151,12 +183,16 @@ public record SizesInput(
             Double widthMm,
 
             @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
-            Double heightMm) implements Piece {}
+            Double heightMm)
+            implements Piece {}
 
     /** A charger between alternator and bank that exists. */
     @Schema(name = "AlternatorChargerSize", description = "A charger between alternator and bank that exists.")
     public record AlternatorCharger(
-            @Schema(description = "Nominal, of the vehicle [V]; 12 when left open.") @DecimalMin("0.001") @DecimalMax("10000000") @Nullable
+            @Schema(description = "Nominal, of the vehicle [V]; 12 when left open.")
+            @DecimalMin("0.001")
+            @DecimalMax("10000000")
+            @Nullable
             Double inputV,
 
             @Schema(description = "Nominal, of the bus [V].") @DecimalMin("0.001") @DecimalMax("10000000")
@@ -178,7 +214,8 @@ public record SizesInput(
             Double widthMm,
 
             @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
-            Double heightMm) implements Piece {}
+            Double heightMm)
+            implements Piece {}
 
     /** A mains charger that exists. */
     @Schema(name = "ShoreChargerSize", description = "A mains charger that exists.")
@@ -202,7 +239,8 @@ public record SizesInput(
             Double widthMm,
 
             @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
-            Double heightMm) implements Piece {}
+            Double heightMm)
+            implements Piece {}
 
     /** An inverter that exists. */
     @Schema(name = "InverterSize", description = "An inverter that exists.")
@@ -226,7 +264,8 @@ public record SizesInput(
             Double widthMm,
 
             @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
-            Double heightMm) implements Piece {}
+            Double heightMm)
+            implements Piece {}
 
     /** A converter to 12 V that exists. */
     @Schema(name = "ConverterSize", description = "A converter to 12 V that exists.")
@@ -247,7 +286,8 @@ public record SizesInput(
             Double widthMm,
 
             @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
-            Double heightMm) implements Piece {}
+            Double heightMm)
+            implements Piece {}
 
     /** A self-contained unit that exists. */
     @Schema(name = "UnitSize", description = "A self-contained unit that exists.")
@@ -274,5 +314,6 @@ public record SizesInput(
             Double widthMm,
 
             @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
-            Double heightMm) implements Piece {}
+            Double heightMm)
+            implements Piece {}
 }

@@ -1,8 +1,8 @@
 package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import org.jspecify.annotations.Nullable;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The array and its charge controller. */
 @Schema(name = "Solar", description = "The array and its charge controller.")

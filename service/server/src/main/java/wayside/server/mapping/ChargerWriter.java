@@ -17,8 +17,8 @@ final class ChargerWriter {
 
     static @Nullable BuyableChargerView buyable(Optional<ChargerRating> rating, Figures figures) {
         Figures here = figures.in("buyable");
-        return rating.map(of -> new BuyableChargerView(
-                        (int) here.at("count", of.count()), here.at("currentA", of.eachA())))
+        return rating.map(of ->
+                        new BuyableChargerView((int) here.at("count", of.count()), here.at("currentA", of.eachA())))
                 .orElse(null);
     }
 }

@@ -5,9 +5,9 @@ import org.jspecify.annotations.Nullable;
 import wayside.server.api.AlternatorView;
 import wayside.server.api.BuyableInverterView;
 import wayside.server.api.BuyableUnitView;
-import wayside.server.api.PowerNeedView;
 import wayside.server.api.CircuitView;
 import wayside.server.api.InverterChoiceView;
+import wayside.server.api.PowerNeedView;
 import wayside.server.api.PowerUnitView;
 import wayside.server.api.RecommendationResponse;
 import wayside.server.api.RuleOfThumbView;
@@ -31,8 +31,7 @@ public final class RecommendationWriter {
         var battery = BatteryWriter.battery(system, figures.in("battery"));
         var byChemistry = BatteryWriter.byChemistry(system.battery().byChemistry(), figures.in("byChemistry"));
         PowerUnitView powerUnit = powerUnit(system.powerUnit(), figures.in("powerUnit"));
-        var solar = SolarWriter.solar(
-                system, recommendation.byChance().isEmpty(), figures.in("solar"));
+        var solar = SolarWriter.solar(system, recommendation.byChance().isEmpty(), figures.in("solar"));
         AlternatorView alternator = alternator(system.chargers(), figures.in("alternator"));
         ShoreView shore = shore(system.chargers(), figures.in("shore"));
         InverterChoiceView inverter = inverter(system, figures.in("inverter"));
@@ -111,14 +110,20 @@ public final class RecommendationWriter {
                         figures.at("surgeW", inverter.rating().surgeW()),
                         figures.at("idleW", inverter.idleW()),
                         figures.at("batteryCurrentA", inverter.batteryCurrentA()),
-                        new PowerNeedView(figures.in("needed")
-                                .at("powerW", inverter.rating().leastW())),
+                        isGiven(system)
+                                ? null
+                                : new PowerNeedView(figures.in("needed")
+                                        .at("powerW", inverter.rating().leastW())),
                         inverter.rating()
                                 .buyable()
                                 .map(pieces -> new BuyableInverterView(
                                         pieces.count(), pieces.size().continuousW()))
                                 .orElse(null)))
                 .orElse(null);
+    }
+
+    private static boolean isGiven(SizedSystem system) {
+        return system.site().brief().system().inverter().continuousW().isPresent();
     }
 
     private static RuleOfThumbView ruleOfThumb(Recommendation recommendation, Figures figures) {

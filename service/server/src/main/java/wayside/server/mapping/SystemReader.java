@@ -7,24 +7,24 @@ import wayside.server.api.BuiltSystemInput;
 import wayside.server.api.ChemistryCode;
 import wayside.server.api.CircuitLengthsInput;
 import wayside.server.api.InverterInput;
+import wayside.server.api.LockerInput;
 import wayside.server.api.PanelInput;
+import wayside.server.api.RoofInput;
 import wayside.server.api.RuleSetCode;
 import wayside.server.api.SystemWishesInput;
 import wayside.server.api.TargetInput;
-import wayside.server.api.LockerInput;
-import wayside.server.api.RoofInput;
 import wayside.server.api.VehicleInput;
 import wayside.sizing.brief.At;
-import wayside.sizing.brief.Box;
-import wayside.sizing.brief.Locker;
-import wayside.sizing.brief.Roof;
 import wayside.sizing.brief.BankPlacement;
+import wayside.sizing.brief.Box;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.CircuitLengths;
 import wayside.sizing.brief.InverterSpec;
+import wayside.sizing.brief.Locker;
 import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.PanelMount;
+import wayside.sizing.brief.Roof;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Target;
 import wayside.sizing.brief.Vehicle;
@@ -85,7 +85,11 @@ public final class SystemReader {
     private static Vehicle vehicle(At at, @Nullable VehicleInput vehicle) {
         return vehicle == null
                 ? Vehicle.open(at)
-                : new Vehicle(at, Given.number(vehicle.voltageV()), Given.number(vehicle.alternatorRatingA()), Given.number(vehicle.payloadKg()));
+                : new Vehicle(
+                        at,
+                        Given.number(vehicle.voltageV()),
+                        Given.number(vehicle.alternatorRatingA()),
+                        Given.number(vehicle.payloadKg()));
     }
 
     /** Where the bank stands, by a field of the request that is there. */

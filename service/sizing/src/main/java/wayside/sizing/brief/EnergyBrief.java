@@ -64,7 +64,8 @@ public record EnergyBrief(
     }
 
     public EnergyBrief standby(double newStandbyW) {
-        return new EnergyBrief(at, loads, busVoltageV, inverter, OptionalDouble.of(newStandbyW), ambientC, inverterSizes);
+        return new EnergyBrief(
+                at, loads, busVoltageV, inverter, OptionalDouble.of(newStandbyW), ambientC, inverterSizes);
     }
 
     public EnergyBrief through(InverterSpec newInverter) {
@@ -72,10 +73,12 @@ public record EnergyBrief(
     }
 
     public EnergyBrief atVolts(double newBusVoltageV) {
-        return new EnergyBrief(at, loads, OptionalDouble.of(newBusVoltageV), inverter, standbyW, ambientC, inverterSizes);
+        return new EnergyBrief(
+                at, loads, OptionalDouble.of(newBusVoltageV), inverter, standbyW, ambientC, inverterSizes);
     }
 
     public EnergyBrief inAmbient(double newAmbientC) {
-        return new EnergyBrief(at, loads, busVoltageV, inverter, standbyW, OptionalDouble.of(newAmbientC), inverterSizes);
+        return new EnergyBrief(
+                at, loads, busVoltageV, inverter, standbyW, OptionalDouble.of(newAmbientC), inverterSizes);
     }
 }

@@ -73,8 +73,9 @@ public record EnergyBudget(
      */
     public static EnergyBudget of(EnergyBrief brief, Derived ambientC, String stay) {
         Demand demand = Demand.of(brief.loads(), ambientC, stay);
-        Optional<InverterRating> rating =
-                demand.hasAc() ? Optional.of(InverterRating.of(demand.ac(), brief.inverter(), brief.inverterSizes())) : Optional.empty();
+        Optional<InverterRating> rating = demand.hasAc()
+                ? Optional.of(InverterRating.of(demand.ac(), brief.inverter(), brief.inverterSizes()))
+                : Optional.empty();
         Optional<InverterLoss> loss = rating.map(r -> InverterLoss.of(demand, brief.inverter(), r));
         Derived standby = BudgetDefaults.standbyWh(brief);
         return new BudgetTotals(demand, rating, loss, standby, BudgetDefaults.busVoltageV(brief), brief.inverter())

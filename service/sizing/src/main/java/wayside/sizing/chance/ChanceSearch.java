@@ -110,15 +110,12 @@ public final class ChanceSearch {
 
     private Derived exact(ChancePair found) {
         return EXACT.value(
-                "rated energy needed",
-                curve.exactWh(found.arrayW(), found.bankWh()),
-                Unit.WATT_HOUR,
-                accepted.as("p"));
+                "rated energy needed", curve.exactWh(found.arrayW(), found.bankWh()), Unit.WATT_HOUR, accepted.as("p"));
     }
 
     private SizePair built(ChancePair found, Optional<Derived> exactWh) {
-        Optional<BuyableBank> bank = found.pack()
-                .map(pack -> BuyableBank.of(trip.site().chemistry(), pack, FOUND, accepted.as("p")));
+        Optional<BuyableBank> bank =
+                found.pack().map(pack -> BuyableBank.of(trip.site().chemistry(), pack, FOUND, accepted.as("p")));
         Optional<BuyableArray> array =
                 found.modules().map(modules -> BuyableArray.of(trip.site(), modules, FOUND, accepted.as("p")));
         return new SizePair(

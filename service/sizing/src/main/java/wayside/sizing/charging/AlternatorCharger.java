@@ -80,11 +80,7 @@ public record AlternatorCharger(
     }
 
     private static AlternatorCharger of(
-            ChargerNeed need,
-            SystemWishes wishes,
-            Derived current,
-            Derived limit,
-            Optional<ChargerRating> rating) {
+            ChargerNeed need, SystemWishes wishes, Derived current, Derived limit, Optional<ChargerRating> rating) {
         Derived power = need.powerW(need.whose() + "alternator charger: power at the bank", current);
         Derived taken = need.takenW(need.whose() + "alternator charger: power that the bank takes", power);
         return new AlternatorCharger(wishes.vehicle(), current, limit, power, taken, rating);

@@ -25,7 +25,11 @@ import wayside.sizing.trace.Unit;
  * @param buyable the inverters that it is; empty when it was given, or where none is made so large
  */
 public record InverterRating(
-        Derived requiredW, Derived continuousW, Derived surgeW, Derived leastW, Optional<Pieces<InverterSize>> buyable) {
+        Derived requiredW,
+        Derived continuousW,
+        Derived surgeW,
+        Derived leastW,
+        Optional<Pieces<InverterSize>> buyable) {
     /** Room above what is listed today. Design guides ask for 1.25 to 1.3. */
     private static final double MARGIN = 1.25;
 
@@ -136,7 +140,11 @@ public record InverterRating(
 
     private static Derived together(Pieces<InverterSize> pieces, Derived continuous) {
         Derived each = SizeFigure.of(
-                pieces.size(), "inverter: short-time rating of one", pieces.size().surgeW(), Unit.WATT, "surgeW");
+                pieces.size(),
+                "inverter: short-time rating of one",
+                pieces.size().surgeW(),
+                Unit.WATT,
+                "surgeW");
         return TOGETHER.value(SURGE, Unit.WATT, count(pieces, continuous).as("n"), each.as("S_1"));
     }
 

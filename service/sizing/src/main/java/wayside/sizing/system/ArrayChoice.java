@@ -71,8 +71,8 @@ public record ArrayChoice(
         ArrayChoice best = null;
         for (ArrayStrings.Limits limits : ArrayStrings.Limits.of(site)) {
             ArrayStrings strings = ArrayStrings.of(limits, power);
-            ArrayChoice choice = of(
-                    site, bank, strings, power, area, TypicalModule.largestSeriesFuseA(), Optional.empty());
+            ArrayChoice choice =
+                    of(site, bank, strings, power, area, TypicalModule.largestSeriesFuseA(), Optional.empty());
             if (best == null || choice.controllers().isBetterThan(best.controllers())) {
                 best = choice;
             }
@@ -104,8 +104,7 @@ public record ArrayChoice(
                 .map(stay -> stay.month().dailyWh(stay.label() + ": energy of the array, mean day", power))
                 .toList();
         StringFuses fuses = StringFuses.of(strings, controllers, largestSeriesFuseA);
-        return new ArrayChoice(
-                power, area, RoofRoom.of(site).areaM2(), controllers, strings, fuses, buyable, yields);
+        return new ArrayChoice(power, area, RoofRoom.of(site).areaM2(), controllers, strings, fuses, buyable, yields);
     }
 
     /** The next that exists above the need, or the largest that the roof takes. */
@@ -135,15 +134,14 @@ public record ArrayChoice(
         StayBalance worst = need.worst();
         Derived fullRoof = fullRoofW(site);
         if (worst.sunless()) {
-            Derived available = worst.stay()
-                    .month()
-                    .dailyWh(worst.stay().label() + ": energy of a full roof of panels", fullRoof);
-            return List.of(new Shortfall(
-                    Message.of(ShortfallCode.NO_SUN, number(worst.stay())), worst.needWh(), available));
+            Derived available =
+                    worst.stay().month().dailyWh(worst.stay().label() + ": energy of a full roof of panels", fullRoof);
+            return List.of(
+                    new Shortfall(Message.of(ShortfallCode.NO_SUN, number(worst.stay())), worst.needWh(), available));
         }
         List<Shortfall> shortfalls = new ArrayList<>();
-        Derived built = array.map(ArrayChoice::powerW)
-                .orElseGet(() -> NONE.value("rated power of the array", Unit.WATT));
+        Derived built =
+                array.map(ArrayChoice::powerW).orElseGet(() -> NONE.value("rated power of the array", Unit.WATT));
         boolean tooSmall = !NextSize.reaches(built.value(), worst.arrayW().value());
         array.flatMap(ArrayChoice::notCharged).ifPresent(shortfalls::add);
         if (given(site).isPresent()) {
@@ -188,8 +186,8 @@ public record ArrayChoice(
     /** What the roof would carry of the densest module that exists, edge to edge: more than that no array of known power is. */
     private static Derived densestRoofW(Site site) {
         ModuleSize densest = site.sizes().modules().stream()
-                .max(Comparator.comparingDouble(
-                        module -> module.powerW() / (module.box().lengthMm() * module.box().widthMm())))
+                .max(Comparator.comparingDouble(module -> module.powerW()
+                        / (module.box().lengthMm() * module.box().widthMm())))
                 .orElseThrow();
         return DENSEST.value(
                 "rated power of a roof full of the densest modules",

@@ -48,7 +48,10 @@ public final class ArrayLadder {
 
     /** The highest voltage of the array that a controller stands [V]; 0 without any. */
     double highestControllerV() {
-        return controllers.stream().mapToDouble(ControllerSize::highestArrayV).max().orElse(0);
+        return controllers.stream()
+                .mapToDouble(ControllerSize::highestArrayV)
+                .max()
+                .orElse(0);
     }
 
     /** The next array at or above a need. */
@@ -64,7 +67,8 @@ public final class ArrayLadder {
     public Optional<StringOption> largest() {
         return options(Double.POSITIVE_INFINITY).stream()
                 .max(Comparator.comparingDouble(StringOption::powerW)
-                        .thenComparing(Comparator.comparingInt(StringOption::pieces).reversed()));
+                        .thenComparing(
+                                Comparator.comparingInt(StringOption::pieces).reversed()));
     }
 
     /** For each module, voltage and length of string the fewest strings that reach a need, or all that the roof takes. */
@@ -75,8 +79,8 @@ public final class ArrayLadder {
                 int longest = Math.min(longest(candidate, volts), candidate.most());
                 for (int series = longest; series >= shortest(candidate); series--) {
                     double stringW = series * candidate.module().powerW();
-                    int parallel = (int) Math.max(
-                            1, Math.min(Math.ceil(neededW / stringW - 1e-9), candidate.most() / series));
+                    int parallel =
+                            (int) Math.max(1, Math.min(Math.ceil(neededW / stringW - 1e-9), candidate.most() / series));
                     charged(candidate.module(), series, parallel, volts).ifPresent(options::add);
                 }
             }
@@ -119,5 +123,4 @@ public final class ArrayLadder {
                 .min(Comparator.comparingDouble(ControllerSize::currentA))
                 .map(controller -> new StringOption(module, series, parallel, controller, count));
     }
-
 }

@@ -42,7 +42,8 @@ public record BankChoice(
     static BankChoice of(Site site, SizePair pair) {
         ChemistryData data = site.chemistry();
         Derived needed = pair.neededWh().orElseGet(() -> BatterySizing.nominalEnergyWh(data, hardest(site, data)));
-        Optional<Derived> given = given(site).or(() -> pair.bank().isPresent() ? Optional.empty() : pair.nominalEnergyWh());
+        Optional<Derived> given =
+                given(site).or(() -> pair.bank().isPresent() ? Optional.empty() : pair.nominalEnergyWh());
         Optional<BuyableBank> buyable =
                 given.isPresent() ? Optional.empty() : pair.bank().or(() -> next(site, data, needed));
         BatteryBank bank = built(site, data, given.orElse(needed), buyable);
@@ -114,7 +115,9 @@ public record BankChoice(
         if (given && bank.nominalEnergyWh().value() < neededWh.value()) {
             shortfalls.add(new Shortfall(Message.of(ShortfallCode.BANK_TOO_SMALL), neededWh, bank.nominalEnergyWh()));
         }
-        if (!given && buyable.isEmpty() && bank.nominalEnergyWh().value() > largestWh(site).value()) {
+        if (!given
+                && buyable.isEmpty()
+                && bank.nominalEnergyWh().value() > largestWh(site).value()) {
             shortfalls.add(new Shortfall(Message.of(ShortfallCode.BANK_NOT_MADE), neededWh, largestWh(site)));
         }
         new LockerRoom(site.brief().system().locker()).shortfall(bank, buyable).ifPresent(shortfalls::add);
@@ -126,6 +129,10 @@ public record BankChoice(
                 .mapToDouble(BatteryPack::energyWh)
                 .max()
                 .orElse(0);
-        return LARGEST.value("bank: the largest of whole batteries", largest, Unit.WATT_HOUR, site.busVoltageV().as("V"));
+        return LARGEST.value(
+                "bank: the largest of whole batteries",
+                largest,
+                Unit.WATT_HOUR,
+                site.busVoltageV().as("V"));
     }
 }

@@ -34,7 +34,11 @@ public record BatteryPack(BatterySize battery, int series, int parallel) {
 
     /** [L] */
     public double volumeL() {
-        return count() * battery.box().lengthMm() * battery.box().widthMm() * battery.box().heightMm() / 1e6;
+        return count()
+                * battery.box().lengthMm()
+                * battery.box().widthMm()
+                * battery.box().heightMm()
+                / 1e6;
     }
 
     /** Every bank of a chemistry that can be bought for the bus, of those that fit the locker if any does. */
@@ -63,9 +67,6 @@ public record BatteryPack(BatterySize battery, int series, int parallel) {
 
     private static Optional<BatteryPack> least(List<BatteryPack> all, double neededWh) {
         return NextSize.least(
-                all,
-                pack -> NextSize.reaches(pack.energyWh(), neededWh),
-                BatteryPack::energyWh,
-                BatteryPack::count);
+                all, pack -> NextSize.reaches(pack.energyWh(), neededWh), BatteryPack::energyWh, BatteryPack::count);
     }
 }

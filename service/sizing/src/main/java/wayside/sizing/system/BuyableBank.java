@@ -39,8 +39,8 @@ public record BuyableBank(
         Derived lengthMm,
         Derived widthMm,
         Derived heightMm) {
-    private static final NamedOperation NEXT =
-            NextSize.operation("the equal batteries of the chemistry, in series for the bus and side by side as often as"
+    private static final NamedOperation NEXT = NextSize.operation(
+            "the equal batteries of the chemistry, in series for the bus and side by side as often as"
                     + " their row allows,");
     private static final Expression COUNT = Expression.definition("n = s p");
     private static final Expression ENERGY = Expression.definition("E = s p V C");

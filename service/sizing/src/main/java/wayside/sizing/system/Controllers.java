@@ -22,8 +22,7 @@ import wayside.sizing.trace.Unit;
  * @param neededA output of each, exactly [A]
  * @param ratedA output of each [A]
  */
-public record Controllers(
-        ControllerSize size, Derived count, Derived stringCount, Derived neededA, Derived ratedA) {
+public record Controllers(ControllerSize size, Derived count, Derived stringCount, Derived neededA, Derived ratedA) {
     private static final NamedOperation FEWEST = NamedOperation.of(
             NamedOperation.Kind.BEST_OF,
             "the fewest controllers of the array's voltage that share out the p strings so that none gives more than is made:"
@@ -38,7 +37,8 @@ public record Controllers(
     /** Of controllers of a voltage. */
     static Controllers of(Site site, ArrayStrings strings, Derived bankVoltageV) {
         List<ControllerSize> ladder = thatServe(site).stream()
-                .filter(size -> size.highestArrayV() == strings.controllerMaximumV().value())
+                .filter(size ->
+                        size.highestArrayV() == strings.controllerMaximumV().value())
                 .sorted(Comparator.comparingDouble(ControllerSize::currentA))
                 .toList();
         double largestA = ladder.get(ladder.size() - 1).currentA();
@@ -66,8 +66,7 @@ public record Controllers(
                 .filter(rung -> NextSize.reaches(rung.currentA(), needed.value()))
                 .findFirst()
                 .orElse(ladder.get(ladder.size() - 1));
-        Derived rated =
-                RATING.value("charge controller: rated output", size.currentA(), Unit.AMPERE, needed.as("I"));
+        Derived rated = RATING.value("charge controller: rated output", size.currentA(), Unit.AMPERE, needed.as("I"));
         return new Controllers(size, count, each, needed, rated);
     }
 
@@ -93,9 +92,7 @@ public record Controllers(
     }
 
     boolean isBetterThan(Controllers other) {
-        return areOverloaded() == other.areOverloaded()
-                ? count.value() < other.count.value()
-                : other.areOverloaded();
+        return areOverloaded() == other.areOverloaded() ? count.value() < other.count.value() : other.areOverloaded();
     }
 
     /** What they give together [A]. */

@@ -13,12 +13,13 @@ import wayside.sizing.trace.Unit;
 
 /** Whether a bank stands in its locker: upright, in one layer, all the same way round. */
 record LockerRoom(Locker locker) {
-    private static final Expression FIT = Expression.definition(
-            "n = min(1, floor(H / h)) max(floor(L / l) floor(W / w), floor(L / w) floor(W / l))");
+    private static final Expression FIT =
+            Expression.definition("n = min(1, floor(H / h)) max(floor(L / l) floor(W / w), floor(L / w) floor(W / l))");
 
     /** Where nothing was measured there is room. */
     boolean takes(BatteryPack pack) {
-        if (locker.box().isPresent() && pack.count() > places(locker.box().get(), pack.battery().box())) {
+        if (locker.box().isPresent()
+                && pack.count() > places(locker.box().get(), pack.battery().box())) {
             return false;
         }
         return locker.volumeL().isEmpty() || pack.volumeL() <= locker.volumeL().getAsDouble();
@@ -68,16 +69,15 @@ record LockerRoom(Locker locker) {
 
     private Optional<Derived> volume() {
         if (locker.volumeL().isPresent()) {
-            return Optional.of(Derived.given(
-                    "locker: volume", locker.volumeL().getAsDouble(), Unit.LITRE, locker.at("volumeL")));
+            return Optional.of(
+                    Derived.given("locker: volume", locker.volumeL().getAsDouble(), Unit.LITRE, locker.at("volumeL")));
         }
-        return locker.box()
-                .map(box -> Expression.definition("V = L W H / 1000000")
-                        .value(
-                                "locker: volume",
-                                Unit.LITRE,
-                                side("length", box.lengthMm()).as("L"),
-                                side("width", box.widthMm()).as("W"),
-                                side("height", box.heightMm()).as("H")));
+        return locker.box().map(box -> Expression.definition("V = L W H / 1000000")
+                .value(
+                        "locker: volume",
+                        Unit.LITRE,
+                        side("length", box.lengthMm()).as("L"),
+                        side("width", box.widthMm()).as("W"),
+                        side("height", box.heightMm()).as("H")));
     }
 }

@@ -48,17 +48,17 @@ public record PowerUnit(
         UnitSize largest = units.get(units.size() - 1);
         Optional<UnitSize> next = units.stream()
                 .filter(unit -> unit.energyWh() >= nominal.value())
-                .filter(unit -> inverter.map(i -> unit.inverterW() >= i.demand().peakPowerW().value()
+                .filter(unit -> inverter.map(i -> unit.inverterW()
+                                        >= i.demand().peakPowerW().value()
                                 && unit.surgeW() >= i.demand().surgePowerW().value())
                         .orElse(true))
-                .filter(unit -> array.map(a -> unit.solarW() >= a.powerW().value()).orElse(true))
+                .filter(unit ->
+                        array.map(a -> unit.solarW() >= a.powerW().value()).orElse(true))
                 .findFirst();
         UnitSize held = next.orElse(largest);
         List<Message> against = new ArrayList<>();
         add(against, PowerUnitReason.TOO_MUCH_ENERGY, nominal, held.energyWh());
-        addOutlet(
-                against,
-                site.journey().highestDemand().budget().demand().dc().peakPowerW());
+        addOutlet(against, site.journey().highestDemand().budget().demand().dc().peakPowerW());
         inverter.ifPresent(i -> {
             add(against, PowerUnitReason.TOO_MUCH_AC, i.demand().peakPowerW(), held.inverterW());
             add(against, PowerUnitReason.TOO_HARD_A_START, i.demand().surgePowerW(), held.surgeW());

@@ -21,8 +21,9 @@ public record RoofRoom(Roof roof) {
 
     private static final double GAP_M = 0.03;
     private static final double MM_PER_M = 1000;
-    private static final Expression BY_AREA =
-            Expression.commonPractice("n = floor(A / ((l / 1000 + g) (w / 1000 + g)))").with("g", GAP_M, Unit.METRE);
+    private static final Expression BY_AREA = Expression.commonPractice(
+                    "n = floor(A / ((l / 1000 + g) (w / 1000 + g)))")
+            .with("g", GAP_M, Unit.METRE);
     private static final Expression IN_ROWS = Expression.commonPractice(
                     "n = max(floor((L + g) / (l / 1000 + g)) floor((W + g) / (w / 1000 + g)),"
                             + " floor((L + g) / (w / 1000 + g)) floor((W + g) / (l / 1000 + g)))")

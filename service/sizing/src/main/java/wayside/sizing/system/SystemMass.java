@@ -52,12 +52,20 @@ public record SystemMass(Derived massKg) {
         });
         SystemWishes wishes = site.brief().system();
         chargers.alternator()
-                .map(charger -> charger("alternator charger", charger.buyable(), () -> AlternatorCharger.like(
-                        chargers.need(), wishes, charger.chargerCurrentA().value())))
+                .map(charger -> charger(
+                        "alternator charger",
+                        charger.buyable(),
+                        () -> AlternatorCharger.like(
+                                chargers.need(),
+                                wishes,
+                                charger.chargerCurrentA().value())))
                 .ifPresent(mass -> parts.add(mass.as("m_part")));
         chargers.shore()
-                .map(charger -> charger("shore charger", charger.buyable(), () -> ShoreCharger.like(
-                        chargers.need(), wishes, charger.chargerPowerW().value())))
+                .map(charger -> charger(
+                        "shore charger",
+                        charger.buyable(),
+                        () -> ShoreCharger.like(
+                                chargers.need(), wishes, charger.chargerPowerW().value())))
                 .ifPresent(mass -> parts.add(mass.as("m_part")));
         inverter.ifPresent(chosen -> parts.add(inverter(site, chosen).as("m_part")));
         parts.add(allowance().as("a"));
@@ -74,8 +82,7 @@ public record SystemMass(Derived massKg) {
                         ArrayMass.kgPerW().as("k")));
     }
 
-    private static Derived charger(
-            String name, Optional<ChargerRating> buyable, Supplier<PartSize> like) {
+    private static Derived charger(String name, Optional<ChargerRating> buyable, Supplier<PartSize> like) {
         return buyable.map(rating -> of(name, rating.size(), rating.count()))
                 .orElseGet(() -> SizeFigure.massKg(like.get(), name + ": mass"));
     }
