@@ -15,9 +15,14 @@ export function systemSentence({recommendation, endurance}, {tilted, isOld}, rea
   return `${bank(battery, reader)}${panels(solar, tilted, reader)}${risk(chance, worn ? ' once the battery is old' : '', battery, reader)}.`;
 }
 
-function bank({nominalCapacityAh, chemistry}, reader) {
-  const capacity = reader.needText(nominalCapacityAh, 'Ah');
+function bank({nominalCapacityAh, chemistry, buyable}, reader) {
+  const capacity = rated(nominalCapacityAh, 'Ah', buyable, reader);
   return `${article(capacity)} ${capacity} ${chemistryName(chemistry)} battery`;
+}
+
+/** What can be bought has its own number; what is needed is rounded up. */
+function rated(value, unit, buyable, reader) {
+  return buyable ? reader.exactText(value, unit) : reader.needText(value, unit);
 }
 
 /** Eight, eleven and eighteen begin with a vowel when they are said. */
@@ -26,7 +31,7 @@ function article(number) {
 }
 
 function panels(solar, tilted, reader) {
-  return solar ? ` and ${reader.needText(solar.powerW, 'W')} of ${tilted ? 'tilted' : 'flat'} panel carry you` : ' carries you';
+  return solar ? ` and ${rated(solar.powerW, 'W', solar.buyable, reader)} of ${tilted ? 'tilted' : 'flat'} panel carry you` : ' carries you';
 }
 
 function risk(chance, when, battery, reader) {

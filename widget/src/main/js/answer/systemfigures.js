@@ -4,7 +4,7 @@ import {chemistryName} from './sentence.js';
 export function systemGroups(answer, reader) {
   return [
     {title: 'Battery', lines: batteryLines(answer.battery, reader)},
-    {title: 'Sun', lines: solarLines(answer.solar)},
+    {title: 'Sun', lines: solarLines(answer.solar, reader)},
     {title: 'Engine and shore', lines: [...engineLines(answer.alternator), ...shoreLines(answer.shore)]},
     {title: 'Inverter', lines: inverterLines(answer.inverter)},
   ].filter(({lines}) => lines.length > 0);
@@ -16,8 +16,8 @@ function batteryLines(battery, reader) {
   }
   const at = line('/battery', battery);
   return [
-    at('Rated', 'nominalCapacityAh', 'Ah', `${chemistryName(battery.chemistry)} at ${battery.bankVoltageV ?? battery.busVoltageV} V, at least`, true),
-    at('Rated energy', 'nominalEnergyWh', 'Wh', 'at least', true),
+    at('Rated', 'nominalCapacityAh', 'Ah', ...bank(battery, reader)),
+    at('Rated energy', 'nominalEnergyWh', 'Wh'),
     at('You can use', 'usableEnergyWh', 'Wh', `${reader.exactText(battery.usableShare, 'share')} of the rating`),
     at('You can use on the coldest nights', 'coldUsableEnergyWh', 'Wh'),
     at('Lasts with no charging', 'autonomyDays', 'd'),
@@ -29,15 +29,29 @@ function batteryLines(battery, reader) {
   ];
 }
 
+/** What it is made of and what was needed, as the note of its capacity; a bank that was given is as it is. */
+function bank({chemistry, buyable, needed, bankVoltageV}, reader) {
+  const name = chemistryName(chemistry);
+  return buyable
+    ? [`${name}: ${buyable.count} × ${reader.exactText(buyable.voltageV, 'V')} ${reader.exactText(buyable.capacityAh, 'Ah')} (needed: ${reader.needText(needed.capacityAh, 'Ah')})`]
+    : [`${name} at ${bankVoltageV} V, at least`, true];
+}
+
+function modules({buyable, needed}, reader) {
+  return buyable
+    ? [`${buyable.count} × ${reader.exactText(buyable.modulePowerW, 'W')}${needed ? ` (needed: ${reader.needText(needed.powerW, 'W')})` : ''}`]
+    : ['at least', true];
+}
+
 const CONTROLLERS = {mppt: 'the kind that follows the panels’ best point (MPPT)', pwm: 'the plain kind (PWM)'};
 
-function solarLines(solar) {
+function solarLines(solar, reader) {
   if (!solar) {
     return [];
   }
   const at = line('/solar', solar);
   return [
-    at('Panels, rated', 'powerW', 'W', 'at least', true),
+    at('Panels, rated', 'powerW', 'W', ...modules(solar, reader)),
     at('They cover', 'areaM2', 'm2'),
     at('Charge controller', 'controllerCurrentA', 'A', `${solar.controllerCount > 1 ? `each of ${solar.controllerCount}; ` : ''}${CONTROLLERS[solar.controllerType] ?? solar.controllerType}, at least`, true),
     at('Its panel side withstands', 'controllerMaximumVoltageV', 'V', 'on the coldest morning, at least', true),

@@ -53,6 +53,7 @@ class PurityTest {
                 "brief",
                 "trace",
                 "reference",
+                "sizes",
                 "demand",
                 "solar",
                 "solar.epw",

@@ -13,6 +13,7 @@ public record InverterChoiceView(
         @Schema(description = "At its full rating and the lowest voltage of the bank [A].")
         Double batteryCurrentA,
 
+        @Schema(description = "Absent when the inverter was given.") @Nullable
         PowerNeedView needed,
 
         @Schema(description = "Absent when the inverter was given, or where none is made so large.") @Nullable

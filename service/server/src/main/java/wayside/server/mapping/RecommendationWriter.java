@@ -112,14 +112,20 @@ public final class RecommendationWriter {
                         figures.at("surgeW", inverter.rating().surgeW()),
                         figures.at("idleW", inverter.idleW()),
                         figures.at("batteryCurrentA", inverter.batteryCurrentA()),
-                        new PowerNeedView(figures.in("needed")
-                                .at("powerW", inverter.rating().leastW())),
+                        isGiven(system)
+                                ? null
+                                : new PowerNeedView(figures.in("needed")
+                                        .at("powerW", inverter.rating().leastW())),
                         inverter.rating()
                                 .buyable()
                                 .map(pieces -> new BuyableInverterView(
                                         pieces.count(), pieces.size().continuousW()))
                                 .orElse(null)))
                 .orElse(null);
+    }
+
+    private static boolean isGiven(SizedSystem system) {
+        return system.site().brief().system().inverter().continuousW().isPresent();
     }
 
     private static RuleOfThumbView ruleOfThumb(Recommendation recommendation, Figures figures) {
