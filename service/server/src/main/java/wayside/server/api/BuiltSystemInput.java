@@ -50,4 +50,13 @@ public record BuiltSystemInput(
         @ZeroOrFrom(Limits.LEAST_POWER_W)
         @DecimalMax("10000")
         @Nullable
-        Double standbyW) {}
+        Double standbyW,
+
+        @Schema(
+                description =
+                        "Nominal voltage that the DC loads are made for [V]; 12 when left open. Where it is not the bus's own, a"
+                                + " converter stands between.",
+                example = "12")
+        @OneOfNumbers({12, 24, 48})
+        @Nullable
+        Double dcLoadsVoltageV) {}

@@ -34,4 +34,13 @@ public record EnergyBudgetRequest(
         @DecimalMin(Limits.TEMPERATURE_LOW_C)
         @DecimalMax(Limits.TEMPERATURE_HIGH_C)
         @Nullable
-        Double ambientC) {}
+        Double ambientC,
+
+        @Schema(
+                description =
+                        "Nominal voltage that the DC loads are made for [V]; 12 when left open. Where it is not the bus's own, a"
+                                + " converter stands between.",
+                example = "12")
+        @OneOfNumbers({12, 24, 48})
+        @Nullable
+        Double dcLoadsVoltageV) {}

@@ -9,7 +9,8 @@ import io.swagger.v3.oas.annotations.media.Schema;
 public record EnergyUsesView(
         @Schema(description = "At the loads' plugs.") Double loadsWh,
 
-        @Schema(description = "Standing by and conversion.") Double inverterLossWh,
+        @Schema(description = "Inverter, standing by and converting, and the conversion of a DC converter.")
+        Double inverterLossWh,
 
         @Schema(description = "Outlets, monitor, alarms.") Double standbyWh,
 

@@ -1,6 +1,7 @@
 package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import org.jspecify.annotations.Nullable;
 
 /** Where energy goes that no load gets. */
 @Schema(name = "Losses", description = "Where energy goes that no load gets [Wh per day].")
@@ -11,4 +12,7 @@ public record LossesView(
         @Schema(description = "The inverter standing by.") Double inverterIdleWh,
 
         @Schema(description = "Turning direct into alternating current.")
-        Double inverterConversionWh) {}
+        Double inverterConversionWh,
+
+        @Schema(description = "The DC converter, standing by and converting; left out where none is needed.") @Nullable
+        Double converterWh) {}

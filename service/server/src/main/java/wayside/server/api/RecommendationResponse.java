@@ -32,6 +32,9 @@ public record RecommendationResponse(
         @Schema(description = "When there is an AC load.") @Nullable
         InverterChoiceView inverter,
 
+        @Schema(description = "When the DC loads are made for another voltage than the bus.") @Nullable
+        ConverterView converter,
+
         @Schema(description = "Battery first, then outward.")
         List<CircuitView> circuits,
 

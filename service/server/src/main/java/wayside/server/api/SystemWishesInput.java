@@ -69,4 +69,13 @@ public record SystemWishesInput(
 
         @Valid @Nullable LockerInput locker,
 
-        @Valid @Nullable SizesInput sizes) {}
+        @Valid @Nullable SizesInput sizes,
+
+        @Schema(
+                description =
+                        "Nominal voltage that the DC loads are made for [V]; 12 when left open. Where it is not the bus's own, a"
+                                + " converter stands between.",
+                example = "12")
+        @OneOfNumbers({12, 24, 48})
+        @Nullable
+        Double dcLoadsVoltageV) {}

@@ -1,5 +1,6 @@
 package wayside.server.mapping;
 
+import java.util.List;
 import wayside.server.api.EnergyBudgetRequest;
 import wayside.sizing.brief.At;
 import wayside.sizing.brief.EnergyBrief;
@@ -20,6 +21,8 @@ public final class EnergyBudgetReader {
                 Given.number(request.busVoltageV()),
                 SystemReader.inverter(at.field("inverter"), request.inverter()),
                 Given.number(request.standbyW()),
-                Given.number(request.ambientC()));
+                Given.number(request.ambientC()),
+                List.of(),
+                Given.number(request.dcLoadsVoltageV()));
     }
 }

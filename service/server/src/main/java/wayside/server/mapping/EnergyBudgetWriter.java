@@ -84,7 +84,10 @@ public final class EnergyBudgetWriter {
                 inverter.map(loss -> figures.at("inverterIdleWh", loss.idleWh()))
                         .orElse(0.0),
                 inverter.map(loss -> figures.at("inverterConversionWh", loss.conversionWh()))
-                        .orElse(0.0));
+                        .orElse(0.0),
+                budget.converter()
+                        .map(converter -> figures.at("converterWh", converter.lossWh()))
+                        .orElse(null));
     }
 
     private static @Nullable InverterView inverter(EnergyBudget budget, Figures figures) {

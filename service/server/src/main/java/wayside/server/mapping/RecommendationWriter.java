@@ -6,6 +6,7 @@ import wayside.server.api.AlternatorView;
 import wayside.server.api.BuyableInverterView;
 import wayside.server.api.BuyableUnitView;
 import wayside.server.api.CircuitView;
+import wayside.server.api.ConverterView;
 import wayside.server.api.InverterChoiceView;
 import wayside.server.api.PowerNeedView;
 import wayside.server.api.PowerUnitView;
@@ -36,6 +37,7 @@ public final class RecommendationWriter {
         AlternatorView alternator = alternator(system.chargers(), figures.in("alternator"));
         ShoreView shore = shore(system.chargers(), figures.in("shore"));
         InverterChoiceView inverter = inverter(system, figures.in("inverter"));
+        ConverterView converter = converter(system, figures.in("converter"));
         List<CircuitView> circuits = CircuitsWriter.write(system.circuits(), figures.in("circuits"));
         double massKg = figures.at("massKg", system.mass().massKg());
         RuleOfThumbView thumb = ruleOfThumb(recommendation, figures.in("ruleOfThumb"));
@@ -53,6 +55,7 @@ public final class RecommendationWriter {
                 alternator,
                 shore,
                 inverter,
+                converter,
                 circuits,
                 massKg,
                 thumb,
@@ -126,6 +129,17 @@ public final class RecommendationWriter {
 
     private static boolean isGiven(SizedSystem system) {
         return system.site().brief().system().inverter().continuousW().isPresent();
+    }
+
+    private static @Nullable ConverterView converter(SizedSystem system, Figures figures) {
+        return system.converter()
+                .map(choice -> new ConverterView(
+                        figures.at("outputVoltageV", choice.converter().loadsVoltageV()),
+                        figures.at("neededCurrentA", choice.neededA()),
+                        (int) figures.at("count", choice.count()),
+                        figures.at("ratedCurrentA", choice.ratedA()),
+                        figures.at("dailyLossWh", choice.converter().lossWh())))
+                .orElse(null);
     }
 
     private static RuleOfThumbView ruleOfThumb(Recommendation recommendation, Figures figures) {

@@ -55,7 +55,8 @@ public final class SystemReader {
                 lengths(at.field("circuitLengthsM"), wishes.circuitLengthsM()),
                 roof(at.field("roof"), wishes.roof()),
                 locker(at.field("locker"), wishes.locker()),
-                SizesReader.read(at.field("sizes"), wishes.sizes()));
+                SizesReader.read(at.field("sizes"), wishes.sizes()),
+                Given.number(wishes.dcLoadsVoltageV()));
     }
 
     private static Roof roof(At at, @Nullable RoofInput roof) {
@@ -124,7 +125,8 @@ public final class SystemReader {
                 Given.number(system.alternatorChargerA()),
                 Given.number(system.shoreChargerW()),
                 inverter(at.field("inverter"), system.inverter()),
-                Given.number(system.standbyW()));
+                Given.number(system.standbyW()),
+                Given.number(system.dcLoadsVoltageV()));
     }
 
     public static InverterSpec inverter(At at, @Nullable InverterInput inverter) {

@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param shoreChargerW rated output of the shore charger [W]; none if absent
  * @param inverter what is known of the inverter
  * @param standbyW constant draw of monitors, outlets and electronics [W]; a default if absent
+ * @param dcLoadsVoltageV that the DC loads are made for [V]; 12 if absent
  */
 public record BuiltSystem(
         At at,
@@ -24,8 +25,34 @@ public record BuiltSystem(
         OptionalDouble alternatorChargerA,
         OptionalDouble shoreChargerW,
         InverterSpec inverter,
-        OptionalDouble standbyW)
+        OptionalDouble standbyW,
+        OptionalDouble dcLoadsVoltageV)
         implements Placed {
+    /** A system whose DC loads are made for 12 V. */
+    public BuiltSystem(
+            At at,
+            double busVoltageV,
+            Chemistry chemistry,
+            double nominalEnergyWh,
+            OptionalDouble solarPowerW,
+            PanelMount panel,
+            OptionalDouble alternatorChargerA,
+            OptionalDouble shoreChargerW,
+            InverterSpec inverter,
+            OptionalDouble standbyW) {
+        this(
+                at,
+                busVoltageV,
+                chemistry,
+                nominalEnergyWh,
+                solarPowerW,
+                panel,
+                alternatorChargerA,
+                shoreChargerW,
+                inverter,
+                standbyW,
+                OptionalDouble.empty());
+    }
 
     /** Rated power of the array [W], 0 for none. */
     public double arrayW() {

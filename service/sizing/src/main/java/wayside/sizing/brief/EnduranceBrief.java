@@ -49,7 +49,9 @@ public record EnduranceBrief(
                 OptionalDouble.of(system.busVoltageV()),
                 system.inverter(),
                 system.standbyW(),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                List.of(),
+                system.dcLoadsVoltageV());
     }
 
     /** The same question on another trip. */

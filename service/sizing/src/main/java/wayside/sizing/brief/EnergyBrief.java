@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param standbyW constant draw of monitors, outlets and electronics [W]; a default if absent
  * @param ambientC for the fridge's duty [C]; a default if absent
  * @param inverterSizes that are to be had; the usual ones if empty
+ * @param dcLoadsVoltageV that the DC loads are made for [V]; 12 if absent
  */
 public record EnergyBrief(
         At at,
@@ -22,7 +23,8 @@ public record EnergyBrief(
         InverterSpec inverter,
         OptionalDouble standbyW,
         OptionalDouble ambientC,
-        List<InverterSize> inverterSizes)
+        List<InverterSize> inverterSizes,
+        OptionalDouble dcLoadsVoltageV)
         implements Placed {
     /** A brief that leaves the sizes of inverters open. */
     public EnergyBrief(
@@ -32,7 +34,7 @@ public record EnergyBrief(
             InverterSpec inverter,
             OptionalDouble standbyW,
             OptionalDouble ambientC) {
-        this(at, loads, busVoltageV, inverter, standbyW, ambientC, List.of());
+        this(at, loads, busVoltageV, inverter, standbyW, ambientC, List.of(), OptionalDouble.empty());
     }
 
     public EnergyBrief {
@@ -53,32 +55,53 @@ public record EnergyBrief(
     /** The same with all loads drawing so many times their power. */
     public EnergyBrief drawing(double factor) {
         List<Load> all = loads.stream().map(load -> load.drawing(factor)).toList();
-        return new EnergyBrief(at, all, busVoltageV, inverter, standbyW, ambientC, inverterSizes);
+        return new EnergyBrief(at, all, busVoltageV, inverter, standbyW, ambientC, inverterSizes, dcLoadsVoltageV);
     }
 
     /** The same with another load in the place of one. */
     public EnergyBrief with(int index, Load load) {
         List<Load> all = new ArrayList<>(loads);
         all.set(index, load);
-        return new EnergyBrief(at, all, busVoltageV, inverter, standbyW, ambientC, inverterSizes);
+        return new EnergyBrief(at, all, busVoltageV, inverter, standbyW, ambientC, inverterSizes, dcLoadsVoltageV);
     }
 
     public EnergyBrief standby(double newStandbyW) {
         return new EnergyBrief(
-                at, loads, busVoltageV, inverter, OptionalDouble.of(newStandbyW), ambientC, inverterSizes);
+                at,
+                loads,
+                busVoltageV,
+                inverter,
+                OptionalDouble.of(newStandbyW),
+                ambientC,
+                inverterSizes,
+                dcLoadsVoltageV);
     }
 
     public EnergyBrief through(InverterSpec newInverter) {
-        return new EnergyBrief(at, loads, busVoltageV, newInverter, standbyW, ambientC, inverterSizes);
+        return new EnergyBrief(at, loads, busVoltageV, newInverter, standbyW, ambientC, inverterSizes, dcLoadsVoltageV);
     }
 
     public EnergyBrief atVolts(double newBusVoltageV) {
         return new EnergyBrief(
-                at, loads, OptionalDouble.of(newBusVoltageV), inverter, standbyW, ambientC, inverterSizes);
+                at,
+                loads,
+                OptionalDouble.of(newBusVoltageV),
+                inverter,
+                standbyW,
+                ambientC,
+                inverterSizes,
+                dcLoadsVoltageV);
     }
 
     public EnergyBrief inAmbient(double newAmbientC) {
         return new EnergyBrief(
-                at, loads, busVoltageV, inverter, standbyW, OptionalDouble.of(newAmbientC), inverterSizes);
+                at,
+                loads,
+                busVoltageV,
+                inverter,
+                standbyW,
+                OptionalDouble.of(newAmbientC),
+                inverterSizes,
+                dcLoadsVoltageV);
     }
 }

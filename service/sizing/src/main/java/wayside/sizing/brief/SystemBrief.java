@@ -25,7 +25,8 @@ public record SystemBrief(At at, List<Load> loads, Trip trip, SystemWishes syste
                 system.inverter(),
                 system.standbyW(),
                 OptionalDouble.empty(),
-                system.sizes().inverters());
+                system.sizes().inverters(),
+                system.dcLoadsVoltageV());
     }
 
     public static SystemBrief of(Trip trip, Load... loads) {

@@ -23,6 +23,7 @@ import java.util.OptionalDouble;
  * @param roof for the panels
  * @param locker for the bank
  * @param sizes that parts are to be had in; the usual ones where they are left open
+ * @param dcLoadsVoltageV that the DC loads are made for [V]; 12 if absent
  */
 public record SystemWishes(
         At at,
@@ -41,7 +42,8 @@ public record SystemWishes(
         CircuitLengths circuitLengthsM,
         Roof roof,
         Locker locker,
-        SizesThatExist sizes)
+        SizesThatExist sizes,
+        OptionalDouble dcLoadsVoltageV)
         implements Placed {
     /** Wishes that leave room and sizes open. */
     public SystemWishes(
@@ -76,7 +78,8 @@ public record SystemWishes(
                 circuitLengthsM,
                 Roof.open(at.field("roof")),
                 Locker.open(at.field("locker")),
-                SizesThatExist.OPEN);
+                SizesThatExist.OPEN,
+                OptionalDouble.empty());
     }
 
     /** Nothing is said; it would stand there. */
@@ -118,7 +121,8 @@ public record SystemWishes(
                 circuitLengthsM,
                 roof,
                 locker,
-                sizes);
+                sizes,
+                dcLoadsVoltageV);
     }
 
     /** The same with room for panels and bank. */
@@ -149,6 +153,7 @@ public record SystemWishes(
                 circuitLengthsM,
                 newRoof,
                 newLocker,
-                newSizes);
+                newSizes,
+                dcLoadsVoltageV);
     }
 }

@@ -8,6 +8,7 @@ import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.demand.Demand;
 import wayside.sizing.demand.HourlyShares;
 import wayside.sizing.demand.LoadDemand;
+import wayside.sizing.inverter.DcConverter;
 import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.inverter.InverterRating;
 import wayside.sizing.storage.BusVoltage;
@@ -21,12 +22,14 @@ record BudgetTotals(
         Demand demand,
         Optional<InverterRating> rating,
         Optional<InverterLoss> loss,
+        Optional<DcConverter> converter,
         Derived standbyWh,
         Derived busVoltageV,
         InverterSpec inverter) {
     private static final Expression LOADS = Expression.definition("E_loads = E_dc + E_ac");
     private static final Expression STANDBY_ALONE = Expression.definition("E_losses = E_standby");
     private static final Expression LOSSES = Expression.definition("E_losses = E_standby + (E_idle + E_conversion)");
+    private static final Expression WITH_CONVERTER = Expression.definition("E_losses = E_others + E_converter");
     private static final Expression TOTAL = Expression.definition("E = E_loads + E_losses");
     private static final Expression CHARGE = Expression.definition("Q = E / V");
     private static final Expression LOWEST = Expression.commonPractice("V_low = V s");
@@ -61,12 +64,25 @@ record BudgetTotals(
                 acPeak(lowest),
                 rating,
                 loss,
+                converter,
                 inverter,
                 hourly());
     }
 
     private Derived losses() {
         String label = demand.whose() + "losses: daily energy";
+        if (converter.isEmpty()) {
+            return withoutConverter(label);
+        }
+        return WITH_CONVERTER.value(
+                label,
+                Unit.WATT_HOUR,
+                withoutConverter(demand.whose() + "losses but for the DC converter: daily energy")
+                        .as("E_others"),
+                converter.get().lossWh().as("E_converter"));
+    }
+
+    private Derived withoutConverter(String label) {
         if (loss.isEmpty()) {
             return STANDBY_ALONE.value(label, Unit.WATT_HOUR, standbyWh.as("E_standby"));
         }
@@ -100,7 +116,10 @@ record BudgetTotals(
         return CURRENT.value(
                 "DC loads: current, all running",
                 Unit.AMPERE,
-                demand.dc().peakPowerW().as("P"),
+                converter
+                        .map(between -> between.fromTheBusW(demand.dc().peakPowerW()))
+                        .orElse(demand.dc().peakPowerW())
+                        .as("P"),
                 lowest.as("V_low"));
     }
 
@@ -129,9 +148,18 @@ record BudgetTotals(
                 : SHARE_OF_NOTHING.value(label, Unit.SHARE);
     }
 
+    private double dcFactor() {
+        double energy = demand.dc().dailyEnergyWh().value();
+        return energy > 0 ? 1 + converter.map(c -> c.conversionWh()).orElse(0.0) / energy : 1;
+    }
+
     /** Standby and idle are spread evenly; conversion loss follows the AC loads. */
     private List<Double> hourly() {
-        double even = (standbyWh.value() + loss.map(l -> l.idleWh().value()).orElse(0.0)) / Unit.HOURS_PER_DAY;
+        double converterStandby = converter.map(c -> c.standbyWh().value()).orElse(0.0);
+        double even = (standbyWh.value()
+                        + converterStandby
+                        + loss.map(l -> l.idleWh().value()).orElse(0.0))
+                / Unit.HOURS_PER_DAY;
         double acEnergy = demand.ac().dailyEnergyWh().value();
         double conversion = loss.map(l -> l.conversionWh().value()).orElse(0.0);
         double acFactor = acEnergy > 0 ? 1 + conversion / acEnergy : 1;
@@ -139,7 +167,7 @@ record BudgetTotals(
         Arrays.fill(watts, even);
         for (LoadDemand load : demand.loads()) {
             double[] shares = HourlyShares.of(load.load());
-            double factor = load.load().isAc() ? acFactor : 1;
+            double factor = load.load().isAc() ? acFactor : dcFactor();
             for (int hour = 0; hour < watts.length; hour++) {
                 watts[hour] += shares[hour] * factor * load.dailyEnergyWh().value();
             }

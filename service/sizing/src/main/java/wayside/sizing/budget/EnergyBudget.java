@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.demand.Demand;
+import wayside.sizing.inverter.DcConverter;
 import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.inverter.InverterRating;
 import wayside.sizing.trace.Assumption;
@@ -33,6 +34,7 @@ import wayside.sizing.trace.Unit;
  * @param acPeakA into the inverter, all AC loads running [A]; 0 without AC loads
  * @param inverterRating when there is an AC load
  * @param inverterLoss when there is an AC load
+ * @param converter when the DC loads are made for another voltage than the bus
  * @param inverter as far as the request says
  * @param hourlyW mean power out of the battery in each local hour; sums to the daily total
  */
@@ -50,6 +52,7 @@ public record EnergyBudget(
         Derived acPeakA,
         Optional<InverterRating> inverterRating,
         Optional<InverterLoss> inverterLoss,
+        Optional<DcConverter> converter,
         InverterSpec inverter,
         List<Double> hourlyW) {
     /** Idle loss above this share of the day's total is worth a word. */
@@ -78,8 +81,9 @@ public record EnergyBudget(
                 : Optional.empty();
         Optional<InverterLoss> loss = rating.map(r -> InverterLoss.of(demand, brief.inverter(), r));
         Derived standby = BudgetDefaults.standbyWh(brief);
-        return new BudgetTotals(demand, rating, loss, standby, BudgetDefaults.busVoltageV(brief), brief.inverter())
-                .budget();
+        Derived bus = BudgetDefaults.busVoltageV(brief);
+        Optional<DcConverter> converter = DcConverter.find(brief, demand, bus);
+        return new BudgetTotals(demand, rating, loss, converter, standby, bus, brief.inverter()).budget();
     }
 
     /** The inverter as it stands, when loads change that it was chosen for: rating, idle power and hours stay. */
@@ -93,6 +97,11 @@ public record EnergyBudget(
                         asked.efficiency(),
                         given(inverterLoss.orElseThrow().hoursOn())))
                 .orElse(asked);
+    }
+
+    /** What a power of the DC loads takes out of the bus [W]. */
+    public Derived dcFromTheBusW(Derived loadsW) {
+        return converter.map(between -> between.fromTheBusW(loadsW)).orElse(loadsW);
     }
 
     private static OptionalDouble given(Derived value) {

@@ -33,22 +33,33 @@ public record HourlyDemand(HourlyUses essential, HourlyUses other) {
         double[] inverter = new double[Unit.HOURS_PER_DAY];
         double[] own = new double[Unit.HOURS_PER_DAY];
         double conversion = conversionShare(budget);
+        double converter = converterShare(budget);
         for (LoadDemand demand : budget.demand().loads()) {
             if (mine.test(demand.load())) {
                 double[] shares = HourlyShares.of(demand.load());
                 for (int hour = 0; hour < loads.length; hour++) {
                     double watts = shares[hour] * demand.dailyEnergyWh().value();
                     loads[hour] += watts;
-                    inverter[hour] += demand.load().isAc() ? watts * conversion : 0;
+                    inverter[hour] += watts * (demand.load().isAc() ? conversion : converter);
                 }
             }
         }
         double idleW = idle ? budget.inverterLoss().map(l -> l.idleWh().value()).orElse(0.0) / loads.length : 0;
         for (int hour = 0; hour < loads.length; hour++) {
             inverter[hour] += idleW;
-            own[hour] = standby ? budget.standbyWh().value() / loads.length : 0;
+            own[hour] = standby ? standbyWh(budget) / loads.length : 0;
         }
         return new HourlyUses(loads, inverter, own);
+    }
+
+    private static double standbyWh(EnergyBudget budget) {
+        return budget.standbyWh().value()
+                + budget.converter().map(c -> c.standbyWh().value()).orElse(0.0);
+    }
+
+    private static double converterShare(EnergyBudget budget) {
+        double energy = budget.demand().dc().dailyEnergyWh().value();
+        return energy > 0 ? budget.converter().map(c -> c.conversionWh()).orElse(0.0) / energy : 0;
     }
 
     private static double conversionShare(EnergyBudget budget) {

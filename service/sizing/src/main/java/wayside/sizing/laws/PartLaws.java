@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import wayside.sizing.charging.AlternatorCharger;
 import wayside.sizing.system.ArrayChoice;
+import wayside.sizing.system.ConverterChoice;
 import wayside.sizing.system.InverterChoice;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.system.StayBalance;
@@ -60,6 +61,7 @@ final class PartLaws {
         List<Shortfall> all = new ArrayList<>(system.battery().shortfalls(system.site()));
         all.addAll(ArrayChoice.shortfalls(system.site(), system.arrayNeed(), system.array()));
         system.inverter().flatMap(chosen -> chosen.notMade(system.site())).ifPresent(all::add);
+        system.converter().flatMap(ConverterChoice::notMade).ifPresent(all::add);
         return all;
     }
 

@@ -37,7 +37,7 @@ public final class BankDraw {
 
     /** Everything that may run together, the inverter giving no more than its rating [W]. */
     public static Derived peakW(EnergyBudget budget) {
-        Derived dc = budget.demand().dc().peakPowerW();
+        Derived dc = budget.dcFromTheBusW(budget.demand().dc().peakPowerW());
         if (budget.inverterLoss().isEmpty()) {
             return dc;
         }
@@ -52,12 +52,12 @@ public final class BankDraw {
 
     /** The hardest start while all else runs: of a DC load, or of an AC load through the inverter [W]. */
     public static Derived startW(EnergyBudget budget) {
-        Derived dc = budget.demand().dc().surgePowerW();
+        Derived dc = budget.dcFromTheBusW(budget.demand().dc().surgePowerW());
         Derived running = peakW(budget);
         if (budget.inverterLoss().isEmpty()) {
             return dc;
         }
-        Derived dcRunning = budget.demand().dc().peakPowerW();
+        Derived dcRunning = budget.dcFromTheBusW(budget.demand().dc().peakPowerW());
         Derived wanted = budget.demand().ac().surgePowerW();
         Derived most = budget.inverterRating().orElseThrow().surgeW();
         Derived ac = budget.inverterLoss().get().startBatteryPowerW(wanted.value() <= most.value() ? wanted : most);

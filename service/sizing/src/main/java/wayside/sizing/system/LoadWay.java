@@ -27,7 +27,7 @@ public record LoadWay(Derived dropPercent, Derived limitPercent) {
     private static final Expression TWO = Expression.definition("u = u_main + u_branch");
     private static final Expression THREE = Expression.definition("u = u_main + u_branch + u_all s");
 
-    /** Those to the inverter and to the DC loads, as far as their cables could be sized. */
+    /** Those to the inverter and to the DC loads, as far as their cables could be sized; a converter gives its own voltage anew. */
     static List<LoadWay> all(List<SizedCircuit> circuits, Derived limitPercent) {
         List<LoadWay> ways = new ArrayList<>();
         Optional<Derived> main = drop(circuits, MainCircuits.MAIN_NAME);
@@ -42,6 +42,17 @@ public record LoadWay(Derived dropPercent, Derived limitPercent) {
                                 main.get().as("u_main"),
                                 branch.as("u_branch")),
                         limitPercent)));
+        Optional<Derived> converter = drop(circuits, MainCircuits.CONVERTER_NAME);
+        if (converter.isPresent()) {
+            ways.add(new LoadWay(
+                    TWO.value(
+                            "voltage drop from battery to DC converter",
+                            Unit.PERCENT,
+                            main.get().as("u_main"),
+                            converter.get().as("u_branch")),
+                    limitPercent));
+            return ways;
+        }
         drop(circuits, MainCircuits.DISTRIBUTION_NAME)
                 .ifPresent(branch -> ways.add(new LoadWay(
                         THREE.value(

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import wayside.sizing.brief.CircuitLengths;
+import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.demand.SupplyDemand;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.trace.Derived;
@@ -32,6 +33,7 @@ final class MainCircuits {
     static final String MAIN_NAME = "battery main";
     static final String INVERTER_NAME = "inverter";
     static final String DISTRIBUTION_NAME = "distribution";
+    static final String CONVERTER_NAME = "DC converter";
 
     private static final Expression SHORE = Expression.definition("I = P / V_c");
     private static final Expression LOADS = Expression.definition("I = P / V_low");
@@ -44,6 +46,8 @@ final class MainCircuits {
     private final Derived loadsA;
     private final Derived startA;
     private final Optional<InverterChoice> inverter;
+    private final Optional<ConverterChoice> converter;
+    private final SupplyDemand dc;
     private final Optional<ArrayChoice> array;
     private final Chargers chargers;
     private final List<SizedCircuit> sized = new ArrayList<>();
@@ -53,6 +57,7 @@ final class MainCircuits {
             BatteryBank bank,
             Derived bankFaultA,
             Optional<InverterChoice> inverter,
+            Optional<ConverterChoice> converter,
             Optional<ArrayChoice> array,
             Chargers chargers) {
         this.site = site;
@@ -60,9 +65,13 @@ final class MainCircuits {
         this.bankFaultA = bankFaultA;
         this.lengths = site.brief().system().circuitLengthsM();
         this.defaults = CircuitDefaults.of(site.brief().system().rules());
-        SupplyDemand dc = site.journey().highestDemand().budget().demand().dc();
-        this.loadsA = current("distribution: current, all DC loads running", dc.peakPowerW(), bank);
-        this.startA = current("distribution: current, the hardest DC load starting", dc.surgePowerW(), bank);
+        this.converter = converter;
+        EnergyBudget budget = site.journey().highestDemand().budget();
+        this.dc = budget.demand().dc();
+        String name = converter.isPresent() ? CONVERTER_NAME : DISTRIBUTION_NAME;
+        this.loadsA = current(name + ": current, all DC loads running", budget.dcFromTheBusW(dc.peakPowerW()), bank);
+        this.startA =
+                current(name + ": current, the hardest DC load starting", budget.dcFromTheBusW(dc.surgePowerW()), bank);
         this.inverter = inverter;
         this.array = array;
         this.chargers = chargers;
@@ -73,9 +82,10 @@ final class MainCircuits {
             BatteryBank bank,
             Derived bankFaultA,
             Optional<InverterChoice> inverter,
+            Optional<ConverterChoice> converter,
             Optional<ArrayChoice> array,
             Chargers chargers) {
-        return new MainCircuits(site, bank, bankFaultA, inverter, array, chargers).all();
+        return new MainCircuits(site, bank, bankFaultA, inverter, converter, array, chargers).all();
     }
 
     private List<SizedCircuit> all() {
@@ -97,11 +107,27 @@ final class MainCircuits {
                         lengths.shoreCharger(),
                         2));
         if (loadsA.value() > 0) {
+            distribution(busbarA);
+        }
+        return List.copyOf(sized);
+    }
+
+    /** Straight off the bus, or through a converter where the loads are made for another voltage. */
+    private void distribution(Derived busbarA) {
+        if (converter.isEmpty()) {
             sized.add(
                     CircuitSizing.of(task(busbarA, DISTRIBUTION_NAME, "distribution", loadsA, lengths.distribution(), 3)
                             .with(CircuitDetails.NONE.starting(startA))));
+            return;
         }
-        return List.copyOf(sized);
+        CircuitTask input = defaults.losing(CONVERTER_NAME, LoadWay.OF_THE_REST)
+                .task(CONVERTER_NAME, loadsA, ConverterCircuits.inputLengthM(), bus(CONVERTER_NAME))
+                .fedBy(new Feed.Node(busbarA))
+                .with(CircuitDetails.NONE.starting(startA));
+        Derived length =
+                CircuitDefaults.length(DISTRIBUTION_NAME, lengths.at("distribution"), lengths.distribution(), 3);
+        sized.addAll(
+                new ConverterCircuits(converter.get(), defaults).all(input, length, dc.peakPowerW(), dc.surgePowerW()));
     }
 
     private Optional<SizedCircuit> main() {

@@ -26,6 +26,7 @@ import wayside.sizing.wiring.SizedCircuit;
  * @param catchUps by stay, how an empty bank gets full again; none without an array
  * @param chargers alternator and shore
  * @param inverter none without AC loads
+ * @param converter none where the DC loads take the voltage of the bus
  * @param circuits battery first, then outward
  * @param mass of the whole
  */
@@ -40,6 +41,7 @@ public record SizedSystem(
         List<CatchUp> catchUps,
         Chargers chargers,
         Optional<InverterChoice> inverter,
+        Optional<ConverterChoice> converter,
         List<SizedCircuit> circuits,
         SystemMass mass,
         RuleOfThumb ruleOfThumb) {
@@ -61,9 +63,10 @@ public record SizedSystem(
         ArrayNeed arrayNeed = ArrayNeed.of(site, chargers);
         Optional<ArrayChoice> array = ArrayChoice.of(site, bank, arrayNeed, pair);
         Optional<InverterChoice> inverter = InverterChoice.of(budget, bank);
-        SystemMass mass = SystemMass.of(site, battery, array, chargers, inverter);
+        Optional<ConverterChoice> converter = ConverterChoice.of(site, budget);
+        SystemMass mass = SystemMass.of(site, battery, array, chargers, inverter, converter);
         Derived fault = bankFaultA(bank);
-        List<SizedCircuit> circuits = MainCircuits.of(site, bank, fault, inverter, array, chargers);
+        List<SizedCircuit> circuits = MainCircuits.of(site, bank, fault, inverter, converter, array, chargers);
         return new SizedSystem(
                 site,
                 battery,
@@ -75,6 +78,7 @@ public record SizedSystem(
                 array.map(sun -> catchUps(site, bank, chargers, sun)).orElse(List.of()),
                 chargers,
                 inverter,
+                converter,
                 circuits,
                 mass,
                 RuleOfThumb.of(site));

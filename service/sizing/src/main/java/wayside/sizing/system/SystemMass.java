@@ -35,7 +35,8 @@ public record SystemMass(Derived massKg) {
             BankChoice battery,
             Optional<ArrayChoice> array,
             Chargers chargers,
-            Optional<InverterChoice> inverter) {
+            Optional<InverterChoice> inverter,
+            Optional<ConverterChoice> converter) {
         List<Input> parts = new ArrayList<>();
         parts.add(battery.bank().massKg().typical().as("m_part"));
         array.ifPresent(chosen -> {
@@ -64,6 +65,9 @@ public record SystemMass(Derived massKg) {
                                 chargers.need(), wishes, charger.chargerPowerW().value())))
                 .ifPresent(mass -> parts.add(mass.as("m_part")));
         inverter.ifPresent(chosen -> parts.add(inverter(site, chosen).as("m_part")));
+        converter
+                .flatMap(chosen -> chosen.buyable().map(pieces -> of("DC converters", pieces.size(), chosen.count())))
+                .ifPresent(mass -> parts.add(mass.as("m_part")));
         parts.add(allowance().as("a"));
         return new SystemMass(ALL.value("mass of the whole system", Unit.KILOGRAM, parts));
     }

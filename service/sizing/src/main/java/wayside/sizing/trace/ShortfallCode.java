@@ -14,6 +14,7 @@ public enum ShortfallCode implements MessageCode {
     /** No string of any module suits a charge controller. */
     NO_CONTROLLER,
     INVERTER_NOT_MADE,
+    CONVERTER_NOT_MADE,
     ARRAY_TOO_SMALL(Slot.number("stay", Unit.COUNT)),
     NO_SUN(Slot.number("stay", Unit.COUNT)),
     INVERTER_TOO_SMALL(Slot.text("load")),
