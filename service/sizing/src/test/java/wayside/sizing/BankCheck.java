@@ -63,9 +63,15 @@ final class BankCheck {
                 };
         double sunA = Math.min(
                 design.array().controllers() * design.array().controllerA(),
-                design.array().powerW() / (design.busV() / 12 * 14.6));
+                design.array().powerW() / chargingV());
         double intoA = setting.orElse(sunA) + design.chargerA();
         expect(intoA <= perAh * design.capacityAh() * 1.001, "charged too hard");
+    }
+
+    /** Most of a charge runs at about 3.9 V a cell of NMC; packs of the others end at 14.4 V or a little above. */
+    private double chargingV() {
+        boolean fourCells = design.chemistry() == Chemistry.NMC && design.busV() == 12;
+        return design.busV() / 12 * (fourCells ? 15.6 : 14.6);
     }
 
     private void drop() {

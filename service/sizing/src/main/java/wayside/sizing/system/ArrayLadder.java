@@ -79,8 +79,8 @@ public final class ArrayLadder {
                 int longest = Math.min(longest(candidate, volts), candidate.most());
                 for (int series = longest; series >= shortest(candidate); series--) {
                     double stringW = series * candidate.module().powerW();
-                    int parallel =
-                            (int) Math.max(1, Math.min(Math.ceil(neededW / stringW - 1e-9), candidate.most() / series));
+                    int most = candidate.most() / series;
+                    int parallel = (int) Math.max(1, Math.min(Math.ceil(neededW / stringW - 1e-9), most));
                     charged(candidate.module(), series, parallel, volts).ifPresent(options::add);
                 }
             }
@@ -117,7 +117,8 @@ public final class ArrayLadder {
             return Optional.empty();
         }
         int count = (parallel + each - 1) / each;
-        double neededA = (parallel + count - 1) / count * stringA;
+        int strings = (parallel + count - 1) / count;
+        double neededA = strings * stringA;
         return controllers.stream()
                 .filter(c -> c.highestArrayV() == volts && NextSize.reaches(c.currentA(), neededA))
                 .min(Comparator.comparingDouble(ControllerSize::currentA))
