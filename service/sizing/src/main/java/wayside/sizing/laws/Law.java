@@ -15,7 +15,7 @@ import wayside.sizing.trace.Unit;
  * @param code which
  * @param asked of a part, in the unit of what is allowed
  * @param allowed by it
- * @param margin part of what is allowed that is left, below 0 where the law is broken [share]
+ * @param margin part of what is allowed that is left, below 0 where the law is broken; -100 or more [share]
  * @param shortfall why it is broken, and what would do
  * @param caution what must be set, watched or known where it holds
  */
@@ -26,9 +26,9 @@ public record Law(
         Derived margin,
         Optional<Shortfall> shortfall,
         Optional<Caution> caution) {
-    private static final Expression MARGIN = Expression.definition("m = 1 - x / y");
+    private static final Expression MARGIN = Expression.definition("m = max(-100, 1 - x / y)");
     private static final Expression NOTHING_ASKED = Expression.definition("m = 1");
-    private static final Expression NOTHING_ALLOWED = Expression.definition("m = -1");
+    private static final Expression NOTHING_ALLOWED = Expression.definition("m = -100");
 
     /** Whether it holds. */
     public enum Verdict {
