@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.util.Objects;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -59,6 +60,39 @@ class CustomersTest {
         holds(customer, "arrayW", answer, "solar.powerW");
         holds(customer, "engineChargerA", answer, "alternator.chargerCurrentA");
         holds(customer, "inverterW", answer, "inverter.continuousW");
+        JsonNode buses = customer.bands().get("busV");
+        if (buses != null) {
+            assertThat(answer.getDouble("battery.busVoltageV"))
+                    .as("bus of %s", customer)
+                    .isEqualTo(buses.get(0).asDouble());
+        }
+        JsonNode atMost = customer.bands().get("chargeAtMostA");
+        if (atMost != null) {
+            assertThat(answer.getDouble("alternator.chargerCurrentA"))
+                    .as("engine charger of %s", customer)
+                    .isLessThanOrEqualTo(atMost.asDouble());
+        }
+    }
+
+    /** Outdoors in February nothing enters a lithium bank, and the first mend is the heated cabin. */
+    @Test
+    void tellsTheSkiBusThatAFrozenBankIsNotCharged() throws IOException {
+        JsonNode file = JSON.readTree(Objects.requireNonNull(CustomersTest.class.getResource("customers.json")));
+        JsonNode ski = StreamSupport.stream(file.get("customers").spliterator(), false)
+                .filter(customer -> customer.get("id").asText().equals("06-ski"))
+                .findFirst()
+                .orElseThrow()
+                .get("request");
+        JsonPath answer = RunningApp.json(ski.toString())
+                .post("/v1/recommendation")
+                .then()
+                .statusCode(200)
+                .extract()
+                .jsonPath();
+        assertThat(answer.getBoolean("feasible")).isFalse();
+        assertThat(answer.getString("shortfalls[0].code")).isEqualTo("too-cold-to-charge");
+        assertThat(answer.getString("shortfalls[0].text")).contains("heated cabin");
+        assertThat(answer.getDouble("alternator.energyPerDayWh")).isZero();
     }
 
     private static void holds(Customer customer, String band, JsonPath answer, String field) {

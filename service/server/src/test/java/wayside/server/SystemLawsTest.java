@@ -60,7 +60,7 @@ class SystemLawsTest {
         JsonNode answer = recommend(
                 FRIDGE + "," + KETTLE,
                 stay(6, 3, ",'drivingHoursPerDay':1"),
-                "'chemistry':'" + chemistry + "','inverter':{'hoursPerDay':0.5}",
+                "'busVoltageV':12,'chemistry':'" + chemistry + "','inverter':{'hoursPerDay':0.5}",
                 "'chanceOfRunningFlat':0.05");
         assertThat(answer.at("/battery/nominalCapacityAh").doubleValue()).isGreaterThan(2000 / lowestV / rate);
         assertThat(law(answer, "discharge-current").get("marginShare").doubleValue())
@@ -146,7 +146,10 @@ class SystemLawsTest {
     @Test
     void aGivenBankThatIsDrawnTooHardSaysWhichWouldDo() {
         JsonNode answer = recommend(
-                KETTLE, stay(7, 2, ""), "'nominalEnergyWh':1280,'inverter':{'hoursPerDay':0.5}", "'autonomyDays':1");
+                KETTLE,
+                stay(7, 2, ""),
+                "'busVoltageV':12,'nominalEnergyWh':1280,'inverter':{'hoursPerDay':0.5}",
+                "'autonomyDays':1");
         JsonNode shortfall = answer.at("/laws");
         assertThat(codes(answer.get("shortfalls"))).contains("drawn-too-hard");
         assertThat(shortfall).isNotEmpty();

@@ -16,18 +16,35 @@ import wayside.sizing.trace.Answer;
  * same line.
  */
 public final class SystemSizer {
+    /** Above this for hours, cables and fuses become unwieldy. Common practice, no source. */
+    private static final double LARGEST_CURRENT_A = 200;
+
+    /** Where the request leaves the bus open and 12 V would carry more [V]. */
+    private static final double[] HIGHER_BUSES_V = {24, 48};
+
     private SystemSizer() {}
 
     /** Sizes by the accepted chance of running flat when there is one, else by days of autonomy and the worst month. */
     public static Answer<Recommendation> size(SystemBrief brief) {
+        Recommendation sized = recommend(brief);
+        for (double busV : HIGHER_BUSES_V) {
+            if (brief.system().busVoltageV().isPresent() || sized.system().mainCurrentA() <= LARGEST_CURRENT_A) {
+                break;
+            }
+            sized = recommend(brief.on(busV));
+        }
+        return answer(sized);
+    }
+
+    private static Recommendation recommend(SystemBrief brief) {
         Site site = Site.of(brief);
         SizedSystem plain = SizedSystem.of(site, SizePair.OPEN);
         OptionalDouble accepted = brief.target().chanceOfRunningFlat();
         if (accepted.isEmpty()) {
-            return answer(Recommendation.of(plain));
+            return Recommendation.of(plain);
         }
         ByChance found = ChanceSearch.find(plain, accepted.getAsDouble());
-        return answer(Recommendation.of(SizedSystem.of(site, found.pair()), found));
+        return Recommendation.of(SizedSystem.of(site, found.pair()), found);
     }
 
     private static Answer<Recommendation> answer(Recommendation system) {

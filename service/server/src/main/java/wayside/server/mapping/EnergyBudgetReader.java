@@ -1,6 +1,7 @@
 package wayside.server.mapping;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import wayside.server.api.EnergyBudgetRequest;
 import wayside.sizing.brief.At;
 import wayside.sizing.brief.EnergyBrief;
@@ -23,6 +24,7 @@ public final class EnergyBudgetReader {
                 Given.number(request.standbyW()),
                 Given.number(request.ambientC()),
                 List.of(),
-                Given.number(request.dcLoadsVoltageV()));
+                Given.number(request.dcLoadsVoltageV()),
+                OptionalDouble.empty());
     }
 }

@@ -51,7 +51,8 @@ public record EnduranceBrief(
                 system.standbyW(),
                 OptionalDouble.empty(),
                 List.of(),
-                system.dcLoadsVoltageV());
+                system.dcLoadsVoltageV(),
+                OptionalDouble.empty());
     }
 
     /** The same question on another trip. */

@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param ambientC for the fridge's duty [C]; a default if absent
  * @param inverterSizes that are to be had; the usual ones if empty
  * @param dcLoadsVoltageV that the DC loads are made for [V]; 12 if absent
+ * @param chosenBusV what takes the place of 12 V where the bus was left open [V]
  */
 public record EnergyBrief(
         At at,
@@ -24,7 +25,8 @@ public record EnergyBrief(
         OptionalDouble standbyW,
         OptionalDouble ambientC,
         List<InverterSize> inverterSizes,
-        OptionalDouble dcLoadsVoltageV)
+        OptionalDouble dcLoadsVoltageV,
+        OptionalDouble chosenBusV)
         implements Placed {
     /** A brief that leaves the sizes of inverters open. */
     public EnergyBrief(
@@ -34,7 +36,16 @@ public record EnergyBrief(
             InverterSpec inverter,
             OptionalDouble standbyW,
             OptionalDouble ambientC) {
-        this(at, loads, busVoltageV, inverter, standbyW, ambientC, List.of(), OptionalDouble.empty());
+        this(
+                at,
+                loads,
+                busVoltageV,
+                inverter,
+                standbyW,
+                ambientC,
+                List.of(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
     }
 
     public EnergyBrief {
@@ -55,14 +66,16 @@ public record EnergyBrief(
     /** The same with all loads drawing so many times their power. */
     public EnergyBrief drawing(double factor) {
         List<Load> all = loads.stream().map(load -> load.drawing(factor)).toList();
-        return new EnergyBrief(at, all, busVoltageV, inverter, standbyW, ambientC, inverterSizes, dcLoadsVoltageV);
+        return new EnergyBrief(
+                at, all, busVoltageV, inverter, standbyW, ambientC, inverterSizes, dcLoadsVoltageV, chosenBusV);
     }
 
     /** The same with another load in the place of one. */
     public EnergyBrief with(int index, Load load) {
         List<Load> all = new ArrayList<>(loads);
         all.set(index, load);
-        return new EnergyBrief(at, all, busVoltageV, inverter, standbyW, ambientC, inverterSizes, dcLoadsVoltageV);
+        return new EnergyBrief(
+                at, all, busVoltageV, inverter, standbyW, ambientC, inverterSizes, dcLoadsVoltageV, chosenBusV);
     }
 
     public EnergyBrief standby(double newStandbyW) {
@@ -74,11 +87,13 @@ public record EnergyBrief(
                 OptionalDouble.of(newStandbyW),
                 ambientC,
                 inverterSizes,
-                dcLoadsVoltageV);
+                dcLoadsVoltageV,
+                chosenBusV);
     }
 
     public EnergyBrief through(InverterSpec newInverter) {
-        return new EnergyBrief(at, loads, busVoltageV, newInverter, standbyW, ambientC, inverterSizes, dcLoadsVoltageV);
+        return new EnergyBrief(
+                at, loads, busVoltageV, newInverter, standbyW, ambientC, inverterSizes, dcLoadsVoltageV, chosenBusV);
     }
 
     public EnergyBrief atVolts(double newBusVoltageV) {
@@ -90,7 +105,8 @@ public record EnergyBrief(
                 standbyW,
                 ambientC,
                 inverterSizes,
-                dcLoadsVoltageV);
+                dcLoadsVoltageV,
+                chosenBusV);
     }
 
     public EnergyBrief inAmbient(double newAmbientC) {
@@ -102,6 +118,7 @@ public record EnergyBrief(
                 standbyW,
                 OptionalDouble.of(newAmbientC),
                 inverterSizes,
-                dcLoadsVoltageV);
+                dcLoadsVoltageV,
+                chosenBusV);
     }
 }

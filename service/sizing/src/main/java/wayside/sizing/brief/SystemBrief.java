@@ -9,9 +9,22 @@ import java.util.OptionalDouble;
  * @param at where it was given
  * @param loads at least one
  * @param sampling how many runs the trip is simulated in, and in what weather, when a chance is accepted
+ * @param chosenBusV what takes the place of 12 V where the bus was left open [V]
  */
-public record SystemBrief(At at, List<Load> loads, Trip trip, SystemWishes system, Target target, Sampling sampling)
+public record SystemBrief(
+        At at,
+        List<Load> loads,
+        Trip trip,
+        SystemWishes system,
+        Target target,
+        Sampling sampling,
+        OptionalDouble chosenBusV)
         implements Placed {
+    /** A question for which no bus was chosen yet. */
+    public SystemBrief(At at, List<Load> loads, Trip trip, SystemWishes system, Target target, Sampling sampling) {
+        this(at, loads, trip, system, target, sampling, OptionalDouble.empty());
+    }
+
     public SystemBrief {
         loads = List.copyOf(loads);
     }
@@ -26,7 +39,13 @@ public record SystemBrief(At at, List<Load> loads, Trip trip, SystemWishes syste
                 system.standbyW(),
                 OptionalDouble.empty(),
                 system.sizes().inverters(),
-                system.dcLoadsVoltageV());
+                system.dcLoadsVoltageV(),
+                chosenBusV);
+    }
+
+    /** The same on another bus, where it was left open [V]. */
+    public SystemBrief on(double busV) {
+        return new SystemBrief(at, loads, trip, system, target, sampling, OptionalDouble.of(busV));
     }
 
     public static SystemBrief of(Trip trip, Load... loads) {

@@ -30,7 +30,10 @@ final class BudgetDefaults {
     }
 
     static Derived busVoltageV(EnergyBrief brief) {
-        return BusVoltage.nominalV(brief.busVoltageV(), brief.at("busVoltageV"));
+        String field = brief.at("busVoltageV");
+        return brief.chosenBusV().isPresent()
+                ? BusVoltage.nominalV(brief.busVoltageV(), brief.chosenBusV().getAsDouble(), field)
+                : BusVoltage.nominalV(brief.busVoltageV(), field);
     }
 
     static Derived standbyWh(EnergyBrief brief) {

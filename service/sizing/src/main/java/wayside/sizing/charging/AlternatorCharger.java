@@ -48,7 +48,7 @@ public record AlternatorCharger(
     private static final Expression NEEDED = Expression.commonPractice("I_need = E_in / (max(h, h_min) V_c)")
             .with("h_min", ChargerNeed.SHORTEST_HOURS, Unit.HOUR);
     private static final Expression LIMIT = Expression.commonPractice("I_max = I_alt s V_alt eta / V_c");
-    private static final Expression MOST = Expression.commonPractice("I_most = min(I_max, P_max / V_c)");
+    private static final Expression MOST = Expression.commonPractice("I_most = min(I_max, P_usual / V_c)");
     private static final Expression ENERGY = Expression.definition("E = P_in h");
     private static final Expression USABLE = Expression.commonPractice("I = I_alt s");
     private static final Expression VOLTAGE = Expression.definition("V_alt = V_12 V / 12");
@@ -185,7 +185,7 @@ public record AlternatorCharger(
                 need.whose() + "alternator charger: most that alternator and bank allow",
                 Unit.AMPERE,
                 limit.as("I_max"),
-                need.acceptedW().as("P_max"),
+                need.usualW().as("P_usual"),
                 need.chargingVoltageV().as("V_c"));
         return ChargerRating.of(need.whose() + "alternator charger: rated output", needed, most, all);
     }

@@ -14,6 +14,7 @@ import wayside.sizing.trace.Unit;
  * @param bankVoltageV nominal [V]
  * @param chargingVoltageV over most of a charge [V]: what a charger's amperes are worth
  * @param acceptedW the most that it takes below the knee [W]
+ * @param usualW what its chargers are usually sized for [W]
  * @param dailyWh out of its terminals on a usual day [Wh]
  * @param busVoltageV nominal voltage of the system [V]
  */
@@ -24,6 +25,7 @@ public record ChargerNeed(
         Derived bankVoltageV,
         Derived chargingVoltageV,
         Derived acceptedW,
+        Derived usualW,
         Derived dailyWh,
         Derived busVoltageV) {
     /** A few seconds a day charge as a charger of any size does: next to nothing does not ask for an endless one. */
@@ -31,6 +33,7 @@ public record ChargerNeed(
 
     private static final Expression CHARGING_VOLTAGE = Expression.definition("V_c = n V_cell");
     private static final Expression ACCEPTED = Expression.commonPractice("P_max = E r (V_c / V)");
+    private static final Expression USUAL = Expression.commonPractice("P_usual = E r (V_c / V)");
     private static final Expression REFILL = Expression.definition("E_in = E_d / eta");
     private static final Expression POWER = Expression.definition("P = I V_c");
     private static final Expression TAKEN = Expression.definition("P_in = min(P, P_max)");
@@ -54,7 +57,15 @@ public record ChargerNeed(
                 data.maximumChargeRate().typical().as("r"),
                 charging.as("V_c"),
                 bankVoltageV.as("V"));
-        return new ChargerNeed(whose, data, nominalEnergyWh, bankVoltageV, charging, accepted, dailyWh, busVoltageV);
+        Derived usual = USUAL.value(
+                whose + "power that its chargers are usually sized for",
+                Unit.WATT,
+                nominalEnergyWh.as("E"),
+                data.usualChargeRate().as("r"),
+                charging.as("V_c"),
+                bankVoltageV.as("V"));
+        return new ChargerNeed(
+                whose, data, nominalEnergyWh, bankVoltageV, charging, accepted, usual, dailyWh, busVoltageV);
     }
 
     /** Energy that a charger must put in each day to replace what was taken [Wh]. */

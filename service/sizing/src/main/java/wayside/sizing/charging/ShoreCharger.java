@@ -30,7 +30,7 @@ public record ShoreCharger(
     private static final Expression NEEDED = Expression.commonPractice(
                     "I_need = max(E_in / max(h, h_min), E / n) / V_c")
             .with("h_min", ChargerNeed.SHORTEST_HOURS, Unit.HOUR);
-    private static final Expression MOST = Expression.commonPractice("I_most = P_max / V_c");
+    private static final Expression MOST = Expression.commonPractice("I_most = P_usual / V_c");
     private static final Expression FROM_THE_MAINS = Expression.definition("P_mains = P / eta");
     private static final Expression ENERGY = Expression.definition("E = P_in h");
 
@@ -98,7 +98,7 @@ public record ShoreCharger(
         Derived most = MOST.value(
                 need.whose() + "shore charger: most that the bank takes",
                 Unit.AMPERE,
-                need.acceptedW().as("P_max"),
+                need.usualW().as("P_usual"),
                 need.chargingVoltageV().as("V_c"));
         return ChargerRating.of(
                 need.whose() + "shore charger: rated output in amperes", needed, most, thatServe(need, wishes));

@@ -16,6 +16,25 @@ public final class BusVoltage {
     private BusVoltage() {}
 
     /**
+     * The nominal voltage where a higher one than usual was chosen.
+     *
+     * @param given in the request [V]
+     * @param chosenV otherwise [V]
+     * @param field that gives it
+     * @return [V]
+     */
+    public static Derived nominalV(OptionalDouble given, double chosenV, String field) {
+        return Derived.byDefault(
+                        "nominal bus voltage",
+                        chosenV,
+                        Unit.VOLT,
+                        field,
+                        "The lowest on which the battery gives and takes no more than 200 A for hours",
+                        Source.commonPractice())
+                .unlessGiven(given);
+    }
+
+    /**
      * The nominal voltage.
      *
      * @param given in the request [V]

@@ -188,6 +188,11 @@ public final class ChemistryData {
         return range("maximum-charge-rate");
     }
 
+    /** Charging current that chargers are usually sized for, as a part of the rated capacity [1/h]. */
+    public Derived usualChargeRate() {
+        return typical("usual-charge-rate");
+    }
+
     /** Charging current at which the battery counts as full, as a part of the rated capacity [1/h]. */
     public Derived tailRate() {
         return typical("tail-rate");

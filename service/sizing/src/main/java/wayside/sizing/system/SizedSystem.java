@@ -111,6 +111,15 @@ public record SizedSystem(
                 : Optional.empty();
     }
 
+    /** What the bank gives or takes for hours, the larger [A]; 0 where nothing hangs on it. */
+    public double mainCurrentA() {
+        return circuits.stream()
+                .filter(circuit -> circuit.duty().name().equals(MainCircuits.MAIN_NAME))
+                .mapToDouble(circuit -> circuit.duty().currentA().value())
+                .max()
+                .orElse(0);
+    }
+
     /** The highest that the bank is charged with [V]. */
     public Derived chargingVoltageV() {
         return ArrayStrings.chargingV(site);
