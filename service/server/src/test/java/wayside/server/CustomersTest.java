@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.restassured.path.json.JsonPath;
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.Objects;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -43,8 +44,14 @@ class CustomersTest {
     }
 
     static Stream<Customer> customers() throws IOException {
-        JsonNode file = JSON.readTree(Objects.requireNonNull(CustomersTest.class.getResource("customers.json")));
+        JsonNode file = file();
         return StreamSupport.stream(file.get("customers").spliterator(), false).flatMap(Customer::of);
+    }
+
+    private static JsonNode file() throws IOException {
+        try (InputStream file = CustomersTest.class.getResourceAsStream("customers.json")) {
+            return JSON.readTree(Objects.requireNonNull(file).readAllBytes());
+        }
     }
 
     @ParameterizedTest
@@ -77,7 +84,7 @@ class CustomersTest {
     /** Outdoors in February nothing enters a lithium bank, and the first mend is the heated cabin. */
     @Test
     void tellsTheSkiBusThatAFrozenBankIsNotCharged() throws IOException {
-        JsonNode file = JSON.readTree(Objects.requireNonNull(CustomersTest.class.getResource("customers.json")));
+        JsonNode file = file();
         JsonNode ski = StreamSupport.stream(file.get("customers").spliterator(), false)
                 .filter(customer -> customer.get("id").asText().equals("06-ski"))
                 .findFirst()
