@@ -24,6 +24,7 @@ import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
 import wayside.sizing.brief.Sky;
+import wayside.sizing.ledger.BankAir;
 import wayside.sizing.ledger.HourlyUses;
 import wayside.sizing.ledger.Ledger;
 import wayside.sizing.ledger.LedgerBank;
@@ -79,9 +80,13 @@ public class LedgerBenchmark {
         weather = new ModelWeather(
                 List.of(new StaySky(LATITUDE, 4, NIGHTS, SkyMonth.of(at), array, SkyScatter.of(0.12, 0.27))), 1);
         double[] none = new double[Unit.HOURS_PER_DAY];
-        LedgerDay day = new LedgerDay(
-                NIGHTS, HourlyUses.steady(25), HourlyUses.steady(5), none, none, new double[1][Unit.HOURS_PER_DAY]);
-        ledger = new Ledger(List.of(day), new LedgerBank(ChemistryData.of(Chemistry.LFP), 1280, 1, 1.06), 300, 1);
+        LedgerDay day = new LedgerDay(NIGHTS, HourlyUses.steady(25), HourlyUses.steady(5), none, none);
+        ledger = new Ledger(
+                List.of(day),
+                new LedgerBank(ChemistryData.of(Chemistry.LFP), 1280, 1, 1.06),
+                new BankAir(0, 8),
+                300,
+                1);
     }
 
     @TearDown

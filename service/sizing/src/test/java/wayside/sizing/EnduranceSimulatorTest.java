@@ -198,7 +198,7 @@ class EnduranceSimulatorTest {
     }
 
     // Common practice, no source: a lithium bank takes no charge below 0 C. The month's mean is above it, its first
-    // third is not.
+    // third is not; and days that are drawn about the mean have cold spells of their own.
     @Test
     void aColdSpellOfATypicalYearKeepsChargeOut() {
         TypicalYear year = EpwReader.read(SyntheticYear.lines(0.5, false).stream()
@@ -211,6 +211,8 @@ class EnduranceSimulatorTest {
         Ambient asTheMonth = TypicalMonth.of(year, 6).ambient(At.ROOT);
         assertThat(asTheMonth.meanC()).isPositive();
         assertThat(coldHours(EnduranceSimulator.simulate(thirsty(stay.at(asTheMonth)))))
+                .isPositive();
+        assertThat(coldHours(EnduranceSimulator.simulate(thirsty(stay.at(new Ambient(25, 5))))))
                 .isZero();
         assertThat(coldHours(EnduranceSimulator.simulate(thirsty(stay.at(new Ambient(30, 5))), year)))
                 .isZero();

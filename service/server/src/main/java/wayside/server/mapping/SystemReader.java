@@ -1,6 +1,7 @@
 package wayside.server.mapping;
 
 import org.jspecify.annotations.Nullable;
+import wayside.server.api.BankBoxInput;
 import wayside.server.api.BuiltSystemInput;
 import wayside.server.api.ChemistryCode;
 import wayside.server.api.CircuitLengthsInput;
@@ -10,6 +11,7 @@ import wayside.server.api.RuleSetCode;
 import wayside.server.api.SystemWishesInput;
 import wayside.server.api.TargetInput;
 import wayside.sizing.brief.At;
+import wayside.sizing.brief.BankBox;
 import wayside.sizing.brief.BankPlacement;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
@@ -46,9 +48,21 @@ public final class SystemReader {
                 lengths(at.field("circuitLengthsM"), wishes.circuitLengthsM()));
     }
 
-    /** Where the bank stands, by a field of the request that is there. */
-    public static BankPlacement placement(At request, @Nullable Double compartmentOffsetC) {
-        return new BankPlacement(request, Given.number(compartmentOffsetC));
+    /** Where the bank stands, by fields of the request that is there. */
+    public static BankPlacement placement(
+            At request,
+            @Nullable Double compartmentOffsetC,
+            @Nullable Double bankLagHours,
+            @Nullable BankBoxInput box) {
+        return new BankPlacement(
+                request,
+                Given.number(compartmentOffsetC),
+                Given.number(bankLagHours),
+                Given.map(request.field("bankBox"), box, SystemReader::box));
+    }
+
+    private static BankBox box(At at, BankBoxInput box) {
+        return new BankBox(at, box.massKg(), box.areaM2(), Given.number(box.plywoodM()), Given.number(box.foamM()));
     }
 
     private static CircuitLengths lengths(At at, @Nullable CircuitLengthsInput lengths) {

@@ -113,7 +113,7 @@ final class ChanceTrip {
                 chargers.alternator().map(a -> a.chargerPowerW().value()).orElse(0.0);
         double shoreW = chargers.shore().map(s -> s.chargerPowerW().value()).orElse(0.0);
         List<LedgerDay> days = changed.days(alternatorW, shoreW);
-        return new Scenario(days, site.chemistry(), nominalWh, age.value(), solarW, 1);
+        return new Scenario(days, changed.bankAir(), site.chemistry(), nominalWh, age.value(), solarW, 1);
     }
 
     /** Those that go with a bank of a size [Wh]. */
@@ -148,7 +148,11 @@ final class ChanceTrip {
 
     private Input[] grounds(String whose, Derived nominalWh, Optional<Derived> solarW) {
         List<Input> inputs = new ArrayList<>(List.of(
-                nominalWh.as("E"), age.as("a"), runs.as("N"), journey.offsetK().as("dT")));
+                nominalWh.as("E"),
+                age.as("a"),
+                runs.as("N"),
+                journey.offsetK().as("dT"),
+                journey.lagHours().as("tau")));
         Chargers chargers = Chargers.of(site, nominalWh, whose);
         chargers.alternator()
                 .ifPresent(alternator -> inputs.add(alternator.chargerPowerW().as("P_alternator")));
@@ -159,6 +163,7 @@ final class ChanceTrip {
             inputs.add(stay.month().yieldWhPerW().as("y"));
             inputs.add(stay.month().sky().clearnessSpread().as("s"));
             inputs.add(journey.uncertainty().ofMeans().get(stay.index()).as("u"));
+            inputs.addAll(stay.air());
         }
         inputs.add(journey.uncertainty().ofSpread().as("v"));
         return inputs.toArray(Input[]::new);

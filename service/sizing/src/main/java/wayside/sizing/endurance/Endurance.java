@@ -66,8 +66,8 @@ public record Endurance(
         LedgerSteps steps = new LedgerSteps(question);
         EnduranceFigures figures = new EnduranceFigures(question, outcome, steps);
         Chance chance = figures.chance();
-        List<WhatHelps> changes =
-                EnduranceChanges.ranked(question, compared, figures.comparedChance(compared, chance.value()));
+        List<WhatHelps> changes = EnduranceChanges.ranked(
+                question, compared, figures.comparedChance(compared, chance.value()), outcome.coldHours());
         EnduranceInverse inverse = new EnduranceInverse(question, compared, steps);
         Optional<Derived> nights = inverse.nights();
         return new Endurance(

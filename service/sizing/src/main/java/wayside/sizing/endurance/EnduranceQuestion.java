@@ -105,6 +105,7 @@ public record EnduranceQuestion(
                 brief.system().alternatorA() * charger.chargingVoltageV().value();
         return new Scenario(
                 changed.days(alternatorW, brief.system().shoreW()),
+                changed.bankAir(),
                 data,
                 charger.nominalEnergyWh().value(),
                 1,

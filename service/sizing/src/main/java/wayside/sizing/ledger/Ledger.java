@@ -1,6 +1,5 @@
 package wayside.sizing.ledger;
 
-import java.util.Arrays;
 import java.util.List;
 import wayside.sizing.trace.Unit;
 
@@ -8,51 +7,53 @@ import wayside.sizing.trace.Unit;
 public final class Ledger {
     final List<LedgerDay> days;
     final LedgerBank bank;
+    final BankAir air;
     private final LedgerStay[][] kinds;
     private final double startWh;
 
     /**
      * A system on a trip.
      *
+     * @param air how the bank follows it
      * @param solarW rated power of the array [W]
      * @param startShare state of charge at the first midnight, 0 to 1
      */
-    public Ledger(List<LedgerDay> days, LedgerBank bank, double solarW, double startShare) {
+    public Ledger(List<LedgerDay> days, LedgerBank bank, BankAir air, double solarW, double startShare) {
         this.days = List.copyOf(days);
         this.bank = bank;
+        this.air = air;
         startWh = startShare * bank.energyWh;
         kinds = days.stream().map(day -> kinds(day, bank, solarW)).toArray(LedgerStay[][]::new);
     }
 
     private static LedgerStay[] kinds(LedgerDay day, LedgerBank bank, double solarW) {
-        return Arrays.stream(day.bankC)
-                .map(bankC -> new LedgerStay(day, bankC, bank, solarW))
+        return day.uses.days().stream()
+                .map(uses -> new LedgerStay(day, uses, bank, solarW))
                 .toArray(LedgerStay[]::new);
     }
 
     /**
      * Simulates one run.
      *
-     * @param yieldWhPerW of the weather
-     * @param kindOfDay of the weather
+     * @param weather of the run
      * @param untilFlat whether to stop on the first day that leaves an essential load short
-     * @param storeWh is filled with what the bank holds after each hour [Wh]
+     * @param track is filled with what the run leaves behind
      * @return whether an essential load went short
      */
-    boolean run(double[] yieldWhPerW, int[] kindOfDay, boolean untilFlat, Tally tally, double[] storeWh) {
-        tally.begin(startWh);
-        int date = 0;
+    boolean run(RunWeather weather, boolean untilFlat, Tally tally, Track track) {
+        tally.begin(startWh, air.startC(weather.airC, Unit.HOURS_PER_DAY));
+        int midnight = 0;
         for (LedgerStay[] stay : kinds) {
             LedgerDay day = stay[0].day;
             for (int night = 0; night < day.nights(); night++) {
-                LedgerStay kind = stay[kindOfDay[date]];
-                tally.simulate(kind, 0, Unit.HOURS_PER_DAY, date * Unit.HOURS_PER_DAY, yieldWhPerW, storeWh);
-                date++;
+                LedgerStay kind = stay[day.uses.indexAt(weather.airC, midnight)];
+                tally.simulate(kind, 0, Unit.HOURS_PER_DAY, midnight, weather, track);
+                tally.accrue(kind, 1);
+                midnight += Unit.HOURS_PER_DAY;
                 if (untilFlat && tally.isFlat()) {
                     return true;
                 }
             }
-            tally.accrue(day, day.nights());
         }
         return tally.isFlat();
     }

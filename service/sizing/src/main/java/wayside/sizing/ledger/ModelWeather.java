@@ -6,7 +6,8 @@ import wayside.sizing.trace.Unit;
 
 /**
  * Weather drawn day by day from what a month is like: clearness by Bendt's distribution in Herzog's form, successive days alike
- * as {@link DayChain} makes them, and one factor each on mean and spread for the whole run.
+ * as {@link DayChain} makes them, and one factor each on mean and spread for the whole run. Temperature runs beside it, day by day as
+ * {@link TemperatureChain} makes it.
  */
 public final class ModelWeather implements Weather {
     private final List<StaySky> stays;
@@ -25,16 +26,19 @@ public final class ModelWeather implements Weather {
     }
 
     @Override
-    public void fill(int run, double[] yieldWhPerW) {
+    public void fill(int run, RunWeather into) {
         RunRandom random = new RunRandom(seed, run);
         double year = random.nextNormal();
         double change = random.nextNormal();
-        DayChain chain = new DayChain(random);
+        DayChain light = new DayChain(random);
+        RunRandom ofAir = RunRandom.ofAir(seed, run);
+        double table = ofAir.nextNormal();
+        TemperatureChain air = new TemperatureChain(ofAir);
         int at = 0;
         for (StaySky stay : stays) {
             DailyClearness days = stay.days(year, change);
             for (int night = 0; night < stay.nights(); night++) {
-                stay.fillDay(days.quantile(chain.next()), yieldWhPerW, at);
+                stay.fillDay(days.quantile(light.next()), stay.warmerK(table, air.next()), into, at);
                 at += Unit.HOURS_PER_DAY;
             }
         }

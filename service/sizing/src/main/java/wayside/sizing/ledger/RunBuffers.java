@@ -1,21 +1,19 @@
 package wayside.sizing.ledger;
 
-/** What a simulation buffers for the run at hand: its weather, what the bank holds after each hour, and the sums. */
+/** What a simulation buffers for the run at hand: its weather, its track and the sums. */
 final class RunBuffers {
     private final Ledger ledger;
     private final Weather weather;
-    private final double[] yieldWhPerW;
-    private final int[] kindOfDay;
-    final double[] storeWh;
+    private final RunWeather buffer;
+    final Track track;
     final Tally tally;
 
     RunBuffers(Ledger ledger, Weather weather) {
         this.ledger = ledger;
         this.weather = weather;
-        yieldWhPerW = new double[weather.hours()];
-        kindOfDay = new int[weather.days()];
-        storeWh = new double[weather.hours()];
-        tally = new Tally(ledger.bank);
+        buffer = new RunWeather(weather.hours());
+        track = new Track(weather.hours());
+        tally = new Tally(ledger.bank, ledger.air);
     }
 
     /**
@@ -25,8 +23,6 @@ final class RunBuffers {
      * @return whether an essential load went short
      */
     boolean simulate(int run, boolean untilFlat) {
-        weather.fill(run, yieldWhPerW);
-        weather.fillKinds(run, kindOfDay);
-        return ledger.run(yieldWhPerW, kindOfDay, untilFlat, tally, storeWh);
+        return ledger.run(weather.run(run, buffer), untilFlat, tally, track);
     }
 }

@@ -8,12 +8,18 @@ package wayside.sizing.ledger;
  */
 final class RunRandom {
     private static final long GOLDEN = 0x9E3779B97F4A7C15L;
+    private static final long OF_AIR = 0x2545F4914F6CDD1DL;
     private static final double UNIT = 0x1.0p-53;
 
     private long state;
 
     RunRandom(long seed, int run) {
         state = mix(mix(seed + GOLDEN) ^ (run + 1L) * GOLDEN);
+    }
+
+    /** The numbers that a run's air is drawn from, apart from those of its light. */
+    static RunRandom ofAir(long seed, int run) {
+        return new RunRandom(mix(seed ^ OF_AIR), run);
     }
 
     /** Uniform, above 0 and below 1: the middle of one of 2^53 equal parts. */

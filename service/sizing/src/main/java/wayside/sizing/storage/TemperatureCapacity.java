@@ -35,6 +35,11 @@ public final class TemperatureCapacity {
         return chemistry.isLeadAcid() ? 1 / LEAD_ACID.at(temperatureC) : LITHIUM.at(temperatureC);
     }
 
+    /** The temperature from which on a bank gives all it has [C]. */
+    public static double fullFromC(Chemistry chemistry) {
+        return (chemistry.isLeadAcid() ? LEAD_ACID : LITHIUM).warmestC();
+    }
+
     /** The traced share at a traced temperature. */
     public static Derived capacityShare(Chemistry chemistry, Derived temperatureC) {
         String label = chemistry.code() + ": capacity at temperature";

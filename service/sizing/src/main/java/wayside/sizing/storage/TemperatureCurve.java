@@ -41,6 +41,11 @@ final class TemperatureCurve {
         return betweenRows.value(label, at(temperatureC.value()), unit, temperatureC.as("T"));
     }
 
+    /** Temperature of the warmest row [C]. */
+    double warmestC() {
+        return temperaturesC[temperaturesC.length - 1];
+    }
+
     double at(double temperatureC) {
         if (temperatureC <= temperaturesC[0]) {
             return values[0];

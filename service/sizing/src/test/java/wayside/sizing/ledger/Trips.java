@@ -45,10 +45,32 @@ final class Trips {
         return values;
     }
 
-    static LedgerDay day(int nights, double loadW, double otherW, double shoreW, double bankC) {
-        return new LedgerDay(
-                nights, HourlyUses.steady(loadW), HourlyUses.steady(otherW), always(0), always(shoreW), new double[][] {
-                    always(bankC)
-                });
+    /** Air that the bank is as warm as, at once. */
+    static final BankAir OPEN = new BankAir(0, 0);
+
+    static LedgerDay day(int nights, double loadW, double otherW, double shoreW) {
+        return new LedgerDay(nights, HourlyUses.steady(loadW), HourlyUses.steady(otherW), always(0), always(shoreW));
+    }
+
+    /** A run without any sun in air that does not change [C]. */
+    static RunWeather dark(int nights, double airC) {
+        RunWeather run = new RunWeather(nights * Unit.HOURS_PER_DAY);
+        Arrays.fill(run.airC, (float) airC);
+        return run;
+    }
+
+    /** The first run of a weather in air that does not change [C]. */
+    static RunWeather first(Weather weather, double airC) {
+        RunWeather run = new RunWeather(weather.hours());
+        weather.fill(0, run);
+        Arrays.fill(run.airC, (float) airC);
+        return run;
+    }
+
+    /** A run to its end. */
+    static Tally run(Ledger ledger, RunWeather weather) {
+        Tally tally = new Tally(ledger.bank, ledger.air);
+        ledger.run(weather, false, tally, new Track(weather.airC.length));
+        return tally;
     }
 }

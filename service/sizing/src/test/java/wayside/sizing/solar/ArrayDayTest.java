@@ -20,17 +20,18 @@ class ArrayDayTest {
             @ForAll @DoubleRange(min = 0.01, max = 0.9) double clearness,
             @ForAll @DoubleRange(min = 0, max = 90) double tilt,
             @ForAll @DoubleRange(min = 0, max = 360) double azimuth,
-            @ForAll @DoubleRange(min = -30, max = 45) double airC) {
+            @ForAll @DoubleRange(min = -30, max = 45) double airC,
+            @ForAll @DoubleRange(min = -20, max = 20) double warmerK) {
         for (double tiltOrFlat : new double[] {tilt, 0}) {
             ArrayModel array = ArrayModel.of(PanelMount.of(tiltOrFlat, azimuth, 0.1), latitude);
             SolarDay day = SolarDay.of(latitude, dayOfYear, array.position().plane());
             double globalWh = 1000 * clearness * day.extraterrestrialKwhM2();
             double[] yield = new double[2 * Unit.HOURS_PER_DAY];
             Arrays.fill(yield, 7);
-            new ArrayDay(day, array, hourly(airC)).fill(clearness, globalWh, yield, Unit.HOURS_PER_DAY);
+            new ArrayDay(day, array, hourly(airC)).fill(clearness, globalWh, warmerK, yield, Unit.HOURS_PER_DAY);
             for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
-                double plain = plain(day, array, hour, clearness, globalWh, hourly(airC)[hour]);
-                assertThat(yield[Unit.HOURS_PER_DAY + hour]).isCloseTo(plain, within(1e-12 * plain));
+                double plain = plain(day, array, hour, clearness, globalWh, hourly(airC)[hour] + warmerK);
+                assertThat(yield[Unit.HOURS_PER_DAY + hour]).isCloseTo(plain, within(1e-12 * plain + 1e-15));
                 assertThat(yield[hour]).isEqualTo(7);
             }
         }
