@@ -24,7 +24,6 @@ import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
 import wayside.sizing.brief.Sky;
-import wayside.sizing.ledger.BankAir;
 import wayside.sizing.ledger.HourlyUses;
 import wayside.sizing.ledger.Ledger;
 import wayside.sizing.ledger.LedgerBank;
@@ -78,7 +77,7 @@ public class LedgerBenchmark {
                 "stay");
         ArrayModel array = ArrayModel.of(PanelMount.of(tiltDegrees, 180, 0), LATITUDE);
         weather = new ModelWeather(
-                List.of(new StaySky(LATITUDE, 4, NIGHTS, SkyMonth.of(at), array, SkyScatter.of(0.12, 0.27))), 1);
+                List.of(new StaySky(LATITUDE, 4, NIGHTS, SkyMonth.of(at), array, SkyScatter.of(0.12, 0.27))), 8, 1);
         double[] none = new double[Unit.HOURS_PER_DAY];
         LedgerDay day = new LedgerDay(NIGHTS, HourlyUses.steady(25), HourlyUses.steady(5), none, none);
         ledger = new Ledger(

@@ -25,7 +25,7 @@ public final class ChanceSearch {
     private static final NamedOperation FOUND = NamedOperation.of(
             NamedOperation.Kind.BEST_OF,
             "of the pairs of bank and array that run flat with a chance of p or less, the best by the objective; where the"
-                    + " confirming runs say otherwise the bank grows by 3 % until they agree",
+                    + " confirming runs, which are others, say otherwise the bank grows by 3 % until they agree",
             Source.commonPractice());
 
     private final ChanceTrip trip;
@@ -73,7 +73,7 @@ public final class ChanceSearch {
         };
     }
 
-    /** The pair was found in some of the runs; if it runs flat too often in all of them, the bank grows until it is. */
+    /** The pair was found in other runs; if it runs flat too often in the trip's own, the bank grows until it does not. */
     private ByChance confirmed(List<CurvePoint> curve, Objective objective, CurvePoint best) {
         double bankWh = best.nominalEnergyWh();
         Derived arrayW = found("rated power of the array", best.solarPowerW(), Unit.WATT);

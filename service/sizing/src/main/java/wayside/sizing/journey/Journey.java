@@ -12,7 +12,6 @@ import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.Trip;
-import wayside.sizing.ledger.BankAir;
 import wayside.sizing.ledger.LedgerDay;
 import wayside.sizing.ledger.Weather;
 import wayside.sizing.storage.BankLag;
@@ -143,11 +142,6 @@ public record Journey(
      */
     public List<LedgerDay> days(double alternatorW, double shoreW) {
         return stays.stream().map(stay -> stay.day(alternatorW, shoreW)).toList();
-    }
-
-    /** How the bank follows the air. */
-    public BankAir bankAir() {
-        return new BankAir(offsetK.value(), lagHours.value());
     }
 
     /** All that the trip takes out of the bus [Wh]. */

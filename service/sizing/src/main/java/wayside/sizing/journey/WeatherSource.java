@@ -44,7 +44,8 @@ public interface WeatherSource {
                         ArrayModel.of(panel, latitude),
                         journey.uncertainty().scatter(stay.index())));
             }
-            return new ModelWeather(skies, journey.sampling().weatherSeed());
+            return new ModelWeather(
+                    skies, journey.lagHours().value(), journey.sampling().weatherSeed());
         }
 
         @Override
@@ -62,7 +63,12 @@ public interface WeatherSource {
             ArrayModel array = ArrayModel.of(panel, year.place().latitude());
             double scatter = journey.uncertainty().ofMeans().get(0).value();
             return new ReplayedWeather(
-                    year, array, visits, scatter, journey.sampling().weatherSeed());
+                    year,
+                    array,
+                    visits,
+                    journey.lagHours().value(),
+                    scatter,
+                    journey.sampling().weatherSeed());
         }
 
         /** The file's own air is moved to the stay's mean where the request gives another than the file. */

@@ -5,23 +5,21 @@ import wayside.sizing.trace.Unit;
 
 /** One system on one trip: what every hour of every stay brings, before the weather. Safe to share between threads. */
 public final class Ledger {
-    final List<LedgerDay> days;
     final LedgerBank bank;
-    final BankAir air;
+    private final double offsetK;
     private final LedgerStay[][] kinds;
     private final double startWh;
 
     /**
      * A system on a trip.
      *
-     * @param air how the bank follows it
+     * @param offsetK how much warmer than the air the bank stands [K]
      * @param solarW rated power of the array [W]
      * @param startShare state of charge at the first midnight, 0 to 1
      */
-    public Ledger(List<LedgerDay> days, LedgerBank bank, BankAir air, double solarW, double startShare) {
-        this.days = List.copyOf(days);
+    public Ledger(List<LedgerDay> days, LedgerBank bank, double offsetK, double solarW, double startShare) {
         this.bank = bank;
-        this.air = air;
+        this.offsetK = offsetK;
         startWh = startShare * bank.energyWh;
         kinds = days.stream().map(day -> kinds(day, bank, solarW)).toArray(LedgerStay[][]::new);
     }
@@ -32,24 +30,29 @@ public final class Ledger {
                 .toArray(LedgerStay[]::new);
     }
 
+    /** An account for its runs. */
+    Tally tally() {
+        return new Tally(bank, offsetK);
+    }
+
     /**
      * Simulates one run.
      *
      * @param weather of the run
      * @param untilFlat whether to stop on the first day that leaves an essential load short
-     * @param track is filled with what the run leaves behind
+     * @param storeWh is filled with what the bank holds after each hour [Wh]
      * @return whether an essential load went short
      */
-    boolean run(RunWeather weather, boolean untilFlat, Tally tally, Track track) {
-        tally.begin(startWh, air.startC(weather.airC, Unit.HOURS_PER_DAY));
-        int midnight = 0;
+    boolean run(RunWeather weather, boolean untilFlat, Tally tally, double[] storeWh) {
+        tally.begin(startWh);
+        int date = 0;
         for (LedgerStay[] stay : kinds) {
             LedgerDay day = stay[0].day;
             for (int night = 0; night < day.nights(); night++) {
-                LedgerStay kind = stay[day.uses.indexAt(weather.airC, midnight)];
-                tally.simulate(kind, 0, Unit.HOURS_PER_DAY, midnight, weather, track);
+                LedgerStay kind = stay[day.uses.indexAt(weather.dayC[date])];
+                tally.simulate(kind, 0, Unit.HOURS_PER_DAY, date * Unit.HOURS_PER_DAY, weather, storeWh);
                 tally.accrue(kind, 1);
-                midnight += Unit.HOURS_PER_DAY;
+                date++;
                 if (untilFlat && tally.isFlat()) {
                     return true;
                 }

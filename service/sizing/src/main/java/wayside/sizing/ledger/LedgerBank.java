@@ -35,6 +35,7 @@ public final class LedgerBank {
     final double hourOfStanding;
 
     final double reserveWh;
+    private final CapacityTable capacity;
     private final double lowestChargeC;
     private final double highestChargeC;
     private final double lowestDischargeC;
@@ -69,6 +70,7 @@ public final class LedgerBank {
         highestChargeC = data.highestChargeC().value();
         lowestDischargeC = data.lowestDischargeC().value();
         highestDischargeC = data.highestDischargeC().value();
+        capacity = CapacityTable.of(data.chemistry());
         fullFromC = TemperatureCapacity.fullFromC(data.chemistry());
         reserveWh = RESERVE_SHARE * usableShare * energyWh;
     }
@@ -90,9 +92,16 @@ public final class LedgerBank {
         if (cellC >= fullFromC && cellC <= highestDischargeC) {
             return energyWh - availableWh;
         }
-        return cellC < lowestDischargeC || cellC > highestDischargeC
-                ? energyWh
-                : energyWh - availableWh * TemperatureCapacity.capacityShare(data.chemistry(), cellC);
+        return mayDischarge(cellC) ? energyWh - availableWh * capacity.at(cellC) : energyWh;
+    }
+
+    /** The most that must stay in the cells wherever they may be discharged [Wh]. */
+    double coldFloorWh(double availableWh) {
+        return energyWh - availableWh * capacity.at(lowestDischargeC);
+    }
+
+    boolean mayDischarge(double cellC) {
+        return cellC >= lowestDischargeC && cellC <= highestDischargeC;
     }
 
     /** The most that the terminals give in an hour from what the cells may be drawn by [Wh]. */

@@ -11,6 +11,8 @@ final class LedgerStay {
     final double[] sparePowerW = new double[Unit.HOURS_PER_DAY];
     /** What a warm bank gives at the hour's loads [Wh]. */
     final double[] availableWh = new double[Unit.HOURS_PER_DAY];
+    /** What the coldest bank that may be discharged keeps back at them [Wh]. */
+    final double[] coldFloorWh = new double[Unit.HOURS_PER_DAY];
 
     LedgerStay(LedgerDay day, DayUses uses, LedgerBank bank, double solarW) {
         this.day = day;
@@ -20,6 +22,7 @@ final class LedgerStay {
             double wantedW = uses.essentialW[hour] + uses.otherW[hour];
             sparePowerW[hour] = day.alternatorW[hour] + day.shoreW[hour] - wantedW;
             availableWh[hour] = bank.availableWh(wantedW);
+            coldFloorWh[hour] = bank.coldFloorWh(availableWh[hour]);
         }
     }
 }

@@ -15,7 +15,7 @@ public final class RecordedWeather implements Weather {
         this.recorded = recorded;
     }
 
-    /** The first runs of a weather: as many as wanted, or as fit into about 24 MB. */
+    /** The first runs of a weather: as many as wanted, or as fit into about 25 MB. */
     public static RecordedWeather of(Weather weather, int runs) {
         RunWeather[] recorded = new RunWeather[runs(weather, runs)];
         IntStream.range(0, recorded.length).parallel().forEach(run -> {

@@ -19,6 +19,7 @@ public final class ReplayedWeather implements Weather {
     private final TypicalYear year;
     private final double[] yearWhPerW = new double[EpwReader.HOURS];
     private final List<Visit> visits;
+    private final double lagHours;
     private final double scatter;
     private final long seed;
     private final int hours;
@@ -33,9 +34,12 @@ public final class ReplayedWeather implements Weather {
     /**
      * A year under an array.
      *
+     * @param lagHours with which the bank follows the air [h]
      * @param scatter standard deviation of the factor on a run's yield
      */
-    public ReplayedWeather(TypicalYear year, ArrayModel array, List<Visit> visits, double scatter, long seed) {
+    public ReplayedWeather(
+            TypicalYear year, ArrayModel array, List<Visit> visits, double lagHours, double scatter, long seed) {
+        this.lagHours = lagHours;
         this.year = year;
         this.visits = List.copyOf(visits);
         this.seed = seed;
@@ -72,6 +76,7 @@ public final class ReplayedWeather implements Weather {
             fill(visit, from, factor, into, at);
             at += Unit.HOURS_PER_DAY * visit.nights();
         }
+        into.follow(lagHours);
     }
 
     /** The hours of the file from one on. */
@@ -79,7 +84,7 @@ public final class ReplayedWeather implements Weather {
         for (int hour = 0; hour < Unit.HOURS_PER_DAY * visit.nights(); hour++) {
             int ofYear = (from + hour) % yearWhPerW.length;
             into.yieldWhPerW[at + hour] = factor * yearWhPerW[ofYear];
-            into.airC[at + hour] = (float) (year.airC(ofYear) + visit.warmerK());
+            into.boxC[at + hour] = (float) (year.airC(ofYear) + visit.warmerK());
         }
     }
 

@@ -1,19 +1,21 @@
 package wayside.sizing.ledger;
 
-/** What a simulation buffers for the run at hand: its weather, its track and the sums. */
+/** What a simulation buffers for the run at hand: its weather, what the bank holds after each hour, and the sums. */
 final class RunBuffers {
     private final Ledger ledger;
     private final Weather weather;
     private final RunWeather buffer;
-    final Track track;
+    RunWeather met;
+    final double[] storeWh;
     final Tally tally;
 
     RunBuffers(Ledger ledger, Weather weather) {
         this.ledger = ledger;
         this.weather = weather;
         buffer = new RunWeather(weather.hours());
-        track = new Track(weather.hours());
-        tally = new Tally(ledger.bank, ledger.air);
+        met = buffer;
+        storeWh = new double[weather.hours()];
+        tally = ledger.tally();
     }
 
     /**
@@ -23,6 +25,7 @@ final class RunBuffers {
      * @return whether an essential load went short
      */
     boolean simulate(int run, boolean untilFlat) {
-        return ledger.run(weather.run(run, buffer), untilFlat, tally, track);
+        met = weather.run(run, buffer);
+        return ledger.run(met, untilFlat, tally, storeWh);
     }
 }

@@ -26,7 +26,7 @@ public final class Simulation {
         Totals totals = new Totals();
         for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
             buffers.simulate(run, false);
-            bands.record(run, buffers.track.storeWh, ledger.bank.energyWh);
+            bands.record(run, buffers.storeWh, ledger.bank.energyWh);
             totals.add(run, buffers.tally, ledger.bank);
         }
         return totals;

@@ -86,12 +86,14 @@ public final class StaySky {
      *
      * @param k clearness of the day
      * @param warmerK the day above the month's mean [K]
+     * @param hours how they differ from those of a smooth day
      * @param at first hour of the day in the run
      */
-    void fillDay(double k, double warmerK, RunWeather run, int at) {
-        day.fill(k, k * monthlyWhM2, warmerK, run.yieldWhPerW, at);
+    void fillDay(double k, double warmerK, RoughHours hours, RunWeather run, int at) {
+        double[] rough = hours.next(k, day.firstSunny(), day.afterSunny());
+        day.fill(k, k * monthlyWhM2, warmerK, rough, run.yieldWhPerW, at);
         for (int hour = 0; hour < airC.length; hour++) {
-            run.airC[at + hour] = (float) (airC[hour] + warmerK);
+            run.boxC[at + hour] = (float) (airC[hour] + warmerK);
         }
     }
 }

@@ -14,8 +14,6 @@ final class Tally {
 
     private final LedgerBank bank;
     private final double offsetK;
-    private final double followShare;
-    private double bankC;
     private double storedWh;
     private double leakWh;
 
@@ -41,20 +39,17 @@ final class Tally {
     int flatHours;
     int firstFlatHour;
 
-    Tally(LedgerBank bank, BankAir air) {
+    Tally(LedgerBank bank, double offsetK) {
         this.bank = bank;
-        offsetK = air.offsetK();
-        followShare = air.followShare();
+        this.offsetK = offsetK;
     }
 
     /**
      * Begins a run.
      *
      * @param startWh that the bank holds [Wh]
-     * @param startC temperature of the bank [C]
      */
-    void begin(double startWh, double startC) {
-        bankC = startC;
+    void begin(double startWh) {
         beginWh = startWh;
         endWh = startWh;
         lowestWh = startWh;
@@ -97,14 +92,13 @@ final class Tally {
      * @param until the hour it stops before
      * @param midnight hour of the trip at which the day began
      * @param weather by hour of the trip
-     * @param track is filled by hour of the trip
+     * @param storeWh is filled with what the bank holds after each hour of the trip [Wh]
      */
-    void simulate(LedgerStay stay, int from, int until, int midnight, RunWeather weather, Track track) {
+    void simulate(LedgerStay stay, int from, int until, int midnight, RunWeather weather, double[] storeWh) {
         double store = endWh;
-        double cellC = bankC;
         for (int hour = from; hour < until; hour++) {
             int now = midnight + hour;
-            cellC += followShare * (weather.airC[now] + offsetK - cellC);
+            double cellC = weather.boxC[now] + offsetK;
             double sunWh = stay.solarW * weather.yieldWhPerW[now];
             solarWh += sunWh;
             double spare = sunWh + stay.sparePowerW[hour];
@@ -113,11 +107,9 @@ final class Tally {
                     : store - discharge(-spare, store, cellC, sunWh, stay, hour, now);
             leakWh += standing * bank.selfDischargePerHour;
             store = standing * bank.hourOfStanding;
-            track.storeWh[now] = store;
-            track.bankC[now] = (float) cellC;
+            storeWh[now] = store;
         }
         endWh = store;
-        bankC = cellC;
     }
 
     /** The sources give more than the loads take: what goes into the cells [Wh]. */
@@ -154,10 +146,13 @@ final class Tally {
     /** The loads take more than the sources give: what goes out of the cells [Wh]. */
     private double discharge(
             double wanted, double store, double cellC, double sunWh, LedgerStay stay, int hour, int hourOfTrip) {
-        double above = store - bank.floorWh(cellC, stay.availableWh[hour]);
         double given = wanted;
-        if (wanted > bank.givesW(above - bank.reserveWh)) {
-            given = ration(above, sunWh, stay, hour, hourOfTrip);
+        // The usual hour: enough is there even for the coldest cell, so that it does not matter how cold this one is.
+        if (wanted > bank.givesW(store - stay.coldFloorWh[hour] - bank.reserveWh) || !bank.mayDischarge(cellC)) {
+            double above = store - bank.floorWh(cellC, stay.availableWh[hour]);
+            if (wanted > bank.givesW(above - bank.reserveWh)) {
+                given = ration(above, sunWh, stay, hour, hourOfTrip);
+            }
         }
         double withdrawn = given * bank.withdrawnPerGiven;
         withdrawnWh += withdrawn;

@@ -1,7 +1,6 @@
 package wayside.sizing.ledger;
 
 import java.util.List;
-import wayside.sizing.trace.Unit;
 
 /**
  * What the days of a stay take, by the mean temperature of the day, in equal steps: of the day nearest to it.
@@ -21,15 +20,11 @@ public record UsesByAir(List<DayUses> days, double coldestC, double stepK) {
     }
 
     /** Which of them a day takes. */
-    int indexAt(float[] airC, int at) {
+    int indexAt(double dayC) {
         if (days.size() == 1) {
             return 0;
         }
-        double sum = 0;
-        for (int hour = at; hour < at + Unit.HOURS_PER_DAY; hour++) {
-            sum += airC[hour];
-        }
-        long nearest = Math.round((sum / Unit.HOURS_PER_DAY - coldestC) / stepK);
+        long nearest = Math.round((dayC - coldestC) / stepK);
         return (int) Math.max(0, Math.min(days.size() - 1, nearest));
     }
 }

@@ -70,7 +70,6 @@ class JourneyTest {
     void aWarmerPlaceWarmsTheBankAlone() {
         EnduranceBrief warm = brief(TRIP, FRIDGE).in(BankPlacement.warmerBy(15));
         assertThat(figures(ASKED.warmer(15))).isEqualTo(figures(of(warm)));
-        assertThat(ASKED.warmer(15).bankAir()).isEqualTo(of(warm).bankAir());
         assertThat(ASKED.warmer(10).warmer(5).offsetK().value()).isEqualTo(15);
     }
 

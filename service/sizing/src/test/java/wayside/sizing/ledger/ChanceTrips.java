@@ -75,16 +75,17 @@ final class ChanceTrips {
     }
 
     private List<RunWeather> real(Station of, ArrayModel array, int month) {
-        ReplayedWeather hours = new ReplayedWeather(of.year(), array, List.of(), 0, 0);
+        ReplayedWeather hours = new ReplayedWeather(of.year(), array, List.of(), 0, 0, 0);
         List<RunWeather> trips = new ArrayList<>();
         int first = SolarCalendar.dayOfYear(month, 1) - 1;
         for (int start = 0; start + asked.nights() <= SolarCalendar.daysIn(month); start++) {
             RunWeather trip = new RunWeather(asked.nights() * Unit.HOURS_PER_DAY);
-            for (int hour = 0; hour < trip.airC.length; hour++) {
+            for (int hour = 0; hour < trip.boxC.length; hour++) {
                 int ofYear = ((first + start) * Unit.HOURS_PER_DAY + hour) % EpwReader.HOURS;
                 trip.yieldWhPerW[hour] = hours.yieldWhPerW(ofYear);
-                trip.airC[hour] = (float) of.year().airC(ofYear);
+                trip.boxC[hour] = (float) of.year().airC(ofYear);
             }
+            trip.follow(asked.lagHours());
             trips.add(trip);
         }
         return trips;
@@ -99,7 +100,7 @@ final class ChanceTrips {
                 sky,
                 array,
                 SkyScatter.of(ofMean, SkyScatter.SPREAD));
-        Weather weather = new ModelWeather(List.of(stay), 1);
+        Weather weather = new ModelWeather(List.of(stay), asked.lagHours(), 1);
         List<RunWeather> all = new ArrayList<>();
         for (int run = 0; run < runs; run++) {
             RunWeather one = new RunWeather(weather.hours());
@@ -140,15 +141,14 @@ final class ChanceTrips {
                 HourlyUses.steady(0),
                 engine,
                 new double[Unit.HOURS_PER_DAY]);
-        BankAir air = new BankAir(asked.offsetK(), asked.lagHours());
-        return new Ledger(List.of(day), new LedgerBank(data, nominal, 1, 1), air, PANEL_W, 1);
+        return new Ledger(List.of(day), new LedgerBank(data, nominal, 1, 1), asked.offsetK(), PANEL_W, 1);
     }
 
     private static double share(Ledger ledger, List<RunWeather> trips) {
-        Tally tally = new Tally(ledger.bank, ledger.air);
-        Track track = new Track(trips.get(0).airC.length);
+        Tally tally = ledger.tally();
+        double[] store = new double[trips.get(0).boxC.length];
         long flat = trips.stream()
-                .filter(trip -> ledger.run(trip, true, tally, track))
+                .filter(trip -> ledger.run(trip, true, tally, store))
                 .count();
         return (double) flat / trips.size();
     }

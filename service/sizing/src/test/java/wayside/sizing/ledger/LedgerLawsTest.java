@@ -29,16 +29,16 @@ class LedgerLawsTest {
         LedgerBank bank = Trips.bank(chemistry, nominalWh);
         LedgerStay stay = new LedgerStay(day, day.uses.days().get(0), bank, solarW);
         RunWeather sun = sun(0.5, bankC);
-        Track track = new Track(sun.airC.length);
-        Tally tally = new Tally(bank, new BankAir(0, 8));
-        tally.begin(start * bank.energyWh, bankC);
-        for (int hour = 0; hour < sun.airC.length; hour++) {
+        double[] store = new double[sun.boxC.length];
+        Tally tally = new Tally(bank, 0);
+        tally.begin(start * bank.energyWh);
+        for (int hour = 0; hour < sun.boxC.length; hour++) {
             int local = hour % Unit.HOURS_PER_DAY;
-            tally.simulate(stay, local, local + 1, hour - local, sun, track);
+            tally.simulate(stay, local, local + 1, hour - local, sun, store);
             tally.accrue(stay, 1.0 / Unit.HOURS_PER_DAY);
             double throughput = tally.servedWh + tally.withdrawnWh + tally.solarWh + tally.shoreWh + 1;
             assertThat(tally.imbalanceWh()).isCloseTo(0, within(1e-9 * throughput));
-            assertThat(track.storeWh[hour] / bank.energyWh).isBetween(-1e-12, 1 + 1e-12);
+            assertThat(store[hour] / bank.energyWh).isBetween(-1e-12, 1 + 1e-12);
             assertThat(tally.surplusWh).isGreaterThanOrEqualTo(-1e-9);
         }
     }
@@ -55,10 +55,12 @@ class LedgerLawsTest {
             @ForAll @DoubleRange(min = -27, max = 15) double offsetK,
             @ForAll @DoubleRange(min = 0, max = 24) double lagHours) {
         LedgerDay day = changingDay(loadW, otherW, engineW);
-        BankAir air = new BankAir(offsetK, lagHours);
-        int plain = flat(day, air, chemistry, nominalWh, solarW);
-        assertThat(flat(day, air, chemistry, nominalWh * factor, solarW)).isLessThanOrEqualTo(plain);
-        assertThat(flat(day, air, chemistry, nominalWh, solarW * factor)).isLessThanOrEqualTo(plain);
+        Weather weather = new ModelWeather(List.of(Trips.sky(40, 2, NIGHTS, 0.45, 0.12)), lagHours, 11);
+        int plain = flat(day, weather, offsetK, chemistry, nominalWh, solarW);
+        assertThat(flat(day, weather, offsetK, chemistry, nominalWh * factor, solarW))
+                .isLessThanOrEqualTo(plain);
+        assertThat(flat(day, weather, offsetK, chemistry, nominalWh, solarW * factor))
+                .isLessThanOrEqualTo(plain);
     }
 
     /** A drive at ten, what may stop in the evening. */
@@ -83,7 +85,7 @@ class LedgerLawsTest {
             @ForAll @DoubleRange(min = -40, max = 70) double bankC,
             @ForAll @DoubleRange(min = 0, max = 1) double start) {
         LedgerBank bank = Trips.bank(chemistry, 1000);
-        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 5, 0, 100)), bank, new BankAir(0, 8), 500, start);
+        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 5, 0, 100)), bank, 0, 500, start);
         Tally tally = Trips.run(ledger, sun(0.6, bankC));
         if (!bank.mayCharge(bankC)) {
             assertThat(tally.endWh).isLessThanOrEqualTo(start * bank.energyWh);
@@ -92,8 +94,7 @@ class LedgerLawsTest {
 
     @Property(tries = 30)
     void theChanceIsTheSameInHoursLivedToTheEnd(@ForAll @IntRange(min = 1, max = 130) int runs) {
-        Ledger ledger = new Ledger(
-                List.of(Trips.day(NIGHTS, 25, 0, 0)), Trips.bank(Chemistry.LFP, 800), new BankAir(-12, 8), 150, 1);
+        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 25, 0, 0)), Trips.bank(Chemistry.LFP, 800), -12, 150, 1);
         ModelWeather weather = Trips.weather(40, 3, NIGHTS, 0.45, 0.12);
         assertThat(Simulation.simulate(ledger, weather, runs).flatRuns())
                 .isEqualTo(Simulation.flatRuns(ledger, weather, runs));
@@ -107,8 +108,7 @@ class LedgerLawsTest {
     }
 
     private static List<Double> figures(int threads) throws Exception {
-        Ledger ledger = new Ledger(
-                List.of(Trips.day(NIGHTS, 25, 3, 0)), Trips.bank(Chemistry.LFP, 800), new BankAir(-12, 8), 150, 1);
+        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 25, 3, 0)), Trips.bank(Chemistry.LFP, 800), -12, 150, 1);
         ModelWeather weather = Trips.weather(40, 3, NIGHTS, 0.45, 0.12);
         ForkJoinPool pool = new ForkJoinPool(threads);
         try {
@@ -134,8 +134,9 @@ class LedgerLawsTest {
         return Trips.first(Trips.weather(40, 4, NIGHTS, clearness, 0.12), airC);
     }
 
-    private static int flat(LedgerDay day, BankAir air, Chemistry chemistry, double nominalWh, double solarW) {
-        Ledger ledger = new Ledger(List.of(day), Trips.bank(chemistry, nominalWh), air, solarW, 1);
-        return Simulation.flatRuns(ledger, Trips.weather(40, 2, NIGHTS, 0.45, 0.12), 60);
+    private static int flat(
+            LedgerDay day, Weather weather, double offsetK, Chemistry chemistry, double nominalWh, double solarW) {
+        Ledger ledger = new Ledger(List.of(day), Trips.bank(chemistry, nominalWh), offsetK, solarW, 1);
+        return Simulation.flatRuns(ledger, weather, 60);
     }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.storage.ChargeAcceptance;
+import wayside.sizing.storage.TemperatureCapacity;
 
 class LedgerTest {
     private static final int NIGHTS = 10;
@@ -38,8 +39,7 @@ class LedgerTest {
     // Common practice, no source: LFP isn't charged below 0 C but may be discharged there.
     @Test
     void noChargeEntersAFrozenLithiumPack() {
-        Ledger ledger =
-                new Ledger(List.of(Trips.day(NIGHTS, 10, 0, 200)), Trips.bank(Chemistry.LFP, 1000), Trips.OPEN, 0, 0.5);
+        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 10, 0, 200)), Trips.bank(Chemistry.LFP, 1000), 0, 0, 0.5);
         Tally tally = Trips.run(ledger, Trips.dark(NIGHTS, -1));
         assertThat(tally.endWh).isLessThanOrEqualTo(500);
         assertThat(tally.coldHours).isEqualTo(240);
@@ -61,8 +61,7 @@ class LedgerTest {
 
     @Test
     void shedsOtherLoadsBeforeAnEssentialOneGoesShort() {
-        Ledger ledger =
-                new Ledger(List.of(Trips.day(NIGHTS, 5, 20, 0)), Trips.bank(Chemistry.LFP, 1000), Trips.OPEN, 0, 1);
+        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 5, 20, 0)), Trips.bank(Chemistry.LFP, 1000), 0, 0, 1);
         Tally tally = Trips.run(ledger, Trips.dark(NIGHTS, 20));
         assertThat(tally.unmetOtherWh).isPositive();
         // The reserve, a quarter of the usable energy, carries the 5 W of the essential load for 44 hours after the
@@ -73,35 +72,39 @@ class LedgerTest {
     // Physics of one time constant: after tau hours a step of the air is followed by 1 - 1/e of it.
     @Test
     void aHeavyBankFollowsTheAirWithItsLag() {
-        RunWeather step = Trips.dark(2, 0);
-        Arrays.fill(step.airC, 24, 48, 10);
-        Ledger ledger =
-                new Ledger(List.of(Trips.day(2, 1, 0, 0)), Trips.bank(Chemistry.LFP, 1000), new BankAir(3, 8), 0, 1);
-        Track track = new Track(48);
-        ledger.run(step, false, new Tally(ledger.bank, ledger.air), track);
-        assertThat(track.bankC[23]).isCloseTo(3, within(1e-5f));
-        assertThat(track.bankC[31]).isCloseTo((float) (3 + 10 * (1 - Math.exp(-1))), within(1e-5f));
+        RunWeather step = new RunWeather(48);
+        Arrays.fill(step.boxC, 24, 48, 10);
+        step.follow(8);
+        assertThat(step.boxC[23]).isCloseTo(0, within(1e-5f));
+        assertThat(step.boxC[31]).isCloseTo((float) (10 * (1 - Math.exp(-1))), within(1e-5f));
+        assertThat(step.dayC).containsExactly(0, 10);
     }
 
-    // Source: physics of one time constant in a wave of 24 h: damped to 1 / sqrt(1 + (2 pi tau / 24)^2), 0.43 at 8 h,
-    // in
-    // hours a little less than continuously.
+    // Source: physics of one time constant in a wave of 24 h: damped to 1 / sqrt(1 + (2 pi tau / 24)^2), 0.43 at 8 h.
     @Test
     void aDaysWaveIsDampedInAHeavyBank() {
         int days = 12;
-        RunWeather wave = Trips.dark(days, 0);
-        for (int hour = 0; hour < wave.airC.length; hour++) {
-            wave.airC[hour] = (float) Math.cos(2 * Math.PI * (hour - 15) / 24.0);
+        RunWeather wave = new RunWeather(24 * days);
+        for (int hour = 0; hour < wave.boxC.length; hour++) {
+            wave.boxC[hour] = (float) Math.cos(2 * Math.PI * (hour - 15) / 24.0);
         }
-        Ledger ledger =
-                new Ledger(List.of(Trips.day(days, 1, 0, 0)), Trips.bank(Chemistry.LFP, 1000), new BankAir(0, 8), 0, 1);
-        Track track = new Track(24 * days);
-        ledger.run(wave, false, new Tally(ledger.bank, ledger.air), track);
+        wave.follow(8);
         double most = 0;
         for (int hour = 24 * (days - 1); hour < 24 * days; hour++) {
-            most = Math.max(most, track.bankC[hour]);
+            most = Math.max(most, wave.boxC[hour]);
         }
         assertThat(most).isCloseTo(0.43, within(0.01));
+    }
+
+    // Lead-acid rows stand at whole degrees of Fahrenheit, those of the quick table at whole degrees of Celsius.
+    @Test
+    void theQuickTableOfCapacityIsTheCapacity() {
+        for (Chemistry chemistry : Chemistry.values()) {
+            for (double c = -45; c < 40; c += 0.37) {
+                assertThat(CapacityTable.of(chemistry).at(c))
+                        .isCloseTo(TemperatureCapacity.capacityShare(chemistry, c), within(2e-3));
+            }
+        }
     }
 
     // Days of two temperatures: each takes what the loads take at its own mean.
@@ -110,9 +113,10 @@ class LedgerTest {
         DayUses cool = new DayUses(HourlyUses.steady(5), HourlyUses.steady(0));
         DayUses hot = new DayUses(HourlyUses.steady(15), HourlyUses.steady(0));
         LedgerDay day = new LedgerDay(2, new UsesByAir(List.of(cool, hot), 10, 20), Trips.always(0), Trips.always(0));
-        Ledger ledger = new Ledger(List.of(day), Trips.bank(Chemistry.LFP, 5000), Trips.OPEN, 0, 1);
+        Ledger ledger = new Ledger(List.of(day), Trips.bank(Chemistry.LFP, 5000), 0, 0, 1);
         RunWeather run = Trips.dark(2, 12);
-        Arrays.fill(run.airC, 24, 48, 40);
+        Arrays.fill(run.boxC, 24, 48, 40);
+        run.follow(8);
         assertThat(Trips.run(ledger, run).servedWh).isCloseTo(24 * (5 + 15), within(1e-9));
     }
 
@@ -130,8 +134,7 @@ class LedgerTest {
     }
 
     private static double firstFlatHour(Chemistry chemistry, double nominalWh, double loadW, double bankC) {
-        Ledger ledger =
-                new Ledger(List.of(Trips.day(NIGHTS, loadW, 0, 0)), Trips.bank(chemistry, nominalWh), Trips.OPEN, 0, 1);
+        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, loadW, 0, 0)), Trips.bank(chemistry, nominalWh), 0, 0, 1);
         return Trips.run(ledger, Trips.dark(NIGHTS, bankC)).firstFlatHour;
     }
 }

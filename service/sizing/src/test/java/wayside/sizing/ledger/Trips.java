@@ -20,7 +20,7 @@ final class Trips {
     private Trips() {}
 
     static ModelWeather weather(double latitude, int month, int nights, double clearness, double uncertainty) {
-        return new ModelWeather(List.of(sky(latitude, month, nights, clearness, uncertainty)), 11);
+        return new ModelWeather(List.of(sky(latitude, month, nights, clearness, uncertainty)), 8, 11);
     }
 
     static StaySky sky(double latitude, int month, int nights, double clearness, double uncertainty) {
@@ -45,9 +45,6 @@ final class Trips {
         return values;
     }
 
-    /** Air that the bank is as warm as, at once. */
-    static final BankAir OPEN = new BankAir(0, 0);
-
     static LedgerDay day(int nights, double loadW, double otherW, double shoreW) {
         return new LedgerDay(nights, HourlyUses.steady(loadW), HourlyUses.steady(otherW), always(0), always(shoreW));
     }
@@ -55,7 +52,8 @@ final class Trips {
     /** A run without any sun in air that does not change [C]. */
     static RunWeather dark(int nights, double airC) {
         RunWeather run = new RunWeather(nights * Unit.HOURS_PER_DAY);
-        Arrays.fill(run.airC, (float) airC);
+        Arrays.fill(run.boxC, (float) airC);
+        run.follow(0);
         return run;
     }
 
@@ -63,14 +61,15 @@ final class Trips {
     static RunWeather first(Weather weather, double airC) {
         RunWeather run = new RunWeather(weather.hours());
         weather.fill(0, run);
-        Arrays.fill(run.airC, (float) airC);
+        Arrays.fill(run.boxC, (float) airC);
+        run.follow(0);
         return run;
     }
 
     /** A run to its end. */
     static Tally run(Ledger ledger, RunWeather weather) {
-        Tally tally = new Tally(ledger.bank, ledger.air);
-        ledger.run(weather, false, tally, new Track(weather.airC.length));
+        Tally tally = ledger.tally();
+        ledger.run(weather, false, tally, new double[weather.boxC.length]);
         return tally;
     }
 }
