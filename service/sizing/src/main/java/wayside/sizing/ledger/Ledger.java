@@ -6,7 +6,7 @@ import wayside.sizing.trace.Unit;
 /** One system on one trip: what every hour of every stay brings, before the weather. Safe to share between threads. */
 public final class Ledger {
     final LedgerBank bank;
-    private final double offsetK;
+    final double offsetK;
     private final LedgerStay[][] kinds;
     private final double startWh;
 

@@ -6,12 +6,14 @@ public final class Outcome {
     private final int hours;
     private final Totals totals;
     private final StateBands bands;
+    private final StateBands warmth;
 
-    Outcome(Ledger ledger, int hours, Totals totals, StateBands bands) {
+    Outcome(Ledger ledger, int hours, Totals totals, StateBands bands, StateBands warmth) {
         this.ledger = ledger;
         this.hours = hours;
         this.totals = totals;
         this.bands = bands;
+        this.warmth = warmth;
     }
 
     public int runs() {
@@ -33,6 +35,11 @@ public final class Outcome {
 
     public StateBands bands() {
         return bands;
+    }
+
+    /** How warm the bank is, by the same hours. */
+    public StateBands warmth() {
+        return warmth;
     }
 
     public WorstRun worst() {
