@@ -1,7 +1,7 @@
 package wayside.sizing.ledger;
 
-import java.util.EnumMap;
-import java.util.Map;
+import java.util.Arrays;
+import java.util.List;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.storage.TemperatureCapacity;
 
@@ -12,13 +12,8 @@ import wayside.sizing.storage.TemperatureCapacity;
 final class CapacityTable {
     private static final int COLDEST_C = -80;
     private static final int WARMEST_C = 80;
-    private static final Map<Chemistry, CapacityTable> TABLES = new EnumMap<>(Chemistry.class);
-
-    static {
-        for (Chemistry chemistry : Chemistry.values()) {
-            TABLES.put(chemistry, new CapacityTable(chemistry));
-        }
-    }
+    private static final List<CapacityTable> TABLES =
+            Arrays.stream(Chemistry.values()).map(CapacityTable::new).toList();
 
     private final double[] shares = new double[2 * (WARMEST_C - COLDEST_C) + 1];
 
@@ -29,7 +24,7 @@ final class CapacityTable {
     }
 
     static CapacityTable of(Chemistry chemistry) {
-        return TABLES.get(chemistry);
+        return TABLES.get(chemistry.ordinal());
     }
 
     /** Share of the rated capacity; held at both ends. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wayside.sizing.solar.Extraterrestrial;
@@ -36,6 +37,14 @@ class RoughHoursTest {
         double real = Math.sqrt(sums[0] / sums[1]);
         assertThat(sums[1]).isGreaterThan(100);
         assertThat(Math.sqrt(sums[2] / sums[1])).isCloseTo(real, within(0.07));
+    }
+
+    @Test
+    void theQuotientIsNearlyTheExponential() {
+        for (double y = -1.6; y <= 1.6; y += 0.05) {
+            double error = Math.abs(y) < 0.8 ? 0.001 : 0.02;
+            assertThat(RoughHours.nearlyExp(y)).isCloseTo(Math.exp(y), within(error * Math.exp(y)));
+        }
     }
 
     private static void addDay(TypicalYear year, int n, double fromK, double untilK, RoughHours drawn, double[] sums) {
