@@ -50,7 +50,7 @@ final class RunRandom {
     double nextRoughlyNormal() {
         state += GOLDEN;
         long bits = mix(state);
-        long sum = (bits & 0xFFFF) + (bits >>> 16 & 0xFFFF) + (bits >>> 32 & 0xFFFF) + (bits >>> 48);
+        long sum = (bits & 0xFFFF) + ((bits >>> 16) & 0xFFFF) + ((bits >>> 32) & 0xFFFF) + (bits >>> 48);
         return (sum - 4 * MIDDLE) * PER_SIXTEENTH_BIT;
     }
 
