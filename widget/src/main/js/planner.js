@@ -1,6 +1,5 @@
 import {changeOf} from './answer/changes.js';
 import {TakeBand} from './answer/takeband.js';
-import {chancesOf, denominatorOf} from './chances.js';
 import {Conversation} from './conversation.js';
 import {h} from './dom.js';
 import {Reader} from './reader.js';
@@ -185,7 +184,7 @@ export class WaysidePlanner extends HTMLElement {
   }
 
   show() {
-    const reader = this.reader.counting(denominatorOf(chancesOf(this.answers)));
+    const reader = this.reader;
     this.runBand.read(this.answers.recommendation, this.counted, reader);
     this.takeBand.showAnswer(this.answers, {
       asked: this.asked,

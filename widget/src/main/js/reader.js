@@ -2,31 +2,26 @@ import {chanceInWords, rangeInWords} from './chances.js';
 import {h} from './dom.js';
 import {atLeast, exact, rounded} from './rounding.js';
 
-/** How the reader wants figures: units, language, and of how many trips the chances of one answer are counted. */
+/** How the reader wants figures: units and language. */
 export class Reader {
-  constructor(units, lang, trips = 1000) {
+  constructor(units, lang) {
     this.units = units;
     this.lang = lang;
-    this.trips = trips;
   }
 
-  counting(trips) {
-    return new Reader(this.units, this.lang, trips);
-  }
-
-  /** "4 of 1,000" */
+  /** "4 of 100" */
   chance(share) {
-    return chanceInWords(share, this.lang, this.trips);
+    return chanceInWords(share, this.lang);
   }
 
-  /** The same in a sentence: "about 4 of 1,000", "fewer than 1 of 1,000". */
+  /** The same in a sentence: "about 4 of 100", "fewer than 1 of 100". */
   aboutChance(share) {
     const words = this.chance(share);
     return words.startsWith('fewer') ? words : `about ${words}`;
   }
 
   chanceRange(range) {
-    return rangeInWords(range, this.lang, this.trips);
+    return rangeInWords(range, this.lang);
   }
 
   number(value, decimals = 0) {

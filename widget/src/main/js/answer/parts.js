@@ -1,6 +1,6 @@
 import {h} from '../dom.js';
 import {balancePicture} from '../picture/balance.js';
-import {chargePicture} from '../picture/charge.js';
+import {chargePicture, warmthPicture} from '../picture/charge.js';
 import {curvePicture} from '../picture/curve.js';
 import {dayPicture} from '../picture/day.js';
 import {rechargePicture} from '../picture/recharge.js';
@@ -63,6 +63,7 @@ function pictures({recommendation, endurance, recharge, year}, sheet, reader) {
   const need = recommendation.energyBudget.dailyTotalWh;
   return [
     endurance ? drawn(chargePicture(endurance.stateOfCharge, reader), sheet.isOld('endurance')) : undefined,
+    endurance?.coldLockoutHours > 0 ? drawn(warmthPicture(endurance.stateOfCharge, endurance.bankTemperature, endurance.coldLockoutHours, reader), sheet.isOld('endurance')) : undefined,
     endurance ? drawn(balancePicture(balanceOf(endurance), reader), sheet.isOld('endurance')) : undefined,
     recharge?.feasible ? drawn(rechargePicture(recharge, reader), sheet.isOld('recharge')) : undefined,
     recommendation.curve?.length > 1 ? curvePicture(recommendation.curve, pairOf(recommendation), reader) : undefined,

@@ -20,6 +20,22 @@ export function chargePicture({hours, p05, p50, p95, floor}, reader) {
   });
 }
 
+/** The battery's temperature by the same hours, where frost keeps charge out of it. */
+export function warmthPicture({hours}, {p05C, p50C, p95C}, coldHours, reader) {
+  const x = scale(0, hours[hours.length - 1], LEFT, RIGHT);
+  const ends = [Math.min(0, ...p05C), 0, Math.max(0, ...p95C)];
+  const y = scale(ends[0], ends[2], BOTTOM, TOP);
+  const line = (temperatures) => temperatures.map((value, index) => `${x(hours[index])} ${y(value)}`);
+  return picture({
+    name: 'warmth', title: 'How warm the battery is', summary: `In ${reader.text(coldHours, 'h')} of a usual trip charge is on offer and frost keeps it out.`,
+    marks: [rulers([...new Set(ends)], y, '', (value) => reader.text(value, 'C')),
+      svg('path', {class: 'spread', d: `M${line(p95C).join('L')}L${line(p05C).reverse().join('L')}Z`}),
+      svg('path', {class: 'median', d: `M${line(p50C).join('L')}`}), days(hours[hours.length - 1], x)],
+    columns: ['Hour of the trip', '5 of 100 are colder', 'Half are colder', '5 of 100 are warmer'],
+    rows: hours.map((hour, index) => [String(hour), ...[p05C, p50C, p95C].map((values) => reader.exactText(values[index], 'C'))]),
+  });
+}
+
 function floorMark(floor, y) {
   return [svg('line', {class: 'floor', x1: LEFT, x2: RIGHT, y1: y(floor), y2: y(floor)}),
     mark(RIGHT, y(floor) + 12, 'flat', 'end danger')];

@@ -77,11 +77,15 @@ public class LedgerBenchmark {
                 "stay");
         ArrayModel array = ArrayModel.of(PanelMount.of(tiltDegrees, 180, 0), LATITUDE);
         weather = new ModelWeather(
-                List.of(new StaySky(LATITUDE, 4, NIGHTS, SkyMonth.of(at), array, SkyScatter.of(0.12, 0.27))), 1);
+                List.of(new StaySky(LATITUDE, 4, NIGHTS, SkyMonth.of(at), array, SkyScatter.of(0.12, 0.27))), 8, 1);
         double[] none = new double[Unit.HOURS_PER_DAY];
-        LedgerDay day = new LedgerDay(
-                NIGHTS, HourlyUses.steady(25), HourlyUses.steady(5), none, none, new double[1][Unit.HOURS_PER_DAY]);
-        ledger = new Ledger(List.of(day), new LedgerBank(ChemistryData.of(Chemistry.LFP), 1280, 1, 1.06), 300, 1);
+        LedgerDay day = new LedgerDay(NIGHTS, HourlyUses.steady(25), HourlyUses.steady(5), none, none);
+        ledger = new Ledger(
+                List.of(day),
+                new LedgerBank(ChemistryData.of(Chemistry.LFP), 1280, 1, 1.06),
+                new BankAir(0, 8),
+                300,
+                1);
     }
 
     @TearDown

@@ -137,4 +137,26 @@ class EnduranceTest {
                 .body("curve", nullValue())
                 .body("ruleOfThumb", not(hasKey("chanceOfRunningFlat")));
     }
+
+    // Worked by hand: 30 kg in 0.8 m2 of 12 mm plywood lag by about 5.5 hours.
+    @Test
+    void takesTheLagOfTheBankOrItsBox() {
+        String asked = """
+                {"system": {"busVoltageV": 12, "chemistry": "lfp", "nominalEnergyWh": 1000, "solarPowerW": 200},
+                 "loads": [{"name": "all", "powerW": 12, "hoursPerDay": 24}], %s
+                 "trip": {"stays": [{"place": {"latitude": 45, "longitude": 5}, "month": 1, "nights": 3}]}}
+                """;
+        RunningApp.json(asked.formatted("\"bankBox\": {\"massKg\": 30, \"areaM2\": 0.8},"))
+                .post("/v1/endurance")
+                .then()
+                .statusCode(200)
+                .body("coldLockoutHours", greaterThan(0f))
+                .body("assumptions.field", hasItem("/bankBox/plywoodM"))
+                .body("assumptions.field", not(hasItem("/bankLagHours")));
+        RunningApp.json(asked.formatted("\"bankLagHours\": 0, \"bankBox\": {\"massKg\": 30, \"areaM2\": 0.8},"))
+                .post("/v1/endurance")
+                .then()
+                .statusCode(422)
+                .body("errors.pointer", hasItem("/bankBox"));
+    }
 }

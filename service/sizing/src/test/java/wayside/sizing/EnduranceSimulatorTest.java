@@ -112,6 +112,23 @@ class EnduranceSimulatorTest {
                 .isLessThanOrEqualTo(frozen.result().chance().value().value());
     }
 
+    // What the hours lost to the cold are seen by: half of the runs lie near the month's mean, the cold ones below.
+    @Test
+    void showsHowColdTheBankGets() {
+        double[][] bankC = result(brief(2000, 400, stay(5, 4), Load.dc("all", 15, 24)))
+                .bands()
+                .bankC();
+        double[][] warmC = result(
+                        brief(2000, 400, stay(5, 4), Load.dc("all", 15, 24)).in(BankPlacement.warmerBy(20)))
+                .bands()
+                .bankC();
+        int last = bankC[0].length - 1;
+        assertThat(bankC[1][last]).isBetween(2.0, 6.0);
+        assertThat(bankC[0][last]).isLessThan(bankC[1][last] - 2);
+        assertThat(bankC[2][last]).isGreaterThan(bankC[1][last] + 2);
+        assertThat(warmC[1][last]).isCloseTo(bankC[1][last] + 20, within(0.05));
+    }
+
     @Test
     void inFrostAWarmerBatteryHelpsMost() {
         EnduranceBrief cold = brief(1000, 400, stay(14, -6), Load.dc("all", 15, 24));
@@ -198,7 +215,7 @@ class EnduranceSimulatorTest {
     }
 
     // Common practice, no source: a lithium bank takes no charge below 0 C. The month's mean is above it, its first
-    // third is not.
+    // third is not; and days that are drawn about the mean have cold spells of their own.
     @Test
     void aColdSpellOfATypicalYearKeepsChargeOut() {
         TypicalYear year = EpwReader.read(SyntheticYear.lines(0.5, false).stream()
@@ -211,6 +228,8 @@ class EnduranceSimulatorTest {
         Ambient asTheMonth = TypicalMonth.of(year, 6).ambient(At.ROOT);
         assertThat(asTheMonth.meanC()).isPositive();
         assertThat(coldHours(EnduranceSimulator.simulate(thirsty(stay.at(asTheMonth)))))
+                .isPositive();
+        assertThat(coldHours(EnduranceSimulator.simulate(thirsty(stay.at(new Ambient(25, 5))))))
                 .isZero();
         assertThat(coldHours(EnduranceSimulator.simulate(thirsty(stay.at(new Ambient(30, 5))), year)))
                 .isZero();

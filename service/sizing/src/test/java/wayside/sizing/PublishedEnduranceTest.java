@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import wayside.sizing.brief.Ambient;
+import wayside.sizing.brief.BankPlacement;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.EnduranceBrief;
@@ -19,6 +20,8 @@ import wayside.sizing.brief.Trip;
 /** Published banks simulated hour by hour: they must carry the dark days that their method promises. */
 class PublishedEnduranceTest {
     private static final double WARM_C = 26.7;
+    /** The printed examples know no cool days. */
+    private static final double WARMER_THAN_COOL_DAYS_K = 12;
 
     private static double chance(Chemistry chemistry, double busV, double nominalWh, double dailyWh, int darkDays) {
         BuiltSystem system = Briefs.built(busV, chemistry, nominalWh, 0, PanelMount.FLAT, 0, 0, OptionalDouble.of(0));
@@ -26,6 +29,7 @@ class PublishedEnduranceTest {
                 .under(new Sky.Clearness(0.5))
                 .at(new Ambient(WARM_C, 0));
         EnduranceBrief brief = EnduranceBrief.of(system, Trip.of(stay), Load.dc("all", dailyWh / 24, 24))
+                .in(BankPlacement.warmerBy(WARMER_THAN_COOL_DAYS_K))
                 .in(Sampling.of(50, 0));
         return EnduranceSimulator.simulate(brief).result().chance().value().value();
     }

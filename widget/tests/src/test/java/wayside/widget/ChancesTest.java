@@ -64,11 +64,11 @@ class ChancesTest {
         try (Sheet sheet = answered(
                 "[{\"code\":\"a\",\"text\":\"less of it\",\"chanceOfRunningFlat\":0},"
                         + "{\"code\":\"b\",\"text\":\"more battery\",\"chanceOfRunningFlat\":0.0002},"
-                        + "{\"code\":\"c\",\"text\":\"more panel\",\"chanceOfRunningFlat\":0.007}]",
+                        + "{\"code\":\"c\",\"text\":\"more panel\",\"chanceOfRunningFlat\":0.07}]",
                 1)) {
             assertThat(sheet.page().locator(".besides ol li")).hasText(new String[] {
-                "less of it; or more battery: then flat on fewer than 1 of 1,000 such trips, one as good as the other",
-                "more panel: then flat on 7 of 1,000 such trips"
+                "less of it; or more battery: then flat on fewer than 1 of 100 such trips, one as good as the other",
+                "more panel: then flat on 7 of 100 such trips"
             });
         }
     }

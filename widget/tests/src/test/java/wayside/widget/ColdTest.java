@@ -63,6 +63,9 @@ class ColdTest {
         try (Sheet sheet = weekend()) {
             sheet.labelled("Mean of day and night").fill("-10");
             assertThat(sheet.figure("Hours too cold to charge")).isVisible();
+            assertThat(sheet.page().locator(".picture.warmth table tbody tr"))
+                    .not()
+                    .hasCount(0);
             assertThat(sheet.page().locator(".frost")).isVisible();
 
             sheet.page().getByText("where the battery stands").click();

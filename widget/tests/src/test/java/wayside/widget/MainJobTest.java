@@ -152,7 +152,7 @@ class MainJobTest {
             sheet.labelled("Size by").selectOption("days in store");
             sheet.labelled("Days on a full battery").fill("4");
 
-            assertThat(sheet.sentence()).containsText("fewer than 1 of 1,000 such trips");
+            assertThat(sheet.sentence()).containsText("fewer than 1 of 100 such trips");
             assertThat(sheet.page().getByText("What would help most")).hasCount(0);
         }
     }

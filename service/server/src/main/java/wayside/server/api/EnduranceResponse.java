@@ -30,6 +30,7 @@ public record EnduranceResponse(
         Double shedWh,
 
         StateOfChargeView stateOfCharge,
+        BankTemperatureView bankTemperature,
         EnergySourcesView sources,
         EnergyUsesView uses,
 

@@ -9,6 +9,7 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.api.rule.AtMostOneOf;
 import wayside.server.api.rule.OnlyWith;
 import wayside.server.api.rule.UniqueNames;
 
@@ -20,6 +21,7 @@ import wayside.server.api.rule.UniqueNames;
 @OnlyWith(
         value = {"runs", "seed", "skyUncertainty", "spreadUncertainty", "daySpread"},
         beside = "target/chanceOfRunningFlat")
+@AtMostOneOf({"bankLagHours", "bankBox"})
 public record RecommendationRequest(
         @Schema(description = "What the customer wants to run.") @Size(min = 1, max = Limits.LOADS) @UniqueNames
         List<@Valid LoadInput> loads,
@@ -39,6 +41,18 @@ public record RecommendationRequest(
         @DecimalMax("50")
         @Nullable
         Double compartmentOffsetC,
+
+        @Schema(
+                description =
+                        "How slowly the battery follows the air round it, its time constant [h]; 8 when left open and no box"
+                                + " is given, 0 for one that is always as warm as the air.",
+                example = "8")
+        @DecimalMin("0")
+        @DecimalMax("200")
+        @Nullable
+        Double bankLagHours,
+
+        @Valid @Nullable BankBoxInput bankBox,
 
         @Schema(
                 description =

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.api.BankTemperatureView;
 import wayside.server.api.ChanceView;
 import wayside.server.api.CyclesView;
 import wayside.server.api.EnduranceResponse;
@@ -22,6 +23,8 @@ import wayside.sizing.trace.Answer;
 
 /** The answer of an endurance. */
 public final class EnduranceWriter {
+    private static final double HUNDREDTHS = 100;
+
     private EnduranceWriter() {}
 
     public static EnduranceResponse write(Answer<Endurance> answer, Figures figures) {
@@ -54,6 +57,7 @@ public final class EnduranceWriter {
                 unmetHours,
                 shed,
                 states,
+                warmth(result.bands()),
                 sources,
                 uses,
                 missed,
@@ -85,6 +89,19 @@ public final class EnduranceWriter {
                 Arrays.stream(bands.p50()).boxed().toList(),
                 Arrays.stream(bands.p95()).boxed().toList(),
                 figures.in("stateOfCharge").at("floor", result.floorShare()));
+    }
+
+    private static BankTemperatureView warmth(Endurance.Bands bands) {
+        double[][] bankC = bands.bankC();
+        return new BankTemperatureView(rounded(bankC[0]), rounded(bankC[1]), rounded(bankC[2]));
+    }
+
+    /** The bands are counted in steps of a twenty-fifth of a degree; more digits would only be longer. */
+    private static List<Double> rounded(double[] celsius) {
+        return Arrays.stream(celsius)
+                .map(c -> Math.round(HUNDREDTHS * c) / HUNDREDTHS)
+                .boxed()
+                .toList();
     }
 
     private static EnergySourcesView sources(Endurance.Sources sources, Figures figures) {

@@ -19,7 +19,10 @@ public final class RecommendationReader {
                 LoadReader.read(at.field("loads"), request.loads()),
                 TripReader.read(at.field("trip"), request.trip()),
                 SystemReader.wishes(
-                        at.field("system"), request.system(), SystemReader.placement(at, request.compartmentOffsetC())),
+                        at.field("system"),
+                        request.system(),
+                        SystemReader.placement(
+                                at, request.compartmentOffsetC(), request.bankLagHours(), request.bankBox())),
                 SystemReader.target(at.field("target"), request.target()),
                 SamplingReader.read(
                         at,

@@ -55,14 +55,12 @@ final class PlainFigure {
         };
     }
 
-    /** Small chances are said of a thousand trips, others of a hundred. */
+    /** Of a hundred trips; the model knows no smaller chance well, they come true two to three times as often as it has them. */
     private static String trips(double chance) {
         if (chance == 0) {
             return "none of the trips that were tried";
         }
-        return chance < 0.01
-                ? number(Math.max(1, 1000 * chance), 0) + " in 1,000 such trips"
-                : number(100 * chance, 0) + " in 100 such trips";
+        return chance < 0.01 ? "fewer than 1 in 100 such trips" : number(100 * chance, 0) + " in 100 such trips";
     }
 
     private static int decimals(double value, Unit unit) {

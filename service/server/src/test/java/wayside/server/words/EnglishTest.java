@@ -96,8 +96,8 @@ class EnglishTest {
         "13, COUNT, clock, 13:00",
         "0.955, SHARE, ratio, 0.96",
         "0, SHARE, trips, none of the trips that were tried",
-        "0.0002, SHARE, trips, '1 in 1,000 such trips'",
-        "0.0034, SHARE, trips, '3 in 1,000 such trips'",
+        "0.0002, SHARE, trips, fewer than 1 in 100 such trips",
+        "0.0099, SHARE, trips, fewer than 1 in 100 such trips",
         "0.034, SHARE, trips, 3 in 100 such trips",
         "8.1, SQUARE_CENTIMETRE, up, 9 cm²"
     })
@@ -133,7 +133,7 @@ class EnglishTest {
                 .with(Parameter.number("changedChance", 0.002, Unit.SHARE));
         assertThat(English.text(advice))
                 .startsWith("With 1,880 Wh of battery and 400 W of panel you run flat on 3 in 100 such trips")
-                .endsWith("What helps most: 1 hour more driving each day makes that 2 in 1,000 such trips.");
+                .endsWith("What helps most: 1 hour more driving each day makes that fewer than 1 in 100 such trips.");
     }
 
     @Test

@@ -26,7 +26,8 @@ public final class ChanceSearch {
     private static final NamedOperation FOUND = NamedOperation.of(
             NamedOperation.Kind.BEST_OF,
             "of the pairs of whole batteries and whole modules that run flat with a chance of p or less, the best by the"
-                    + " objective; where the confirming runs say otherwise the next larger bank until they agree",
+                    + " objective; where the confirming runs, which are others, say otherwise the next larger bank until"
+                    + " they agree",
             Source.commonPractice());
 
     private static final NamedOperation EXACT = NamedOperation.of(
@@ -73,7 +74,7 @@ public final class ChanceSearch {
         return confirmed(points, objective, pairs.get(ChancePick.best(points, objective)), none);
     }
 
-    /** The pair was found in some of the runs; if it runs flat too often in all of them, the bank grows until it is. */
+    /** The pair was found in other runs; if it runs flat too often in the trip's own, the bank grows until it does not. */
     private ByChance confirmed(List<CurvePoint> points, Objective objective, ChancePair best, boolean none) {
         SizePair pair = built(best, Optional.empty());
         Endurance.Chance chance = chance(pair);

@@ -8,6 +8,7 @@ import wayside.sizing.endurance.Endurance;
 import wayside.sizing.journey.Journey;
 import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.ledger.ConfidenceInterval;
+import wayside.sizing.ledger.LaterRuns;
 import wayside.sizing.ledger.LedgerDay;
 import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Scenario;
@@ -58,10 +59,13 @@ final class ChanceTrip {
         Weather drawn = journey.weather();
         runs = runs(site, drawn.hours());
         int all = (int) runs.value();
-        searched = RecordedWeather.of(drawn, all);
-        weather = searched.runs() == all ? searched : drawn;
+        RecordedWeather confirming = RecordedWeather.of(drawn, all);
+        weather = confirming.runs() == all ? confirming : drawn;
         int affordable = Math.max(FEWEST_SEARCHED, SEARCHED_HOURS / drawn.hours());
-        searchedRuns = Math.min(searched.runs(), Math.min(SEARCH_RUNS, affordable));
+        // Other runs than the confirming ones: the best of many pairs owes some of its luck to the runs it was found
+        // in.
+        searched = RecordedWeather.of(new LaterRuns(drawn, all), Math.min(all, Math.min(SEARCH_RUNS, affordable)));
+        searchedRuns = searched.runs();
         age = site.chemistry().endOfLifeShare();
     }
 
@@ -113,7 +117,7 @@ final class ChanceTrip {
                 chargers.alternator().map(a -> a.chargerPowerW().value()).orElse(0.0);
         double shoreW = chargers.shore().map(s -> s.chargerPowerW().value()).orElse(0.0);
         List<LedgerDay> days = changed.days(alternatorW, shoreW);
-        return new Scenario(days, site.chemistry(), nominalWh, age.value(), solarW, 1);
+        return new Scenario(days, changed.offsetK().value(), site.chemistry(), nominalWh, age.value(), solarW, 1);
     }
 
     /** Those that go with a bank of a size [Wh]. */
@@ -148,7 +152,11 @@ final class ChanceTrip {
 
     private Input[] grounds(String whose, Derived nominalWh, Optional<Derived> solarW) {
         List<Input> inputs = new ArrayList<>(List.of(
-                nominalWh.as("E"), age.as("a"), runs.as("N"), journey.offsetK().as("dT")));
+                nominalWh.as("E"),
+                age.as("a"),
+                runs.as("N"),
+                journey.offsetK().as("dT"),
+                journey.lagHours().as("tau")));
         Chargers chargers = Chargers.of(site, nominalWh, whose);
         chargers.alternator()
                 .ifPresent(alternator -> inputs.add(alternator.chargerPowerW().as("P_alternator")));
@@ -159,6 +167,7 @@ final class ChanceTrip {
             inputs.add(stay.month().yieldWhPerW().as("y"));
             inputs.add(stay.month().sky().clearnessSpread().as("s"));
             inputs.add(journey.uncertainty().ofMeans().get(stay.index()).as("u"));
+            inputs.addAll(stay.air());
         }
         inputs.add(journey.uncertainty().ofSpread().as("v"));
         return inputs.toArray(Input[]::new);

@@ -68,8 +68,8 @@ public record Endurance(
         LedgerSteps steps = new LedgerSteps(question);
         EnduranceFigures figures = new EnduranceFigures(question, outcome, steps);
         Chance chance = figures.chance();
-        List<WhatHelps> changes =
-                EnduranceChanges.ranked(question, compared, figures.comparedChance(compared, chance.value()));
+        List<WhatHelps> changes = EnduranceChanges.ranked(
+                question, compared, figures.comparedChance(compared, chance.value()), outcome.coldHours());
         EnduranceInverse inverse = new EnduranceInverse(question, compared, steps);
         Optional<Derived> nights = inverse.nights();
         return new Endurance(
@@ -130,15 +130,22 @@ public record Endurance(
     public static final class Bands {
         private final int[] hours;
         private final double[][] quantiles;
+        private final double[][] quantilesC;
 
         Bands(Outcome outcome) {
             hours = outcome.bands().hours();
             quantiles = outcome.bands().quantiles(0.05, 0.5, 0.95);
+            quantilesC = outcome.warmth().quantilesC(0.05, 0.5, 0.95);
         }
 
         /** Hours since the first midnight. */
         public int[] hours() {
             return hours.clone();
+        }
+
+        /** Temperature of the bank [C]: what 5, 50 and 95 % of the runs do not exceed, each by hour. */
+        public double[][] bankC() {
+            return new double[][] {quantilesC[0].clone(), quantilesC[1].clone(), quantilesC[2].clone()};
         }
 
         public double[] p05() {

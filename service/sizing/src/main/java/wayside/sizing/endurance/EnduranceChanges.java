@@ -32,17 +32,24 @@ final class EnduranceChanges {
     private final EnduranceQuestion question;
     private final RecordedWeather weather;
     private final Derived base;
+    private final double coldHours;
     private final List<WhatHelps> changes = new ArrayList<>();
 
-    private EnduranceChanges(EnduranceQuestion question, RecordedWeather weather, Derived base) {
+    private EnduranceChanges(EnduranceQuestion question, RecordedWeather weather, Derived base, double coldHours) {
         this.question = question;
+        this.coldHours = coldHours;
         this.weather = weather;
         this.base = base;
     }
 
-    /** The changes that apply, the most helpful first. */
-    static List<WhatHelps> ranked(EnduranceQuestion question, RecordedWeather weather, Derived base) {
-        EnduranceChanges all = new EnduranceChanges(question, weather, base);
+    /**
+     * The changes that apply, the most helpful first.
+     *
+     * @param base chance without a change
+     * @param coldHours in which the cold keeps charge out, without a change [h]
+     */
+    static List<WhatHelps> ranked(EnduranceQuestion question, RecordedWeather weather, Derived base, double coldHours) {
+        EnduranceChanges all = new EnduranceChanges(question, weather, base, coldHours);
         all.equipment();
         all.warmth();
         all.loads();
@@ -85,7 +92,7 @@ final class EnduranceChanges {
 
     /** A lithium bank that frost keeps from being charged may stand in the cabin. */
     private void warmth() {
-        if (question.journey().coldestHourC() < question.data().lowestChargeC().value()) {
+        if (coldHours > 0) {
             add(
                     Message.of(ChangeCode.WARMER_BATTERY, Parameter.number("warmer", CABIN_K, Unit.KELVIN)),
                     question.scenario(question.journey().warmer(CABIN_K)),

@@ -31,6 +31,7 @@ final class LedgerSteps {
                 question.solarW().as("P"),
                 question.start().as("s0"),
                 question.journey().offsetK().as("dT"),
+                question.journey().lagHours().as("tau"),
                 question.runs().as("N")));
         SkyUncertainty uncertainty = question.journey().uncertainty();
         for (JourneyStay stay : question.journey().stays()) {
@@ -39,6 +40,7 @@ final class LedgerSteps {
             inputs.add(stay.month().sky().clearness().as("KT"));
             inputs.add(stay.month().sky().clearnessSpread().as("s"));
             inputs.add(uncertainty.ofMeans().get(stay.index()).as("u"));
+            inputs.addAll(stay.air());
         }
         if (question.journey().source().drawsDays()) {
             inputs.add(uncertainty.ofSpread().as("v"));

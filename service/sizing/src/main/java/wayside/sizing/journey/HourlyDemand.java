@@ -5,26 +5,20 @@ import wayside.sizing.brief.Load;
 import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.demand.HourlyShares;
 import wayside.sizing.demand.LoadDemand;
+import wayside.sizing.ledger.DayUses;
 import wayside.sizing.ledger.HourlyUses;
 import wayside.sizing.trace.Unit;
 
 /** A day's budget by the hour, what must not stop apart from what may. It adds up to the budget's own day. */
-public record HourlyDemand(HourlyUses essential, HourlyUses other) {
-    static HourlyDemand of(EnergyBudget budget) {
+final class HourlyDemand {
+    private HourlyDemand() {}
+
+    static DayUses of(EnergyBudget budget) {
         boolean inverterMatters = budget.demand().loads().stream()
                 .anyMatch(d -> d.load().isAc() && d.load().isEssential());
-        return new HourlyDemand(
+        return new DayUses(
                 uses(budget, Load::isEssential, inverterMatters, true),
                 uses(budget, load -> !load.isEssential(), !inverterMatters, false));
-    }
-
-    /** All that the day takes out of the bus [Wh]. */
-    double dailyWh() {
-        return essential.loadsWh()
-                + essential.inverterWh()
-                + essential.standbyWh()
-                + other.loadsWh()
-                + other.inverterWh();
     }
 
     /** Conversion loss follows the AC loads; standing by is spread evenly. */

@@ -1,7 +1,6 @@
 package wayside.sizing.journey;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +14,7 @@ import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.ledger.LedgerDay;
 import wayside.sizing.ledger.Weather;
+import wayside.sizing.storage.BankLag;
 import wayside.sizing.storage.BankPlace;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
@@ -29,6 +29,7 @@ import wayside.sizing.trace.Derived;
  * @param sampling how the runs are drawn
  * @param source of its weather
  * @param offsetK how much warmer than the air the bank stands [K]
+ * @param lagHours how slowly the bank follows it [h]
  * @param uncertainty of the stays' skies
  * @param stays in the order of the trip
  */
@@ -39,6 +40,7 @@ public record Journey(
         Sampling sampling,
         WeatherSource source,
         Derived offsetK,
+        Derived lagHours,
         SkyUncertainty uncertainty,
         List<JourneyStay> stays) {
     public Journey {
@@ -70,16 +72,17 @@ public record Journey(
             Sampling sampling,
             WeatherSource source) {
         Derived offset = BankPlace.offsetK(placement);
-        List<JourneyStay> stays = JourneyStay.all(trip, energy, panel, offset);
+        Derived lag = BankLag.hours(placement);
+        List<JourneyStay> stays = JourneyStay.all(trip, energy, panel, offset, lag);
         SkyUncertainty uncertainty = SkyUncertainty.of(
                 sampling, stays.stream().map(JourneyStay::month).toList());
-        return new Journey(trip, energy, panel, sampling, source, offset, uncertainty, stays);
+        return new Journey(trip, energy, panel, sampling, source, offset, lag, uncertainty, stays);
     }
 
     /** The same trip with other loads, or another use of the inverter. */
     public Journey taking(EnergyBrief other) {
         return new Journey(
-                trip, other, panel, sampling, source, offsetK, uncertainty, JourneyStay.taking(other, stays));
+                trip, other, panel, sampling, source, offsetK, lagHours, uncertainty, JourneyStay.taking(other, stays));
     }
 
     /** The same trip with some more hours of driving and at a hookup each day, as far as a day has them [h]. */
@@ -94,7 +97,7 @@ public record Journey(
         Derived offset = BankPlace.warmerK(offsetK, moreK);
         List<JourneyStay> warmed =
                 stays.stream().map(stay -> stay.warmedBy(offset)).toList();
-        return new Journey(trip, energy, panel, sampling, source, offset, uncertainty, warmed);
+        return new Journey(trip, energy, panel, sampling, source, offset, lagHours, uncertainty, warmed);
     }
 
     /** The same trip with so many nights, as {@link Trip#lasting} has it. */
@@ -104,11 +107,11 @@ public record Journey(
         for (int i = 0; i < lasting.stays().size(); i++) {
             kept.add(stays.get(i).staying(lasting.stays().get(i)));
         }
-        return new Journey(lasting, energy, panel, sampling, source, offsetK, uncertainty, kept);
+        return new Journey(lasting, energy, panel, sampling, source, offsetK, lagHours, uncertainty, kept);
     }
 
     private Journey with(List<JourneyStay> other) {
-        return new Journey(trip, energy, panel, sampling, source, offsetK, uncertainty, other);
+        return new Journey(trip, energy, panel, sampling, source, offsetK, lagHours, uncertainty, other);
     }
 
     /** What a day takes, through the inverter as it stands when loads change that it was chosen for. */
@@ -138,23 +141,12 @@ public record Journey(
      * @param shoreW at the bank while plugged in [W]
      */
     public List<LedgerDay> days(double alternatorW, double shoreW) {
-        return stays.stream()
-                .map(stay -> stay.day(alternatorW, shoreW, source.bankC(stay, offsetK.value())))
-                .toList();
+        return stays.stream().map(stay -> stay.day(alternatorW, shoreW)).toList();
     }
 
     /** All that the trip takes out of the bus [Wh]. */
     public double takenWh() {
         return stays.stream().mapToDouble(JourneyStay::takenWh).sum();
-    }
-
-    /** The coldest hour that the bank may meet [C]. */
-    public double coldestHourC() {
-        return stays.stream()
-                .flatMap(stay -> Stream.of(source.bankC(stay, offsetK.value())))
-                .flatMapToDouble(Arrays::stream)
-                .min()
-                .orElseThrow();
     }
 
     /** The stay whose day takes most. */

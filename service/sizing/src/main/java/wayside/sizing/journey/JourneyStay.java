@@ -8,9 +8,13 @@ import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.ledger.LedgerDay;
+import wayside.sizing.ledger.UsesByAir;
+import wayside.sizing.solar.SkyMonth;
 import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.storage.BankPlace;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Input;
+import wayside.sizing.trace.Unit;
 
 /**
  * A stay of the trip, in figures.
@@ -19,8 +23,9 @@ import wayside.sizing.trace.Derived;
  * @param stay as asked
  * @param month what a rated watt of array gives there
  * @param budget what a day takes at its temperature
- * @param hourly the same by the hour
+ * @param uses the same by the hour, for the days that it may meet
  * @param bankC mean temperature of the bank [C]
+ * @param lagHours how slowly the bank follows the air [h]
  * @param drivingHours of a day [h]
  * @param hookupHours of a day [h]
  */
@@ -29,12 +34,16 @@ public record JourneyStay(
         Stay stay,
         SolarMonth month,
         EnergyBudget budget,
-        HourlyDemand hourly,
+        UsesByAir uses,
         Derived bankC,
+        Derived lagHours,
         Derived drivingHours,
         Derived hookupHours) {
+    /** Standard deviations below the mean that one day in forty lies beyond. */
+    private static final double COLD_SPELL = 2;
+
     /** The stays of a trip. */
-    static List<JourneyStay> all(Trip trip, EnergyBrief energy, PanelMount panel, Derived offsetK) {
+    static List<JourneyStay> all(Trip trip, EnergyBrief energy, PanelMount panel, Derived offsetK, Derived lagHours) {
         List<JourneyStay> stays = new ArrayList<>();
         for (Stay stay : trip.stays()) {
             int index = stays.size();
@@ -45,8 +54,9 @@ public record JourneyStay(
                     stay,
                     month,
                     budget,
-                    HourlyDemand.of(budget),
+                    uses(energy, month, budget),
                     bankC(index, month, offsetK),
+                    lagHours,
                     StayHours.driving(stay, index),
                     StayHours.hookup(stay, index)));
         }
@@ -63,8 +73,9 @@ public record JourneyStay(
                     stay.stay,
                     stay.month,
                     budget,
-                    HourlyDemand.of(budget),
+                    uses(energy, stay.month, budget),
                     stay.bankC,
+                    stay.lagHours,
                     stay.drivingHours,
                     stay.hookupHours));
         }
@@ -73,11 +84,15 @@ public record JourneyStay(
 
     /** Stays differ in what a day takes only where a load follows the temperature. */
     private static EnergyBudget budget(EnergyBrief energy, int index, SolarMonth month, List<JourneyStay> before) {
-        boolean changing =
-                energy.loads().stream().anyMatch(load -> !load.ambientDuty().isEmpty());
-        return changing || before.isEmpty()
+        return DemandByAir.follows(energy) || before.isEmpty()
                 ? EnergyBudget.of(energy, month.sky().meanC(), label(index) + ": ")
                 : before.get(0).budget;
+    }
+
+    private static UsesByAir uses(EnergyBrief energy, SolarMonth month, EnergyBudget budget) {
+        return DemandByAir.follows(energy)
+                ? DemandByAir.of(energy, month.sky())
+                : UsesByAir.steady(HourlyDemand.of(budget));
     }
 
     private static Derived bankC(int index, SolarMonth month, Derived offsetK) {
@@ -90,30 +105,25 @@ public record JourneyStay(
                 stay,
                 month,
                 budget,
-                hourly,
+                uses,
                 bankC,
+                lagHours,
                 StayHours.more(drivingHours, moreDriving),
                 StayHours.more(hookupHours, moreHookup));
     }
 
     JourneyStay warmedBy(Derived offsetK) {
         return new JourneyStay(
-                index, stay, month, budget, hourly, bankC(index, month, offsetK), drivingHours, hookupHours);
+                index, stay, month, budget, uses, bankC(index, month, offsetK), lagHours, drivingHours, hookupHours);
     }
 
     /** The same stay with another number of nights. */
     JourneyStay staying(Stay other) {
-        return new JourneyStay(index, other, month, budget, hourly, bankC, drivingHours, hookupHours);
+        return new JourneyStay(index, other, month, budget, uses, bankC, lagHours, drivingHours, hookupHours);
     }
 
-    LedgerDay day(double alternatorW, double shoreW, double[][] bankByHourC) {
-        return new LedgerDay(
-                stay.nights(),
-                hourly.essential(),
-                hourly.other(),
-                drivenByHour(alternatorW),
-                hookedUpByHour(shoreW),
-                bankByHourC);
+    LedgerDay day(double alternatorW, double shoreW) {
+        return new LedgerDay(stay.nights(), uses, drivenByHour(alternatorW), hookedUpByHour(shoreW));
     }
 
     /** A power while the engine runs, by hour of the day [W]. */
@@ -126,9 +136,19 @@ public record JourneyStay(
         return HoursOfDay.power(powerW, HoursOfDay.HOOKUP_FROM, hookupHours.value());
     }
 
-    /** All that the stay takes out of the bus [Wh]. */
+    /** All that the stay takes out of the bus on days of the mean temperature [Wh]. */
     double takenWh() {
-        return stay.nights() * hourly.dailyWh();
+        return stay.nights() * uses.days().get(uses.days().size() / 2).wantedWh();
+    }
+
+    /** What its air is drawn from, as inputs of a simulation: mean, spread of the days, swing, error of the mean. */
+    public List<Input> air() {
+        SkyMonth sky = month.sky();
+        return List.of(
+                sky.meanC().as("T_m"),
+                sky.daySpreadK().as("s_T"),
+                sky.dailySwingK().as("D"),
+                sky.meanErrorK().as("u_T"));
     }
 
     public String label() {
@@ -139,9 +159,14 @@ public record JourneyStay(
         return "stay " + (index + 1);
     }
 
-    /** The coldest that the bank gets on the mean day [C]. */
+    /** The coldest that the bank gets in the night of a day as cold as one in forty [C]. */
     public double coldestBankC() {
-        return bankC.value() - month.sky().dailySwingK().value() / 2;
+        double damped = 1 / Math.hypot(1, 2 * Math.PI * lagHours.value() / Unit.HOURS_PER_DAY);
+        double spellK = COLD_SPELL
+                * Math.hypot(
+                        month.sky().daySpreadK().value(),
+                        month.sky().meanErrorK().value());
+        return bankC.value() - damped * month.sky().dailySwingK().value() / 2 - spellK;
     }
 
     public double hottestAfternoonC() {

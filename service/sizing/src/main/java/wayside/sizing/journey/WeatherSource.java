@@ -26,18 +26,10 @@ public interface WeatherSource {
 
     Weather over(Journey journey, PanelMount panel);
 
-    /**
-     * Temperature of a bank at a stay.
-     *
-     * @param offsetK how much warmer than the air it stands [K]
-     * @return [C] by kind of day and hour
-     */
-    double[][] bankC(JourneyStay stay, double offsetK);
-
     /** Whether days are drawn, so that it matters how much they differ. */
     boolean drawsDays();
 
-    /** Days that are drawn one after another, the same on any panel; those of a stay are equally warm. */
+    /** Days that are drawn one after another, the same on any panel. */
     record Drawn() implements WeatherSource {
         @Override
         public Weather over(Journey journey, PanelMount panel) {
@@ -52,12 +44,8 @@ public interface WeatherSource {
                         ArrayModel.of(panel, latitude),
                         journey.uncertainty().scatter(stay.index())));
             }
-            return new ModelWeather(skies, journey.sampling().weatherSeed());
-        }
-
-        @Override
-        public double[][] bankC(JourneyStay stay, double offsetK) {
-            return new double[][] {warmed(stay.month().sky().airC(), offsetK)};
+            return new ModelWeather(
+                    skies, journey.lagHours().value(), journey.sampling().weatherSeed());
         }
 
         @Override
@@ -71,28 +59,23 @@ public interface WeatherSource {
         @Override
         public Weather over(Journey journey, PanelMount panel) {
             List<ReplayedWeather.Visit> visits =
-                    journey.stays().stream().map(stay -> visit(stay.stay())).toList();
+                    journey.stays().stream().map(this::visit).toList();
             ArrayModel array = ArrayModel.of(panel, year.place().latitude());
             double scatter = journey.uncertainty().ofMeans().get(0).value();
             return new ReplayedWeather(
-                    year, array, visits, scatter, journey.sampling().weatherSeed());
+                    year,
+                    array,
+                    visits,
+                    journey.lagHours().value(),
+                    scatter,
+                    journey.sampling().weatherSeed());
         }
 
-        /** The file's own hours, moved to the stay's mean where the request gives another than the file. */
-        @Override
-        public double[][] bankC(JourneyStay stay, double offsetK) {
+        /** The file's own air is moved to the stay's mean where the request gives another than the file. */
+        private ReplayedWeather.Visit visit(JourneyStay stay) {
             double meanC = stay.month().sky().meanC().value();
-            double shiftK =
-                    offsetK + meanC - TypicalMonth.of(year, stay.stay().month()).meanC();
-            double[][] bankC = visit(stay.stay()).airC(year);
-            for (double[] day : bankC) {
-                warmed(day, shiftK);
-            }
-            return bankC;
-        }
-
-        private static ReplayedWeather.Visit visit(Stay stay) {
-            return new ReplayedWeather.Visit(stay.month(), stay.nights());
+            double fileC = TypicalMonth.of(year, stay.stay().month()).meanC();
+            return new ReplayedWeather.Visit(stay.stay().month(), stay.stay().nights(), meanC - fileC);
         }
 
         @Override
@@ -126,12 +109,5 @@ public interface WeatherSource {
                     stay.hookupHoursPerDay()));
         }
         return brief.on(new Trip(brief.trip().at(), stays));
-    }
-
-    private static double[] warmed(double[] byHourC, double moreK) {
-        for (int hour = 0; hour < byHourC.length; hour++) {
-            byHourC[hour] += moreK;
-        }
-        return byHourC;
     }
 }

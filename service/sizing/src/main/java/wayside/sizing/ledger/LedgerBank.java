@@ -1,7 +1,6 @@
 package wayside.sizing.ledger;
 
 import wayside.sizing.storage.ChargeAcceptance;
-import wayside.sizing.storage.ChargeWindow;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.storage.HourOfCharge;
 import wayside.sizing.storage.Peukert;
@@ -36,6 +35,13 @@ public final class LedgerBank {
     final double hourOfStanding;
 
     final double reserveWh;
+    private final CapacityTable capacity;
+    private final double lowestChargeC;
+    private final double highestChargeC;
+    private final double lowestDischargeC;
+    private final double highestDischargeC;
+    /** From this temperature on the bank gives all it has [C]. */
+    private final double fullFromC;
 
     /**
      * A bank.
@@ -60,19 +66,42 @@ public final class LedgerBank {
         selfDischargePerHour =
                 -Math.expm1(Math.log1p(-data.selfDischargePerMonth().value()) / HOURS_A_MONTH);
         hourOfStanding = 1 - selfDischargePerHour;
+        lowestChargeC = data.lowestChargeC().value();
+        highestChargeC = data.highestChargeC().value();
+        lowestDischargeC = data.lowestDischargeC().value();
+        highestDischargeC = data.highestDischargeC().value();
+        capacity = CapacityTable.of(data.chemistry());
+        fullFromC = TemperatureCapacity.fullFromC(data.chemistry());
         reserveWh = RESERVE_SHARE * usableShare * energyWh;
     }
 
-    /** Energy that must stay in the cells at a temperature and a load [Wh]; all of it outside the discharge window. */
-    double floorWh(double cellC, double loadW) {
-        if (!ChargeWindow.mayDischarge(data, cellC)) {
-            return energyWh;
-        }
+    /** What a warm bank gives at a load [Wh]. */
+    double availableWh(double loadW) {
         double multiple = loadW * data.ratedHours().value() / energyWh;
-        double available = usableShare
-                * TemperatureCapacity.capacityShare(data.chemistry(), cellC)
+        return energyWh
+                * usableShare
                 * Peukert.share(multiple, data.peukertExponent().value());
-        return energyWh * (1 - available);
+    }
+
+    /**
+     * Energy that must stay in the cells at a temperature [Wh]; all of it outside the discharge window.
+     *
+     * @param availableWh what a warm bank gives at the hour's load [Wh]
+     */
+    double floorWh(double cellC, double availableWh) {
+        if (cellC >= fullFromC && cellC <= highestDischargeC) {
+            return energyWh - availableWh;
+        }
+        return mayDischarge(cellC) ? energyWh - availableWh * capacity.at(cellC) : energyWh;
+    }
+
+    /** The most that must stay in the cells wherever they may be discharged [Wh]. */
+    double coldFloorWh(double availableWh) {
+        return energyWh - availableWh * capacity.at(lowestDischargeC);
+    }
+
+    boolean mayDischarge(double cellC) {
+        return cellC >= lowestDischargeC && cellC <= highestDischargeC;
     }
 
     /** The most that the terminals give in an hour from what the cells may be drawn by [Wh]. */
@@ -82,10 +111,10 @@ public final class LedgerBank {
     }
 
     boolean mayCharge(double cellC) {
-        return ChargeWindow.mayCharge(data, cellC);
+        return cellC >= lowestChargeC && cellC <= highestChargeC;
     }
 
     boolean tooCold(double cellC) {
-        return cellC < data.lowestChargeC().value();
+        return cellC < lowestChargeC;
     }
 }

@@ -6,12 +6,14 @@ public final class Outcome {
     private final int hours;
     private final Totals totals;
     private final StateBands bands;
+    private final StateBands warmth;
 
-    Outcome(Ledger ledger, int hours, Totals totals, StateBands bands) {
+    Outcome(Ledger ledger, int hours, Totals totals, StateBands bands, StateBands warmth) {
         this.ledger = ledger;
         this.hours = hours;
         this.totals = totals;
         this.bands = bands;
+        this.warmth = warmth;
     }
 
     public int runs() {
@@ -33,6 +35,11 @@ public final class Outcome {
 
     public StateBands bands() {
         return bands;
+    }
+
+    /** How warm the bank is, by the same hours. */
+    public StateBands warmth() {
+        return warmth;
     }
 
     public WorstRun worst() {
@@ -73,17 +80,17 @@ public final class Outcome {
 
     /** Into the loads at their plugs [Wh]. */
     public double loadsWh() {
-        return wanted(Use.LOADS) - mean(totals.unmetLoadsWh);
+        return mean(totals.wantedLoadsWh - totals.unmetLoadsWh);
     }
 
     /** Lost in the inverter [Wh]. */
     public double inverterWh() {
-        return wanted(Use.INVERTER) - mean(totals.unmetInverterWh);
+        return mean(totals.wantedInverterWh - totals.unmetInverterWh);
     }
 
     /** Outlets, monitor, alarms [Wh]. */
     public double standbyWh() {
-        return wanted(Use.STANDBY) - mean(totals.unmetStandbyWh);
+        return mean(totals.wantedStandbyWh - totals.unmetStandbyWh);
     }
 
     /** Lost in the bank: into it, out of it, by standing [Wh]. */
@@ -124,28 +131,6 @@ public final class Outcome {
     /** What the bank would have taken in them [Wh]. */
     public double coldRefusedWh() {
         return mean(totals.coldRefusedWh);
-    }
-
-    private enum Use {
-        LOADS,
-        INVERTER,
-        STANDBY
-    }
-
-    private double wanted(Use use) {
-        double sum = 0;
-        for (LedgerDay day : ledger.days) {
-            sum += day.nights() * (of(day.essential, use) + of(day.other, use));
-        }
-        return sum;
-    }
-
-    private static double of(HourlyUses uses, Use use) {
-        return switch (use) {
-            case LOADS -> uses.loadsWh();
-            case INVERTER -> uses.inverterWh();
-            case STANDBY -> uses.standbyWh();
-        };
     }
 
     private double mean(double sum) {

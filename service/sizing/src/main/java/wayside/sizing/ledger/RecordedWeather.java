@@ -8,22 +8,22 @@ public final class RecordedWeather implements Weather {
     private static final int FEWEST_RUNS = 50;
 
     private final Weather drawn;
-    private final double[][] yields;
+    private final RunWeather[] recorded;
 
-    private RecordedWeather(Weather drawn, double[][] yields) {
+    private RecordedWeather(Weather drawn, RunWeather[] recorded) {
         this.drawn = drawn;
-        this.yields = yields;
+        this.recorded = recorded;
     }
 
-    /** The first runs of a weather: as many as wanted, or as fit into about 16 MB. */
+    /** The first runs of a weather: as many as wanted, or as fit into about 25 MB. */
     public static RecordedWeather of(Weather weather, int runs) {
-        double[][] yields = new double[runs(weather, runs)][];
-        IntStream.range(0, yields.length).parallel().forEach(run -> {
-            double[] drawn = new double[weather.hours()];
+        RunWeather[] recorded = new RunWeather[runs(weather, runs)];
+        IntStream.range(0, recorded.length).parallel().forEach(run -> {
+            RunWeather drawn = new RunWeather(weather.hours());
             weather.fill(run, drawn);
-            yields[run] = drawn;
+            recorded[run] = drawn;
         });
-        return new RecordedWeather(weather, yields);
+        return new RecordedWeather(weather, recorded);
     }
 
     private static int runs(Weather weather, int wanted) {
@@ -32,7 +32,7 @@ public final class RecordedWeather implements Weather {
 
     /** How many runs it holds. */
     public int runs() {
-        return yields.length;
+        return recorded.length;
     }
 
     @Override
@@ -41,12 +41,12 @@ public final class RecordedWeather implements Weather {
     }
 
     @Override
-    public void fill(int run, double[] yieldWhPerW) {
-        System.arraycopy(yields[run], 0, yieldWhPerW, 0, hours());
+    public void fill(int run, RunWeather into) {
+        into.set(recorded[run]);
     }
 
     @Override
-    public void fillKinds(int run, int[] kindOfDay) {
-        drawn.fillKinds(run, kindOfDay);
+    public RunWeather run(int run, RunWeather buffer) {
+        return recorded[run];
     }
 }

@@ -16,37 +16,31 @@ import wayside.sizing.trace.Unit;
  * one factor on the light of a whole run stands for years that are not typical.
  */
 public final class ReplayedWeather implements Weather {
+    private final TypicalYear year;
     private final double[] yearWhPerW = new double[EpwReader.HOURS];
     private final List<Visit> visits;
+    private final double lagHours;
     private final double scatter;
     private final long seed;
     private final int hours;
 
-    /** So many nights from some day of a month. */
-    public record Visit(int month, int nights) {
-        /**
-         * Air of the days that the visit may meet, from the first of the month on: its kinds of day.
-         *
-         * @return [C] by day and hour
-         */
-        public double[][] airC(TypicalYear year) {
-            int first = Unit.HOURS_PER_DAY * (SolarCalendar.dayOfYear(month, 1) - 1);
-            double[][] airC = new double[SolarCalendar.daysIn(month) + nights - 1][Unit.HOURS_PER_DAY];
-            for (int day = 0; day < airC.length; day++) {
-                for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
-                    airC[day][hour] = year.airC((first + day * Unit.HOURS_PER_DAY + hour) % EpwReader.HOURS);
-                }
-            }
-            return airC;
-        }
-    }
+    /**
+     * So many nights from some day of a month.
+     *
+     * @param warmerK the stay's air above the file's [K]
+     */
+    public record Visit(int month, int nights, double warmerK) {}
 
     /**
      * A year under an array.
      *
+     * @param lagHours with which the bank follows the air [h]
      * @param scatter standard deviation of the factor on a run's yield
      */
-    public ReplayedWeather(TypicalYear year, ArrayModel array, List<Visit> visits, double scatter, long seed) {
+    public ReplayedWeather(
+            TypicalYear year, ArrayModel array, List<Visit> visits, double lagHours, double scatter, long seed) {
+        this.lagHours = lagHours;
+        this.year = year;
         this.visits = List.copyOf(visits);
         this.seed = seed;
         this.scatter = scatter;
@@ -62,34 +56,35 @@ public final class ReplayedWeather implements Weather {
         }
     }
 
+    /** What an hour of the file yields for each rated watt [Wh/W]. */
+    double yieldWhPerW(int hourOfYear) {
+        return yearWhPerW[hourOfYear];
+    }
+
     @Override
     public int hours() {
         return hours;
     }
 
     @Override
-    public void fill(int run, double[] yieldWhPerW) {
+    public void fill(int run, RunWeather into) {
         RunRandom random = new RunRandom(seed, run);
         double factor = SkyScatter.factor(scatter, random.nextNormal());
         int at = 0;
         for (Visit visit : visits) {
             int from = Unit.HOURS_PER_DAY * (SolarCalendar.dayOfYear(visit.month(), 1) - 1 + firstDay(visit, random));
-            for (int hour = 0; hour < Unit.HOURS_PER_DAY * visit.nights(); hour++) {
-                yieldWhPerW[at++] = factor * yearWhPerW[(from + hour) % yearWhPerW.length];
-            }
+            fill(visit, from, factor, into, at);
+            at += Unit.HOURS_PER_DAY * visit.nights();
         }
+        into.follow(lagHours);
     }
 
-    @Override
-    public void fillKinds(int run, int[] kindOfDay) {
-        RunRandom random = new RunRandom(seed, run);
-        random.nextNormal(); // the factor of fill, which is drawn before the days
-        int at = 0;
-        for (Visit visit : visits) {
-            int first = firstDay(visit, random);
-            for (int night = 0; night < visit.nights(); night++) {
-                kindOfDay[at++] = first + night;
-            }
+    /** The hours of the file from one on. */
+    private void fill(Visit visit, int from, double factor, RunWeather into, int at) {
+        for (int hour = 0; hour < Unit.HOURS_PER_DAY * visit.nights(); hour++) {
+            int ofYear = (from + hour) % yearWhPerW.length;
+            into.yieldWhPerW[at + hour] = factor * yearWhPerW[ofYear];
+            into.boxC[at + hour] = (float) (year.airC(ofYear) + visit.warmerK());
         }
     }
 

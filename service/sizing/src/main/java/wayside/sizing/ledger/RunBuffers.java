@@ -4,18 +4,18 @@ package wayside.sizing.ledger;
 final class RunBuffers {
     private final Ledger ledger;
     private final Weather weather;
-    private final double[] yieldWhPerW;
-    private final int[] kindOfDay;
+    private final RunWeather buffer;
+    RunWeather met;
     final double[] storeWh;
     final Tally tally;
 
     RunBuffers(Ledger ledger, Weather weather) {
         this.ledger = ledger;
         this.weather = weather;
-        yieldWhPerW = new double[weather.hours()];
-        kindOfDay = new int[weather.days()];
+        buffer = new RunWeather(weather.hours());
+        met = buffer;
         storeWh = new double[weather.hours()];
-        tally = new Tally(ledger.bank);
+        tally = ledger.tally();
     }
 
     /**
@@ -25,8 +25,7 @@ final class RunBuffers {
      * @return whether an essential load went short
      */
     boolean simulate(int run, boolean untilFlat) {
-        weather.fill(run, yieldWhPerW);
-        weather.fillKinds(run, kindOfDay);
-        return ledger.run(yieldWhPerW, kindOfDay, untilFlat, tally, storeWh);
+        met = weather.run(run, buffer);
+        return ledger.run(met, untilFlat, tally, storeWh);
     }
 }

@@ -6,13 +6,20 @@ import wayside.sizing.storage.ChemistryData;
 /**
  * A system on its trip, in the plain figures of the ledger: what may be changed to see what it does.
  *
+ * @param offsetK how much warmer than the air the bank stands [K]
  * @param nominalWh rated energy of the bank [Wh]
  * @param ageShare what age has left of it
  * @param solarW rated power of the array [W]
  * @param startShare state of charge at the first midnight
  */
 public record Scenario(
-        List<LedgerDay> days, ChemistryData data, double nominalWh, double ageShare, double solarW, double startShare) {
+        List<LedgerDay> days,
+        double offsetK,
+        ChemistryData data,
+        double nominalWh,
+        double ageShare,
+        double solarW,
+        double startShare) {
     public Scenario {
         days = List.copyOf(days);
     }
@@ -20,14 +27,14 @@ public record Scenario(
     public Ledger ledger() {
         double ratio =
                 data.meanChargeCellVoltageV().value() / data.cellVoltageV().value();
-        return new Ledger(days, new LedgerBank(data, nominalWh, ageShare, ratio), solarW, startShare);
+        return new Ledger(days, new LedgerBank(data, nominalWh, ageShare, ratio), offsetK, solarW, startShare);
     }
 
     public Scenario withSolar(double newSolarW) {
-        return new Scenario(days, data, nominalWh, ageShare, newSolarW, startShare);
+        return new Scenario(days, offsetK, data, nominalWh, ageShare, newSolarW, startShare);
     }
 
     public Scenario withBank(double newNominalWh) {
-        return new Scenario(days, data, newNominalWh, ageShare, solarW, startShare);
+        return new Scenario(days, offsetK, data, newNominalWh, ageShare, solarW, startShare);
     }
 }

@@ -12,21 +12,24 @@ public final class Simulation {
     /** All runs, with the track of the state of charge. */
     public static Outcome simulate(Ledger ledger, Weather weather, int runs) {
         StateBands bands = new StateBands(runs, weather.hours());
+        StateBands warmth = new StateBands(runs, weather.hours());
         List<Totals> blocks = IntStream.range(0, blocks(runs))
                 .parallel()
-                .mapToObj(block -> simulateBlock(ledger, weather, block, runs, bands))
+                .mapToObj(block -> simulateBlock(ledger, weather, block, runs, bands, warmth))
                 .toList();
         Totals all = new Totals();
         blocks.forEach(all::add);
-        return new Outcome(ledger, weather.hours(), all, bands);
+        return new Outcome(ledger, weather.hours(), all, bands, warmth);
     }
 
-    private static Totals simulateBlock(Ledger ledger, Weather weather, int block, int runs, StateBands bands) {
+    private static Totals simulateBlock(
+            Ledger ledger, Weather weather, int block, int runs, StateBands bands, StateBands warmth) {
         RunBuffers buffers = new RunBuffers(ledger, weather);
         Totals totals = new Totals();
         for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
             buffers.simulate(run, false);
             bands.record(run, buffers.storeWh, ledger.bank.energyWh);
+            warmth.recordWarmth(run, buffers.met.boxC, ledger.offsetK);
             totals.add(run, buffers.tally, ledger.bank);
         }
         return totals;

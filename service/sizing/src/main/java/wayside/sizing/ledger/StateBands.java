@@ -10,6 +10,8 @@ public final class StateBands {
     private static final int MOST_POINTS = 1000;
     private static final int MOST_STATES = 4_000_000;
     private static final int STEPS = 4000;
+    private static final double COLDEST_C = -80;
+    private static final double WARMEST_C = 80;
 
     private final int runs;
     private final int every;
@@ -36,6 +38,30 @@ public final class StateBands {
             double steps = storeWh[(point + 1) * every - 1] * stepsPerWh;
             states[point + run * points] = (short) (steps + 0.5);
         }
+    }
+
+    /**
+     * Takes in how warm the bank of a run is, as the share of the way from {@link #COLDEST_C} to {@link #WARMEST_C}.
+     *
+     * @param boxC the air as the bank feels it, by hour [C]
+     * @param offsetK how much warmer the bank stands [K]
+     */
+    void recordWarmth(int run, float[] boxC, double offsetK) {
+        for (int point = 0; point < points; point++) {
+            double share = (boxC[(point + 1) * every - 1] + offsetK - COLDEST_C) / (WARMEST_C - COLDEST_C);
+            states[point + run * points] = (short) (STEPS * Math.max(0, Math.min(1, share)) + 0.5);
+        }
+    }
+
+    /** The temperatures that shares of the runs do not exceed [C], where warmth was taken in. */
+    public double[][] quantilesC(double... shares) {
+        double[][] result = quantiles(shares);
+        for (double[] row : result) {
+            for (int point = 0; point < points; point++) {
+                row[point] = COLDEST_C + (WARMEST_C - COLDEST_C) * row[point];
+            }
+        }
+        return result;
     }
 
     /** Hours since the first midnight of each moment. */

@@ -21,6 +21,9 @@ public final class StaySky {
     private final SkyScatter scatter;
     private final double monthlyWhM2;
     private final ArrayDay day;
+    private final double[] airC;
+    private final double daySpreadK;
+    private final double meanErrorK;
 
     /**
      * A stay's sun on an array.
@@ -35,7 +38,10 @@ public final class StaySky {
         monthlyWhM2 = 1000 * sky.extraterrestrialKwhM2().value();
         SolarDay path = SolarDay.of(
                 latitude, representativeDay(latitude, month), array.position().plane());
-        day = new ArrayDay(path, array, sky.airC());
+        airC = sky.airC();
+        daySpreadK = sky.daySpreadK().value();
+        meanErrorK = sky.meanErrorK().value();
+        day = new ArrayDay(path, array, airC);
     }
 
     private static int representativeDay(double latitude, int month) {
@@ -66,12 +72,28 @@ public final class StaySky {
     }
 
     /**
+     * How much warmer than the month's mean a day is [K].
+     *
+     * @param table standard normal: how much warmer this run's air is than the table's
+     * @param spell standard normal: how much warmer the day is than the run's mean
+     */
+    double warmerK(double table, double spell) {
+        return meanErrorK * table + daySpreadK * spell;
+    }
+
+    /**
      * Fills the 24 hours of a day.
      *
      * @param k clearness of the day
-     * @param at first hour of the day in the array
+     * @param warmerK the day above the month's mean [K]
+     * @param hours how they differ from those of a smooth day
+     * @param at first hour of the day in the run
      */
-    void fillDay(double k, double[] yieldWhPerW, int at) {
-        day.fill(k, k * monthlyWhM2, yieldWhPerW, at);
+    void fillDay(double k, double warmerK, RoughHours hours, RunWeather run, int at) {
+        double[] rough = hours.next(k, day.firstSunny(), day.afterSunny());
+        day.fill(k, k * monthlyWhM2, warmerK, rough, run.yieldWhPerW, at);
+        for (int hour = 0; hour < airC.length; hour++) {
+            run.boxC[at + hour] = (float) (airC[hour] + warmerK);
+        }
     }
 }

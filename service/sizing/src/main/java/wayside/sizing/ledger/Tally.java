@@ -13,6 +13,7 @@ final class Tally {
     private static final double NOTABLE_ROOM = 0.01;
 
     private final LedgerBank bank;
+    private final double offsetK;
     private double storedWh;
     private double leakWh;
 
@@ -23,6 +24,9 @@ final class Tally {
     double shoreWh;
     double surplusWh;
     double servedWh;
+    double wantedLoadsWh;
+    double wantedInverterWh;
+    double wantedStandbyWh;
     double withdrawnWh;
     double unmetEssentialWh;
     double unmetOtherWh;
@@ -35,16 +39,22 @@ final class Tally {
     int flatHours;
     int firstFlatHour;
 
-    Tally(LedgerBank bank) {
+    Tally(LedgerBank bank, double offsetK) {
         this.bank = bank;
+        this.offsetK = offsetK;
     }
 
-    /** Begins a run. */
+    /**
+     * Begins a run.
+     *
+     * @param startWh that the bank holds [Wh]
+     */
     void begin(double startWh) {
         beginWh = startWh;
         endWh = startWh;
         lowestWh = startWh;
         storedWh = leakWh = 0;
+        wantedLoadsWh = wantedInverterWh = wantedStandbyWh = 0;
         solarWh = alternatorWh = shoreWh = surplusWh = servedWh = withdrawnWh = 0;
         unmetEssentialWh = unmetOtherWh = unmetLoadsWh = unmetInverterWh = unmetStandbyWh = coldRefusedWh = 0;
         coldHours = flatHours = 0;
@@ -65,11 +75,14 @@ final class Tally {
         return solarWh + alternatorWh + shoreWh - servedWh - storageLossWh() - (endWh - beginWh);
     }
 
-    /** Accrues what so many days of a stay bring without the sun, and what their loads want. */
-    void accrue(LedgerDay day, double days) {
-        alternatorWh += days * day.alternatorWh;
-        shoreWh += days * day.shoreWh;
-        servedWh += days * day.wantedWh;
+    /** Accrues what so many days of a kind bring without the sun, and what their loads want. */
+    void accrue(LedgerStay kind, double days) {
+        alternatorWh += days * kind.day.alternatorWh;
+        shoreWh += days * kind.day.shoreWh;
+        servedWh += days * kind.uses.wantedWh();
+        wantedLoadsWh += days * kind.uses.loadsWh;
+        wantedInverterWh += days * kind.uses.inverterWh;
+        wantedStandbyWh += days * kind.uses.standbyWh;
     }
 
     /**
@@ -78,31 +91,33 @@ final class Tally {
      * @param from first hour of the day
      * @param until the hour it stops before
      * @param midnight hour of the trip at which the day began
-     * @param yieldWhPerW of the weather, by hour of the trip
-     * @param storeWh is filled with what the bank holds after each hour of the trip
+     * @param weather by hour of the trip
+     * @param storeWh is filled with what the bank holds after each hour of the trip [Wh]
      */
-    void simulate(LedgerStay stay, int from, int until, int midnight, double[] yieldWhPerW, double[] storeWh) {
+    void simulate(LedgerStay stay, int from, int until, int midnight, RunWeather weather, double[] storeWh) {
         double store = endWh;
         for (int hour = from; hour < until; hour++) {
-            double sunWh = stay.solarW * yieldWhPerW[midnight + hour];
+            int now = midnight + hour;
+            double cellC = weather.boxC[now] + offsetK;
+            double sunWh = stay.solarW * weather.yieldWhPerW[now];
             solarWh += sunWh;
             double spare = sunWh + stay.sparePowerW[hour];
             double standing = spare >= 0
-                    ? store + charge(spare, store, stay, hour)
-                    : store - discharge(-spare, store, sunWh, stay, hour, midnight + hour);
+                    ? store + charge(spare, store, cellC, stay, hour)
+                    : store - discharge(-spare, store, cellC, sunWh, stay, hour, now);
             leakWh += standing * bank.selfDischargePerHour;
             store = standing * bank.hourOfStanding;
-            storeWh[midnight + hour] = store;
+            storeWh[now] = store;
         }
         endWh = store;
     }
 
     /** The sources give more than the loads take: what goes into the cells [Wh]. */
-    private double charge(double spare, double store, LedgerStay stay, int hour) {
+    private double charge(double spare, double store, double cellC, LedgerStay stay, int hour) {
         double room = bank.energyWh - store;
-        if (!stay.mayCharge[hour]) {
+        if (!bank.mayCharge(cellC)) {
             curtail(spare, stay.day, hour);
-            if (stay.tooCold[hour] && spare > 0 && room > NOTABLE_ROOM * bank.energyWh) {
+            if (bank.tooCold(cellC) && spare > 0 && room > NOTABLE_ROOM * bank.energyWh) {
                 coldHours++;
                 coldRefusedWh += bank.hourOfCharge.storedWh(spare, room) * bank.chargePerStored;
             }
@@ -129,11 +144,15 @@ final class Tally {
     }
 
     /** The loads take more than the sources give: what goes out of the cells [Wh]. */
-    private double discharge(double wanted, double store, double sunWh, LedgerStay stay, int hour, int hourOfTrip) {
-        double above = store - stay.floorWh[hour];
+    private double discharge(
+            double wanted, double store, double cellC, double sunWh, LedgerStay stay, int hour, int hourOfTrip) {
         double given = wanted;
-        if (wanted > bank.givesW(above - bank.reserveWh)) {
-            given = ration(above, sunWh, stay.day, hour, hourOfTrip);
+        // The usual hour: enough is there even for the coldest cell, so that it does not matter how cold this one is.
+        if (wanted > bank.givesW(store - stay.coldFloorWh[hour] - bank.reserveWh) || !bank.mayDischarge(cellC)) {
+            double above = store - bank.floorWh(cellC, stay.availableWh[hour]);
+            if (wanted > bank.givesW(above - bank.reserveWh)) {
+                given = ration(above, sunWh, stay, hour, hourOfTrip);
+            }
         }
         double withdrawn = given * bank.withdrawnPerGiven;
         withdrawnWh += withdrawn;
@@ -142,25 +161,26 @@ final class Tally {
     }
 
     /** Essential loads first, the others from what is above the reserve. */
-    private double ration(double above, double sunWh, LedgerDay day, int hour, int hourOfTrip) {
-        double sources = sunWh + day.alternatorW[hour] + day.shoreW[hour];
-        double toEssential = smaller(sources, day.essentialW[hour]);
-        double essentialNeed = day.essentialW[hour] - toEssential;
-        double otherNeed = day.otherW[hour] - (sources - toEssential);
+    private double ration(double above, double sunWh, LedgerStay stay, int hour, int hourOfTrip) {
+        DayUses uses = stay.uses;
+        double sources = sunWh + stay.day.alternatorW[hour] + stay.day.shoreW[hour];
+        double toEssential = smaller(sources, uses.essentialW[hour]);
+        double essentialNeed = uses.essentialW[hour] - toEssential;
+        double otherNeed = uses.otherW[hour] - (sources - toEssential);
         double essential = smaller(essentialNeed, bank.givesW(above));
         double other = smaller(otherNeed, larger(0, bank.givesW(above - bank.reserveWh) - essential));
         if (essentialNeed - essential + otherNeed - other > NOTHING_WH) {
-            goShort(essentialNeed - essential, otherNeed - other, day, hour, hourOfTrip);
+            goShort(essentialNeed - essential, otherNeed - other, uses, hour, hourOfTrip);
         }
         return essential + other;
     }
 
-    private void goShort(double essential, double other, LedgerDay day, int hour, int hourOfTrip) {
+    private void goShort(double essential, double other, DayUses uses, int hour, int hourOfTrip) {
         servedWh -= essential + other;
         unmetEssentialWh += essential;
         unmetOtherWh += other;
-        shed(day.essential, hour, essential > 0 ? essential / day.essentialW[hour] : 0);
-        shed(day.other, hour, other > 0 ? other / day.otherW[hour] : 0);
+        shed(uses.essential, hour, essential > 0 ? essential / uses.essentialW[hour] : 0);
+        shed(uses.other, hour, other > 0 ? other / uses.otherW[hour] : 0);
         if (essential > NOTHING_WH) {
             flatHours++;
             if (firstFlatHour < 0) {

@@ -11,6 +11,9 @@ public final class Totals {
     double shoreWh;
     double surplusWh;
     double servedWh;
+    double wantedLoadsWh;
+    double wantedInverterWh;
+    double wantedStandbyWh;
     double unmetLoadsWh;
     double unmetInverterWh;
     double unmetStandbyWh;
@@ -36,6 +39,9 @@ public final class Totals {
         shoreWh += tally.shoreWh;
         surplusWh += tally.surplusWh;
         servedWh += tally.servedWh;
+        wantedLoadsWh += tally.wantedLoadsWh;
+        wantedInverterWh += tally.wantedInverterWh;
+        wantedStandbyWh += tally.wantedStandbyWh;
         unmetLoadsWh += tally.unmetLoadsWh;
         unmetInverterWh += tally.unmetInverterWh;
         unmetStandbyWh += tally.unmetStandbyWh;
@@ -64,6 +70,9 @@ public final class Totals {
         shoreWh += next.shoreWh;
         surplusWh += next.surplusWh;
         servedWh += next.servedWh;
+        wantedLoadsWh += next.wantedLoadsWh;
+        wantedInverterWh += next.wantedInverterWh;
+        wantedStandbyWh += next.wantedStandbyWh;
         unmetLoadsWh += next.unmetLoadsWh;
         unmetInverterWh += next.unmetInverterWh;
         unmetStandbyWh += next.unmetStandbyWh;

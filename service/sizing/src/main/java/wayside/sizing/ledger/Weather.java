@@ -1,8 +1,6 @@
 package wayside.sizing.ledger;
 
-import wayside.sizing.trace.Unit;
-
-/** Something that makes the sun of a trip, run by run. */
+/** Something that makes the sun and the air of a trip, run by run. */
 public interface Weather {
     /** Hours of the trip, from its first midnight. */
     int hours();
@@ -11,20 +9,17 @@ public interface Weather {
      * Fills one run.
      *
      * @param run its place in the row; the same run has the same weather for ever
-     * @param yieldWhPerW energy out of the charge controller for each rated watt of array, by hour [Wh/W]
+     * @param into has as many hours as the trip
      */
-    void fill(int run, double[] yieldWhPerW);
+    void fill(int run, RunWeather into);
 
     /**
-     * Fills which kind of day each day of one run is, of those that its stay has for the temperature of the bank. Where a stay has
-     * one kind, there is nothing to fill.
+     * A run to read from.
      *
-     * @param kindOfDay by day of the trip, all 0 until now
+     * @param buffer is filled with it where the weather does not keep its runs
      */
-    default void fillKinds(int run, int[] kindOfDay) {}
-
-    /** Days of the trip. */
-    default int days() {
-        return hours() / Unit.HOURS_PER_DAY;
+    default RunWeather run(int run, RunWeather buffer) {
+        fill(run, buffer);
+        return buffer;
     }
 }

@@ -8,77 +8,106 @@ import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
-/** A month's air: its mean and the swing of a day. */
-record AirFigures(Derived meanC, Derived dailySwingK) {
-    /** The lapse rate in K/m. */
-    private static final Expression AT_ELEVATION = Expression.of(
-            "T = T_0 - 0.005 z", Source.standard("Recommendation ITU-R P.1510-1 and P.1511-2", "5 K per km"));
+/**
+ * A month's air.
+ *
+ * @param meanC of the month [C]
+ * @param dailySwingK between a day's lowest and highest, as a cosine [K]
+ * @param daySpreadK standard deviation of a day's mean about the month's [K]
+ * @param errorK standard deviation of what is not known of the month's mean beside the year's own scatter [K]
+ */
+record AirFigures(Derived meanC, Derived dailySwingK, Derived daySpreadK, Derived errorK) {
+    static final Source ITU = Source.standard("Recommendation ITU-R P.1510-1 and P.1511-2", "5 K per km");
+    static final String SEA_TABLE = "solar/world-temperature-sea";
 
-    /** k is the inland coefficient. */
-    private static final Expression SWING = Expression.of(
-                    "D = max(D_min, min(D_max, (KT / k)^2))",
-                    Source.standard(
-                            "FAO Irrigation and Drainage Paper 56, after Hargreaves & Samani", "eq. 50 turned round"))
-            .with("k", 0.16, Unit.COUNT)
-            .with("D_min", 3, Unit.KELVIN)
-            .with("D_max", 18, Unit.KELVIN);
+    /** The lapse rate in K/m. */
+    private static final Expression AT_ELEVATION = Expression.of("T = T_0 - 0.005 z", ITU);
+
+    private static final double ERROR_ON_LAND_K = 1.0;
+    private static final double ERROR_OFF_LAND_K = 1.5;
 
     static AirFigures of(MonthAt at, SkySource source, Derived clearness, List<Assumption> choices) {
-        if (at.ambient().isPresent()) {
-            Ambient ambient = at.ambient().get();
-            return new AirFigures(
-                    Derived.given(
-                            at.label() + ": mean air temperature", ambient.meanC(), Unit.CELSIUS, ambient.at("meanC")),
-                    ambient.dailySwingC().isPresent()
-                            ? Derived.given(
-                                    at.label() + ": daily swing of the air",
-                                    ambient.dailySwingC().getAsDouble(),
-                                    Unit.KELVIN,
-                                    ambient.at("dailySwingC"))
-                            : swing(at, clearness));
+        Derived mean = at.ambient().isPresent() ? given(at, at.ambient().get()) : table(at, source);
+        if (at.ambient().isEmpty()) {
+            choices.add(choice(at, mean, source.cells().isPresent()));
         }
-        Derived mean = source.cells().isPresent()
-                ? world(at, source.cells().get())
-                : LatitudeBand.of(at.place().latitude(), at.month())
-                        .temperatureC(at.label() + ": mean air temperature");
-        choices.add(choice(at, mean, source.cells().isPresent()));
-        return new AirFigures(mean, swing(at, clearness));
+        return new AirFigures(
+                mean, AirDays.swingK(at, source, clearness), AirDays.spreadK(at, source, mean), error(at, source));
     }
 
-    private static Assumption choice(MonthAt at, Derived mean, boolean cells) {
-        // rms 1.3 K where checked; a band of latitude holds coasts and mountains.
-        double error = cells ? 2 : 6;
+    private static Derived given(MonthAt at, Ambient ambient) {
+        return Derived.given(at.label() + ": mean air temperature", ambient.meanC(), Unit.CELSIUS, ambient.at("meanC"));
+    }
+
+    private static Assumption choice(MonthAt at, Derived mean, boolean land) {
+        double error = land ? 2 : RemoteAir.rangeK(at);
         return Assumption.choice(
                 at.at("ambient"),
                 at.label() + ": air temperature",
-                (cells ? SkyBasis.WORLD.code() : SkyBasis.LATITUDE.code()) + ": mean " + Math.round(mean.value())
+                (land ? "world-climatology" : "world-temperature-sea") + ": mean " + Math.round(mean.value())
                         + " C, most likely " + Math.round(mean.value() - error) + " to "
                         + Math.round(mean.value() + error) + " C",
-                "No air temperature was given for the month",
-                cells ? SkySource.WORLD : mean.source());
+                land
+                        ? "No air temperature was given for the month"
+                        : "No air temperature was given for the month and no land cell is near; of the sea round about, or the ice",
+                land ? SkySource.WORLD : ITU);
     }
 
-    private static Derived world(MonthAt at, CellMonth cells) {
-        Derived seaLevel = Derived.lookedUp(
-                at.label() + ": mean air temperature as at sea level",
-                cells.seaLevelC(),
-                Unit.CELSIUS,
-                "solar/world-climatology",
-                "month " + at.month(),
-                SkySource.WORLD);
+    /** The cells as at sea level, brought up to the place. */
+    private static Derived table(MonthAt at, SkySource source) {
+        String label = at.label() + ": mean air temperature as at sea level";
+        String row = "month " + at.month();
+        if (source.cells().isPresent()) {
+            CellMonth cells = source.cells().get();
+            Derived seaLevel =
+                    Derived.lookedUp(label, cells.seaLevelC(), Unit.CELSIUS, SkySource.TABLE, row, SkySource.WORLD);
+            return atElevation(
+                    at,
+                    seaLevel,
+                    cells.elevationM(),
+                    "Mean elevation of the land round about; in mountains give the place's own",
+                    SkySource.WORLD);
+        }
+        SeaClimate sea = SeaClimate.at(at.place().latitude(), at.place().longitude());
+        Derived seaLevel = Derived.lookedUp(label, sea.seaLevelC(at.month()), Unit.CELSIUS, SEA_TABLE, row, ITU);
+        return atElevation(
+                at,
+                seaLevel,
+                sea.elevationM(),
+                "Mean elevation of the cells round about; of an island give the place's own",
+                ITU);
+    }
+
+    private static Derived atElevation(MonthAt at, Derived seaLevel, double cellsM, String reason, Source source) {
         Derived elevation = Derived.byDefault(
                         at.label() + ": elevation",
-                        cells.elevationM(),
+                        cellsM,
                         Unit.METRE,
                         at.place().at("elevationM"),
-                        "Mean elevation of the land round about; in mountains give the place's own",
-                        SkySource.WORLD)
+                        reason,
+                        source)
                 .unlessGiven(at.place().elevationM());
         return AT_ELEVATION.value(
                 at.label() + ": mean air temperature", Unit.CELSIUS, seaLevel.as("T_0"), elevation.as("z"));
     }
 
-    private static Derived swing(MonthAt at, Derived clearness) {
-        return SWING.value(at.label() + ": daily swing of the air", Unit.KELVIN, clearness.as("KT"));
+    private static Derived error(MonthAt at, SkySource source) {
+        String label = at.label() + ": uncertainty of the mean air temperature";
+        if (at.ambient().isPresent()) {
+            return Derived.convention(
+                    label,
+                    0,
+                    Unit.KELVIN,
+                    "It was given; days that stay warm or cold together are the year's own scatter",
+                    Source.commonPractice());
+        }
+        boolean land = source.cells().isPresent();
+        return Derived.byDefault(
+                label,
+                land ? ERROR_ON_LAND_K : ERROR_OFF_LAND_K,
+                Unit.KELVIN,
+                at.at("ambient"),
+                "What the table does not know of the place beside the year's own scatter",
+                land ? AirDays.TYPICAL_YEARS : ITU);
     }
 }

@@ -25,6 +25,8 @@ public final class ArrayDay {
     private final double skyModifier;
     /** Loss of yield by the heat of each W/m2 on the plane [Wh/W per (W/m2)^2]. */
     private final double heat;
+    /** What a degree of warmer air adds to {@link #cool}. */
+    private final double coolPerK;
 
     private final int firstSunny;
     private final int afterSunny;
@@ -57,6 +59,7 @@ public final class ArrayDay {
         double left = array.lossFactor().value() * array.controllerEfficiency().value();
         double perWm2 = left / ArrayOutput.STC_IRRADIANCE_W_M2;
         double gamma = array.powerCoefficient().value();
+        coolPerK = perWm2 * gamma;
         heat = -perWm2 * gamma * array.riseKPerWm2().value();
         int sunny = 0;
         for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
@@ -84,38 +87,66 @@ public final class ArrayDay {
      *
      * @param k clearness of the day, 0 or more
      * @param globalWh irradiation of the day on the horizontal [Wh/m2]
+     * @param warmerK the day's air above the air that was given [K]
+     * @param rough what each sunny hour's share is multiplied by before all are scaled back to the day's light, above 0
      * @param yieldWhPerW energy for each rated watt of array, by hour [Wh/W]
      * @param at first hour of the day in it
      */
-    public void fill(double k, double globalWh, double[] yieldWhPerW, int at) {
+    public void fill(double k, double globalWh, double warmerK, double[] rough, double[] yieldWhPerW, int at) {
         double diffuse = Erbs.daily(k, sunsetHourAngle);
         Arrays.fill(yieldWhPerW, at, at + Unit.HOURS_PER_DAY, 0);
         if (flat) {
-            fillFlat(globalWh, diffuse, yieldWhPerW, at);
+            fillFlat(scaled(globalWh, rough), diffuse, warmerK * coolPerK, rough, yieldWhPerW, at);
         } else {
-            fillTilted(globalWh, diffuse, yieldWhPerW, at);
+            fillTilted(scaled(globalWh, rough), diffuse, warmerK * coolPerK, rough, yieldWhPerW, at);
         }
     }
 
-    private void fillFlat(double globalWh, double diffuse, double[] yieldWhPerW, int at) {
+    /** What the rough shares must be multiplied by for the day to have its light [Wh/m2]. */
+    private double scaled(double globalWh, double[] rough) {
+        double sum = 0;
         for (int hour = firstSunny; hour < afterSunny; hour++) {
-            double global = globalWh * globalShare[hour];
+            sum += globalShare[hour] * rough[hour];
+        }
+        return sum > 0 ? globalWh / sum : 0;
+    }
+
+    /** Light of an hour on the horizontal, of a rough day's [Wh/m2]. */
+    double globalWh(double globalWh, double[] rough, int hour) {
+        return scaled(globalWh, rough) * globalShare[hour] * rough[hour];
+    }
+
+    /** First hour of the day with sun. */
+    public int firstSunny() {
+        return firstSunny;
+    }
+
+    /** The hour after the last with sun. */
+    public int afterSunny() {
+        return afterSunny;
+    }
+
+    private void fillFlat(
+            double globalWh, double diffuse, double warmer, double[] rough, double[] yieldWhPerW, int at) {
+        for (int hour = firstSunny; hour < afterSunny; hour++) {
+            double global = globalWh * globalShare[hour] * rough[hour];
             double b = notNegative(1 - diffuse * diffuseRatio[hour]);
             double entering = global * (skyModifier + b * (sunwardModifier[hour] - skyModifier));
-            yieldWhPerW[at + hour] = entering * notNegative(cool[hour] - heat * global);
+            yieldWhPerW[at + hour] = entering * notNegative(cool[hour] + warmer - heat * global);
         }
     }
 
-    private void fillTilted(double globalWh, double diffuse, double[] yieldWhPerW, int at) {
+    private void fillTilted(
+            double globalWh, double diffuse, double warmer, double[] rough, double[] yieldWhPerW, int at) {
         for (int hour = firstSunny; hour < afterSunny; hour++) {
-            double global = globalWh * globalShare[hour];
+            double global = globalWh * globalShare[hour] * rough[hour];
             double b = notNegative(1 - diffuse * diffuseRatio[hour]);
             double isotropic = (1 - b) * notNegative(1 - b * global * anisotropy[hour]);
             double sunward = (1 - isotropic) * beamRatio[hour];
             double sky = isotropic * (1 + Math.sqrt(b) * horizonBand) * skyView;
             double plane = global * (sunward + sky + ground);
             double entering = global * (sunward * sunwardModifier[hour] + sky * skyModifier + groundEntering);
-            yieldWhPerW[at + hour] = entering * notNegative(cool[hour] - heat * plane);
+            yieldWhPerW[at + hour] = entering * notNegative(cool[hour] + warmer - heat * plane);
         }
     }
 

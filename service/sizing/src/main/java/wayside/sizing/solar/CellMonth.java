@@ -10,19 +10,26 @@ import java.util.OptionalDouble;
  * @param spread standard deviation of the daily clearness; empty with it
  * @param seaLevelC mean temperature as at sea level [C]
  * @param elevationM mean of the cells [m]
+ * @param temperatureSpreadK standard deviation of a day's mean temperature [K]
+ * @param swingK of a day's temperature, as a cosine [K]
  * @param cells how many of the four corners exist
  */
-record CellMonth(OptionalDouble clearness, OptionalDouble spread, double seaLevelC, double elevationM, int cells) {
-    private static final int CORNERS = 4;
-
+record CellMonth(
+        OptionalDouble clearness,
+        OptionalDouble spread,
+        double seaLevelC,
+        double elevationM,
+        double temperatureSpreadK,
+        double swingK,
+        int cells) {
     /** The month at a place, or nothing when none of the four cells round it is land. */
     static Optional<CellMonth> find(double latitude, double longitude, int month) {
         WorldClimatology table = WorldClimatology.get();
         Sums sums = new Sums();
-        for (int corner = 0; corner < CORNERS; corner++) {
+        for (int corner = 0; corner < CellGrid.CORNERS; corner++) {
             int cell = table.corner(latitude, longitude, corner);
             if (cell >= 0) {
-                sums.add(table, cell, month, WorldClimatology.weight(latitude, longitude, corner));
+                sums.add(table, cell, month, CellGrid.weight(latitude, longitude, corner));
             }
         }
         return sums.cells == 0 ? Optional.empty() : Optional.of(sums.mean());
@@ -36,12 +43,16 @@ record CellMonth(OptionalDouble clearness, OptionalDouble spread, double seaLeve
         private double spread;
         private double seaLevelC;
         private double elevationM;
+        private double temperatureSpreadK;
+        private double swingK;
 
         void add(WorldClimatology table, int cell, int month, double weight) {
             cells++;
             weights += weight;
             seaLevelC += weight * table.seaLevelC(cell, month);
             elevationM += weight * table.elevationM(cell);
+            temperatureSpreadK += weight * table.temperatureSpreadK(cell, month);
+            swingK += weight * table.swingK(cell, month);
             double k = table.clearness(cell, month);
             if (!Double.isNaN(k)) {
                 sunnyWeights += weight;
@@ -57,6 +68,8 @@ record CellMonth(OptionalDouble clearness, OptionalDouble spread, double seaLeve
                     sunny ? OptionalDouble.of(spread / sunnyWeights) : OptionalDouble.empty(),
                     seaLevelC / weights,
                     elevationM / weights,
+                    temperatureSpreadK / weights,
+                    swingK / weights,
                     cells);
         }
     }

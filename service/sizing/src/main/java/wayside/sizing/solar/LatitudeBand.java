@@ -35,8 +35,4 @@ record LatitudeBand(ReferenceTable table, ReferenceTable.Row row) {
     Derived high(String label) {
         return table.cell(label, row, "kt_p90", Unit.SHARE);
     }
-
-    Derived temperatureC(String label) {
-        return table.cell(label, row, "temperature_mean_c", Unit.CELSIUS);
-    }
 }

@@ -2,6 +2,7 @@ package wayside.sizing.solar;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
@@ -18,9 +19,12 @@ import wayside.sizing.trace.Derived;
  * @param lowKwhM2 what one month in ten falls short of, as far as the source's own error is known [kWh/m2]
  * @param highKwhM2 what one month in ten exceeds [kWh/m2]
  * @param meanC air temperature [C]
- * @param dailySwingK between the day's lowest and highest [K]
+ * @param dailySwingK between the day's lowest and highest, as a cosine [K]
+ * @param daySpreadK standard deviation of a day's mean temperature about the month's [K]
+ * @param meanErrorK of the month's mean, beside the year's own scatter [K]
  * @param choices the sources, when they are ours
  * @param doubts when no sky could be as the request says
+ * @param remote when the air is that of the sea or the ice round about
  */
 public record SkyMonth(
         SkyBasis basis,
@@ -32,8 +36,11 @@ public record SkyMonth(
         Derived highKwhM2,
         Derived meanC,
         Derived dailySwingK,
+        Derived daySpreadK,
+        Derived meanErrorK,
         List<Assumption> choices,
-        List<SkyDoubt> doubts) {
+        List<SkyDoubt> doubts,
+        Optional<RemoteAir> remote) {
     public SkyMonth {
         choices = List.copyOf(choices);
         doubts = List.copyOf(doubts);
@@ -57,8 +64,11 @@ public record SkyMonth(
                 sky.highKwhM2(),
                 air.meanC(),
                 air.dailySwingK(),
+                air.daySpreadK(),
+                air.errorK(),
                 choices,
-                doubts);
+                doubts,
+                source.cells().isEmpty() && at.ambient().isEmpty() ? Optional.of(RemoteAir.of(at)) : Optional.empty());
     }
 
     /** Air of the mean day, by hour of solar time [C]. */
@@ -66,8 +76,12 @@ public record SkyMonth(
         return AirTemperature.dayC(meanC.value(), dailySwingK.value());
     }
 
-    /** What is doubtful of the skies that were given for these months, said once. */
+    /** What is doubtful of the skies that were given for these months, and of air that comes from far away, said once. */
     public static List<Caution> cautions(Stream<SkyMonth> months) {
-        return SkyDoubt.cautions(months.flatMap(month -> month.doubts().stream()));
+        List<SkyMonth> all = months.toList();
+        List<Caution> cautions =
+                new ArrayList<>(SkyDoubt.cautions(all.stream().flatMap(month -> month.doubts().stream())));
+        cautions.addAll(RemoteAir.cautions(all.stream().flatMap(month -> month.remote().stream())));
+        return cautions;
     }
 }

@@ -8,13 +8,14 @@ import wayside.sizing.trace.Unit;
 /**
  * Share of the rated capacity that a bank gives at its temperature: {@code f_T = 1 / m(T)} for lead-acid with m the
  * multiplier of the trade's worksheet, {@code f_T(T)} from the trade's cold figures for lithium. Linear between rows,
- * held at both ends: no gain in heat, and no further loss below the coldest row although there is one.
+ * held at the warm end: no gain in heat. Lead-acid goes on losing below its coldest row as the last two do, common practice;
+ * lithium is held there.
  */
 public final class TemperatureCapacity {
     private static final TemperatureCurve LEAD_ACID =
-            TemperatureCurve.read("practice/lead-acid-temperature", "multiplier");
+            TemperatureCurve.carriedOn("practice/lead-acid-temperature", "multiplier");
     private static final TemperatureCurve LITHIUM =
-            TemperatureCurve.read("practice/lithium-temperature", "capacityShare");
+            TemperatureCurve.held("practice/lithium-temperature", "capacityShare");
     private static final Expression INVERSE = Expression.definition("f_T = 1 / m");
 
     private TemperatureCapacity() {}
@@ -33,6 +34,11 @@ public final class TemperatureCapacity {
      */
     public static double capacityShare(Chemistry chemistry, double temperatureC) {
         return chemistry.isLeadAcid() ? 1 / LEAD_ACID.at(temperatureC) : LITHIUM.at(temperatureC);
+    }
+
+    /** The temperature from which on a bank gives all it has [C]. */
+    public static double fullFromC(Chemistry chemistry) {
+        return (chemistry.isLeadAcid() ? LEAD_ACID : LITHIUM).warmestC();
     }
 
     /** The traced share at a traced temperature. */

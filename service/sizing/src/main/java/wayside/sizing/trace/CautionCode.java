@@ -41,6 +41,8 @@ public enum CautionCode implements MessageCode {
     IMPLAUSIBLE_SKY(Slot.numbers("months", Unit.COUNT), Slot.number("clearness", Unit.SHARE)),
     /** Irradiation that was given where the sun does not rise. */
     IRRADIATION_WITHOUT_SUN(Slot.numbers("months", Unit.COUNT)),
+    /** Air of a place that no land cell is near, taken from the sea or the ice round about. */
+    TEMPERATURE_OFF_LAND(Slot.numbers("months", Unit.COUNT), Slot.number("range", Unit.KELVIN)),
     NO_SUN,
     TILT(Slot.number("month", Unit.COUNT), Slot.number("loss", Unit.SHARE), Slot.number("bestTilt", Unit.DEGREE)),
     SNOW,

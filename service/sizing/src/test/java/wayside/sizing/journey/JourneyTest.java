@@ -17,7 +17,9 @@ import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
+import wayside.sizing.ledger.DayUses;
 import wayside.sizing.ledger.LedgerDay;
+import wayside.sizing.ledger.RunWeather;
 import wayside.sizing.ledger.Weather;
 
 /** A journey that is derived from another equals the one that is made of the changed question. */
@@ -48,7 +50,7 @@ class JourneyTest {
             Journey derived = ASKED.lasting(nights);
             assertThat(derived.trip()).isEqualTo(anew.trip());
             assertThat(figures(derived)).isEqualTo(figures(anew));
-            assertThat(run(derived.weather())).isEqualTo(run(anew.weather()));
+            assertThat(run(derived.weather())).usingRecursiveComparison().isEqualTo(run(anew.weather()));
         }
         assertThat(ASKED.lasting(9).stays().get(1).month())
                 .isSameAs(ASKED.stays().get(1).month());
@@ -68,7 +70,6 @@ class JourneyTest {
     void aWarmerPlaceWarmsTheBankAlone() {
         EnduranceBrief warm = brief(TRIP, FRIDGE).in(BankPlacement.warmerBy(15));
         assertThat(figures(ASKED.warmer(15))).isEqualTo(figures(of(warm)));
-        assertThat(ASKED.warmer(15).coldestHourC()).isEqualTo(of(warm).coldestHourC());
         assertThat(ASKED.warmer(10).warmer(5).offsetK().value()).isEqualTo(15);
     }
 
@@ -94,10 +95,8 @@ class JourneyTest {
     void theDaysOfTheLedgerTakeWhatTheTripTakes() {
         double taken = 0;
         for (LedgerDay day : ASKED.days(0, 0)) {
-            taken += day.nights()
-                    * (day.essential().loadsWh()
-                            + day.essential().standbyWh()
-                            + day.other().loadsWh());
+            List<DayUses> days = day.uses().days();
+            taken += day.nights() * days.get(days.size() / 2).wantedWh();
         }
         assertThat(ASKED.takenWh()).isCloseTo(taken, within(1e-9));
         double fromBudgets = ASKED.stays().stream()
@@ -120,9 +119,9 @@ class JourneyTest {
                 .toList();
     }
 
-    private static double[] run(Weather weather) {
-        double[] yieldWhPerW = new double[weather.hours()];
-        weather.fill(7, yieldWhPerW);
-        return yieldWhPerW;
+    private static RunWeather run(Weather weather) {
+        RunWeather run = new RunWeather(weather.hours());
+        weather.fill(7, run);
+        return run;
     }
 }

@@ -25,17 +25,17 @@ class LedgerLawsTest {
             @ForAll @DoubleRange(min = 0, max = 120) double otherW,
             @ForAll @DoubleRange(min = -25, max = 55) double bankC,
             @ForAll @DoubleRange(min = 0, max = 1) double start) {
-        LedgerDay day = Trips.day(NIGHTS, loadW, otherW, 5, bankC);
+        LedgerDay day = Trips.day(NIGHTS, loadW, otherW, 5);
         LedgerBank bank = Trips.bank(chemistry, nominalWh);
-        LedgerStay stay = new LedgerStay(day, day.bankC[0], bank, solarW);
-        double[] sun = sun(0.5);
-        double[] store = new double[sun.length];
-        Tally tally = new Tally(bank);
+        LedgerStay stay = new LedgerStay(day, day.uses.days().get(0), bank, solarW);
+        RunWeather sun = sun(0.5, bankC);
+        double[] store = new double[sun.boxC.length];
+        Tally tally = new Tally(bank, 0);
         tally.begin(start * bank.energyWh);
-        for (int hour = 0; hour < sun.length; hour++) {
+        for (int hour = 0; hour < sun.boxC.length; hour++) {
             int local = hour % Unit.HOURS_PER_DAY;
             tally.simulate(stay, local, local + 1, hour - local, sun, store);
-            tally.accrue(day, 1.0 / Unit.HOURS_PER_DAY);
+            tally.accrue(stay, 1.0 / Unit.HOURS_PER_DAY);
             double throughput = tally.servedWh + tally.withdrawnWh + tally.solarWh + tally.shoreWh + 1;
             assertThat(tally.imbalanceWh()).isCloseTo(0, within(1e-9 * throughput));
             assertThat(store[hour] / bank.energyWh).isBetween(-1e-12, 1 + 1e-12);
@@ -52,22 +52,23 @@ class LedgerLawsTest {
             @ForAll @DoubleRange(min = 5, max = 40) double loadW,
             @ForAll @DoubleRange(min = 0, max = 40) double otherW,
             @ForAll @DoubleRange(min = 0, max = 60) double engineW,
-            @ForAll @DoubleRange(min = -12, max = 30) double bankC,
-            @ForAll @DoubleRange(min = 0, max = 20) double swingK) {
-        LedgerDay day = changingDay(loadW, otherW, engineW, bankC, swingK);
-        int plain = flat(day, chemistry, nominalWh, solarW);
-        assertThat(flat(day, chemistry, nominalWh * factor, solarW)).isLessThanOrEqualTo(plain);
-        assertThat(flat(day, chemistry, nominalWh, solarW * factor)).isLessThanOrEqualTo(plain);
+            @ForAll @DoubleRange(min = -27, max = 15) double offsetK,
+            @ForAll @DoubleRange(min = 0, max = 24) double lagHours) {
+        LedgerDay day = changingDay(loadW, otherW, engineW);
+        Weather weather = new ModelWeather(List.of(Trips.sky(40, 2, NIGHTS, 0.45, 0.12)), lagHours, 11);
+        int plain = flat(day, weather, offsetK, chemistry, nominalWh, solarW);
+        assertThat(flat(day, weather, offsetK, chemistry, nominalWh * factor, solarW))
+                .isLessThanOrEqualTo(plain);
+        assertThat(flat(day, weather, offsetK, chemistry, nominalWh, solarW * factor))
+                .isLessThanOrEqualTo(plain);
     }
 
-    /** Warm by day and cold by night; a drive at ten, what may stop in the evening. */
-    private static LedgerDay changingDay(double loadW, double otherW, double engineW, double meanC, double swingK) {
+    /** A drive at ten, what may stop in the evening. */
+    private static LedgerDay changingDay(double loadW, double otherW, double engineW) {
         double[] engine = Trips.always(0);
         engine[10] = engineW;
-        double[] bankC = Trips.always(meanC);
         double[] other = Trips.always(0);
-        for (int hour = 0; hour < bankC.length; hour++) {
-            bankC[hour] += swingK / 2 * Math.cos((hour - 15) * Math.PI / 12);
+        for (int hour = 0; hour < other.length; hour++) {
             other[hour] = hour >= 18 ? otherW : 0;
         }
         return new LedgerDay(
@@ -75,8 +76,7 @@ class LedgerLawsTest {
                 HourlyUses.steady(loadW),
                 new HourlyUses(other, Trips.always(0), Trips.always(0)),
                 engine,
-                Trips.always(0),
-                new double[][] {bankC});
+                Trips.always(0));
     }
 
     @Property(tries = 60)
@@ -85,9 +85,8 @@ class LedgerLawsTest {
             @ForAll @DoubleRange(min = -40, max = 70) double bankC,
             @ForAll @DoubleRange(min = 0, max = 1) double start) {
         LedgerBank bank = Trips.bank(chemistry, 1000);
-        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 5, 0, 100, bankC)), bank, 500, start);
-        Tally tally = new Tally(bank);
-        ledger.run(sun(0.6), new int[NIGHTS], false, tally, new double[NIGHTS * Unit.HOURS_PER_DAY]);
+        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 5, 0, 100)), bank, 0, 500, start);
+        Tally tally = Trips.run(ledger, sun(0.6, bankC));
         if (!bank.mayCharge(bankC)) {
             assertThat(tally.endWh).isLessThanOrEqualTo(start * bank.energyWh);
         }
@@ -95,7 +94,7 @@ class LedgerLawsTest {
 
     @Property(tries = 30)
     void theChanceIsTheSameInHoursLivedToTheEnd(@ForAll @IntRange(min = 1, max = 130) int runs) {
-        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 25, 0, 0, 20)), Trips.bank(Chemistry.LFP, 800), 150, 1);
+        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 25, 0, 0)), Trips.bank(Chemistry.LFP, 800), -12, 150, 1);
         ModelWeather weather = Trips.weather(40, 3, NIGHTS, 0.45, 0.12);
         assertThat(Simulation.simulate(ledger, weather, runs).flatRuns())
                 .isEqualTo(Simulation.flatRuns(ledger, weather, runs));
@@ -109,7 +108,7 @@ class LedgerLawsTest {
     }
 
     private static List<Double> figures(int threads) throws Exception {
-        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 25, 3, 0, 20)), Trips.bank(Chemistry.LFP, 800), 150, 1);
+        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 25, 3, 0)), Trips.bank(Chemistry.LFP, 800), -12, 150, 1);
         ModelWeather weather = Trips.weather(40, 3, NIGHTS, 0.45, 0.12);
         ForkJoinPool pool = new ForkJoinPool(threads);
         try {
@@ -131,15 +130,13 @@ class LedgerLawsTest {
         }
     }
 
-    private static double[] sun(double clearness) {
-        ModelWeather weather = Trips.weather(40, 4, NIGHTS, clearness, 0.12);
-        double[] sun = new double[weather.hours()];
-        weather.fill(0, sun);
-        return sun;
+    private static RunWeather sun(double clearness, double airC) {
+        return Trips.first(Trips.weather(40, 4, NIGHTS, clearness, 0.12), airC);
     }
 
-    private static int flat(LedgerDay day, Chemistry chemistry, double nominalWh, double solarW) {
-        Ledger ledger = new Ledger(List.of(day), Trips.bank(chemistry, nominalWh), solarW, 1);
-        return Simulation.flatRuns(ledger, Trips.weather(40, 2, NIGHTS, 0.45, 0.12), 60);
+    private static int flat(
+            LedgerDay day, Weather weather, double offsetK, Chemistry chemistry, double nominalWh, double solarW) {
+        Ledger ledger = new Ledger(List.of(day), Trips.bank(chemistry, nominalWh), offsetK, solarW, 1);
+        return Simulation.flatRuns(ledger, weather, 60);
     }
 }

@@ -20,7 +20,7 @@ final class Trips {
     private Trips() {}
 
     static ModelWeather weather(double latitude, int month, int nights, double clearness, double uncertainty) {
-        return new ModelWeather(List.of(sky(latitude, month, nights, clearness, uncertainty)), 11);
+        return new ModelWeather(List.of(sky(latitude, month, nights, clearness, uncertainty)), 8, 11);
     }
 
     static StaySky sky(double latitude, int month, int nights, double clearness, double uncertainty) {
@@ -45,10 +45,31 @@ final class Trips {
         return values;
     }
 
-    static LedgerDay day(int nights, double loadW, double otherW, double shoreW, double bankC) {
-        return new LedgerDay(
-                nights, HourlyUses.steady(loadW), HourlyUses.steady(otherW), always(0), always(shoreW), new double[][] {
-                    always(bankC)
-                });
+    static LedgerDay day(int nights, double loadW, double otherW, double shoreW) {
+        return new LedgerDay(nights, HourlyUses.steady(loadW), HourlyUses.steady(otherW), always(0), always(shoreW));
+    }
+
+    /** A run without any sun in air that does not change [C]. */
+    static RunWeather dark(int nights, double airC) {
+        RunWeather run = new RunWeather(nights * Unit.HOURS_PER_DAY);
+        Arrays.fill(run.boxC, (float) airC);
+        run.follow(0);
+        return run;
+    }
+
+    /** The first run of a weather in air that does not change [C]. */
+    static RunWeather first(Weather weather, double airC) {
+        RunWeather run = new RunWeather(weather.hours());
+        weather.fill(0, run);
+        Arrays.fill(run.boxC, (float) airC);
+        run.follow(0);
+        return run;
+    }
+
+    /** A run to its end. */
+    static Tally run(Ledger ledger, RunWeather weather) {
+        Tally tally = ledger.tally();
+        ledger.run(weather, false, tally, new double[weather.boxC.length]);
+        return tally;
     }
 }

@@ -126,8 +126,10 @@ class SolarMonthTest {
 
     @Test
     void irradiationInPolarNightIsDoubtedAndNotCounted() {
-        SolarMonth dark =
-                SolarMonth.of(Stay.of(Place.of(80, 20), 12, 3).under(new Sky.DailyIrradiation(2)), 0, PanelMount.OPEN);
+        Stay stay = Stay.of(Place.of(80, 20), 12, 3)
+                .under(new Sky.DailyIrradiation(2))
+                .at(new Ambient(-15, 3));
+        SolarMonth dark = SolarMonth.of(stay, 0, PanelMount.OPEN);
         assertThat(dark.horizontalKwhM2().value()).isZero();
         assertThat(SkyMonth.cautions(Stream.of(dark.sky())))
                 .extracting(Caution::code)
@@ -166,6 +168,15 @@ class SolarMonthTest {
         assertThat(month.choices().get(0).value()).startsWith("latitude-band");
         // Source: the table of latitude bands, 30 to 40 degrees, July for January of the south.
         assertThat(month.sky().clearness().value()).isEqualTo(0.59);
+    }
+
+    @Test
+    void anIslandWithoutACellTakesTheAirOfTheSeaAndSaysSo() {
+        SolarMonth month = month(Place.of(-30, -120), 1, PanelMount.OPEN);
+        assertThat(month.choices().get(1).value()).startsWith("world-temperature-sea: mean ");
+        assertThat(SkyMonth.cautions(Stream.of(month.sky())))
+                .extracting(Caution::code)
+                .containsExactly("temperature-off-land");
     }
 
     // Source: common practice, no source: a panel on a roof in summer runs 30 K and more above the air.

@@ -22,10 +22,9 @@ class TemperatureCapacityTest {
     }
 
     @Test
-    void interpolatesBetweenRowsAndHoldsTheEnds() {
+    void interpolatesBetweenRowsAndHoldsTheWarmEnd() {
         assertThat(TemperatureCapacity.leadAcidMultiplier(7.2)).isCloseTo(1.245, within(1e-9));
         assertThat(TemperatureCapacity.leadAcidMultiplier(40)).isEqualTo(1.0);
-        assertThat(TemperatureCapacity.leadAcidMultiplier(-30)).isEqualTo(1.59);
     }
 
     // Common practice, no source: an LFP bank gives 80 to 90 % at 0 C and about 70 % at -20 C.
@@ -45,6 +44,15 @@ class TemperatureCapacityTest {
         double cold = Math.min(one, other);
         double warm = Math.max(one, other);
         assertThat(TemperatureCapacity.capacityShare(chemistry, cold))
-                .isBetween(0.5, TemperatureCapacity.capacityShare(chemistry, warm));
+                .isBetween(0.3, TemperatureCapacity.capacityShare(chemistry, warm));
+    }
+
+    // The table's last two rows: 1.40 at -1.1 C, 1.59 at -6.7 C; carried on to -20 C the multiplier is 2.04.
+    // Common practice, no source.
+    @Test
+    void leadAcidGoesOnLosingBelowTheColdestRow() {
+        assertThat(TemperatureCapacity.leadAcidMultiplier(-20)).isCloseTo(1.59 + 13.3 * 0.19 / 5.6, within(1e-9));
+        assertThat(TemperatureCapacity.capacityShare(Chemistry.LFP, -30))
+                .isEqualTo(TemperatureCapacity.capacityShare(Chemistry.LFP, -20));
     }
 }
