@@ -8,7 +8,7 @@ enum Setting {
     HOST("", "address to listen on; empty for all"),
     PORT("8080", "port to listen on; 0 for any that is free"),
     ALLOWED_ORIGINS("*", "origins whose pages may call the service, parted by commas; * for any"),
-    MAX_BODY_BYTES("1048576", "largest request body"),
+    MAX_BODY_BYTES("262144", "largest request body; a typical year beside it may have 3 MiB"),
     THREADS("64", "most threads that answer requests"),
     HEAVY_AT_ONCE(
             Integer.toString(Math.max(2, Runtime.getRuntime().availableProcessors())),

@@ -30,8 +30,15 @@ public record Settings(
         int minDataRateBytes,
         int stopTimeoutMs,
         boolean echo) {
+    private static final int HEAP_PER_BODY = 128;
+
     public Settings {
         allowedOrigins = List.copyOf(allowedOrigins);
+    }
+
+    /** Some dozens of bodies are at work at once, each many times its size as a tree: the heap must bear them. */
+    private static int mostBodyBytes() {
+        return (int) Math.min(64 << 20, Runtime.getRuntime().maxMemory() / HEAP_PER_BODY);
     }
 
     /** Every setting at its default. */
@@ -50,7 +57,7 @@ public record Settings(
                 reader.text(Setting.HOST),
                 reader.whole(Setting.PORT, 0, 65_535),
                 reader.origins(Setting.ALLOWED_ORIGINS),
-                reader.whole(Setting.MAX_BODY_BYTES, 1_000, 64 << 20),
+                reader.whole(Setting.MAX_BODY_BYTES, 1_000, mostBodyBytes()),
                 reader.whole(Setting.THREADS, 4, 10_000),
                 reader.whole(Setting.HEAVY_AT_ONCE, 1, 10_000),
                 reader.whole(Setting.HEAVY_WAIT_MS, 0, 60_000),

@@ -4,6 +4,8 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.MethodNotAllowedResponse;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
 import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.io.EofException;
 import org.slf4j.Logger;
@@ -17,6 +19,23 @@ final class Problems {
     private static final Logger LOG = LoggerFactory.getLogger(Problems.class);
 
     private Problems() {}
+
+    /** What is told when memory is short, made beforehand: then is no time to make it. */
+    private static final byte[] SHORT_OF_MEMORY =
+            Json.bytes(Problem.of(ProblemKind.INTERNAL, "The service could not finish this; the mistake is ours."));
+
+    /** Answers even what Javalin leaves without a word: an {@link Error}. */
+    static void lastResort(HttpServletResponse response, Error error) {
+        LOG.error("Unexpected failure: {}", error.getClass().getName());
+        response.setStatus(ProblemKind.INTERNAL.status());
+        response.setContentType(Json.PROBLEM_TYPE);
+        try {
+            response.getOutputStream().write(SHORT_OF_MEMORY);
+        } catch (IOException e) {
+            // The client is gone.
+            LOG.debug("No answer could be written");
+        }
+    }
 
     static void register(RoutesConfig routes) {
         routes.exception(ProblemException.class, (e, context) -> {

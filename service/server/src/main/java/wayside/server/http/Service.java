@@ -52,6 +52,7 @@ public final class Service implements AutoCloseable {
         });
         config.requestLogger.http((context, ms) -> log(context));
         Problems.register(config.routes);
+        config.router.javaLangErrorHandler(Problems::lastResort);
         operations(config);
         reference(config);
         pages(config);

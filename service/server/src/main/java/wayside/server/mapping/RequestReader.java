@@ -31,7 +31,7 @@ public final class RequestReader {
 
     private <Q extends Record> Q read(byte[] body, Class<Q> type, Class<?> group) {
         Faults faults = new Faults();
-        JsonNode tree = JsonReading.read(body, faults);
+        JsonNode tree = JsonReading.read(body, type, faults);
         Object request = new RecordBinder(faults, type).request(tree, type);
         if (request != null) {
             rules.check(request, group, tree, faults);
