@@ -8,6 +8,7 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.handler.ErrorHandler;
 import org.eclipse.jetty.util.Callback;
+import wayside.server.intake.Refusal;
 import wayside.server.problem.Problem;
 import wayside.server.problem.ProblemKind;
 
@@ -22,8 +23,12 @@ public final class HttpErrors extends ErrorHandler {
     @Override
     public boolean handle(Request request, Response response, Callback callback) {
         int status = response.getStatus();
-        ProblemKind kind = ProblemKind.ofStatus(status);
-        byte[] body = Json.bytes(Problem.of(kind, HttpStatus.getMessage(status) + "."));
+        Refusal refusal = Refusal.of(request);
+        byte[] body = Json.bytes(
+                refusal != null
+                        ? refusal.problem()
+                        : Problem.of(ProblemKind.ofStatus(status), HttpStatus.getMessage(status) + "."));
+        response.getHeaders().put("X-Content-Type-Options", "nosniff");
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, Json.PROBLEM_TYPE);
         cors.headers(request.getHeaders().get(HttpHeader.ORIGIN)).forEach(response.getHeaders()::put);
         response.write(true, ByteBuffer.wrap(body), callback);

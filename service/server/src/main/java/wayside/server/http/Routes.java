@@ -65,23 +65,25 @@ public final class Routes {
 
     private static final List<Operation<?, ?>> OPERATIONS = List.of(
             Operation.of(
-                    "energy-budget",
-                    "What a usual day takes out of the battery",
-                    "Adds up the loads, the standby draw and the inverter's losses of a day.",
-                    EnergyBudgetRequest.class,
-                    EnergyBudgetResponse.class,
-                    EnergyBudgetReader::read,
-                    EnergyBudgetSizer::size,
-                    EnergyBudgetWriter::write),
+                            "energy-budget",
+                            "What a usual day takes out of the battery",
+                            "Adds up the loads, the standby draw and the inverter's losses of a day.",
+                            EnergyBudgetRequest.class,
+                            EnergyBudgetResponse.class,
+                            EnergyBudgetReader::read,
+                            EnergyBudgetSizer::size,
+                            EnergyBudgetWriter::write)
+                    .pricedBy(Price::of),
             Operation.of(
-                    "circuits",
-                    "Conductors and fuses",
-                    "Sizes the conductor and the fuse of each circuit by a named rule set.",
-                    CircuitsRequest.class,
-                    CircuitsResponse.class,
-                    CircuitsReader::read,
-                    CircuitSizer::size,
-                    CircuitsWriter::write),
+                            "circuits",
+                            "Conductors and fuses",
+                            "Sizes the conductor and the fuse of each circuit by a named rule set.",
+                            CircuitsRequest.class,
+                            CircuitsResponse.class,
+                            CircuitsReader::read,
+                            CircuitSizer::size,
+                            CircuitsWriter::write)
+                    .pricedBy(Price::of),
             Operation.of(
                             "solar-yield",
                             "What an array brings, month by month",
@@ -91,7 +93,7 @@ public final class Routes {
                             SolarYieldReader::read,
                             SolarYieldSizer::size,
                             SolarYieldWriter::write)
-                    .withYear(SolarYieldOfYearRequest.class, Routes::solarYieldOfYear),
+                    .withYear(SolarYieldOfYearRequest.class, request -> Price.LIGHT, Routes::solarYieldOfYear),
             Operation.of(
                             "recommendation",
                             "A whole system for a list of loads and a trip",
@@ -102,7 +104,7 @@ public final class Routes {
                             RecommendationReader::read,
                             SystemSizer::size,
                             RecommendationWriter::write)
-                    .asHeavy(),
+                    .pricedBy(Price::of),
             Operation.of(
                     "recharge-time",
                     "How long a battery takes to fill",
@@ -122,8 +124,8 @@ public final class Routes {
                             EnduranceReader::read,
                             EnduranceSimulator::simulate,
                             EnduranceWriter::write)
-                    .asHeavy()
-                    .withYear(EnduranceRequest.class, Routes::enduranceOfYear));
+                    .pricedBy(Price::of)
+                    .withYear(EnduranceRequest.class, Price::of, Routes::enduranceOfYear));
 
     private Routes() {}
 

@@ -12,9 +12,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicBoolean;
+import org.eclipse.jetty.server.Request;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import wayside.server.contract.Endpoint;
+import wayside.server.intake.FairQueue;
+import wayside.server.intake.Front;
+import wayside.server.intake.FrontSettings;
 import wayside.server.mapping.RequestReader;
 import wayside.server.problem.ProblemKind;
 
@@ -22,17 +26,43 @@ import wayside.server.problem.ProblemKind;
 public final class Service implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger("wayside.request");
 
+    private static final int REQUESTS_WAITING = 1_000;
+    private static final int HEAVY_WAITING = 16;
+
     private final HttpSettings settings;
     private final Metrics metrics = new Metrics();
     /** Made beside the rest: the validator looks at many classes, and the start does not wait for it. */
     private final CompletableFuture<RequestReader> reader = CompletableFuture.supplyAsync(RequestReader::new);
 
+    private final FairQueue requests;
+    private final FairQueue heavy;
     private final AtomicBoolean ready = new AtomicBoolean();
     private final Map<String, String> operationByPath = new LinkedHashMap<>();
     private final Map<String, Set<String>> methodsByPath = new LinkedHashMap<>();
 
     public Service(HttpSettings settings) {
         this.settings = settings;
+        requests = new FairQueue("requests", settings.workers(), REQUESTS_WAITING, 5_000, 5, metrics::waited).start();
+        heavy = new FairQueue(
+                        "long",
+                        settings.heavyAtOnce(),
+                        HEAVY_WAITING * settings.heavyAtOnce(),
+                        settings.heavyWaitMs(),
+                        1,
+                        metrics::waited)
+                .start();
+        metrics.watch("requests", requests);
+        metrics.watch("long", heavy);
+    }
+
+    /** The way in and out, which is told what it needs to know and gets requests to the handlers. */
+    public Front front(FrontSettings front) {
+        return new Front(front, requests, this::logRefusal);
+    }
+
+    /** Largest form: a typical year, a request, and what parts them. */
+    public static long maxFormBytes(int maxBodyBytes) {
+        return FormBody.YEAR_LIMIT_BYTES + maxBodyBytes + 16L * 1024;
     }
 
     /** Whether the service takes requests: said by {@code /health/ready}. */
@@ -62,12 +92,12 @@ public final class Service implements AutoCloseable {
     }
 
     private void operations(JavalinConfig config) {
-        Gate gate = new Gate(settings.heavyAtOnce(), settings.heavyWaitMs(), metrics::countRefusal);
+        Calculations calculations = new Calculations(heavy, settings.calculationMs());
         for (Operation<?, ?> operation : Routes.operations()) {
             post(
                     config,
                     operation.endpoint(),
-                    new OperationHandler<>(operation, reader, settings.maxBodyBytes(), gate));
+                    new OperationHandler<>(operation, reader, settings.maxBodyBytes(), calculations));
         }
     }
 
@@ -135,7 +165,7 @@ public final class Service implements AutoCloseable {
 
     /** Sends the body back, again and again up to {@code ?bytes=}: an answer of a given size that costs no thought. */
     private void echo(Context context) throws IOException {
-        byte[] body = Body.read(context, settings.maxBodyBytes());
+        byte[] body = Body.read(context);
         String wanted = context.queryParam("bytes");
         int size = wanted != null && wanted.matches("[0-9]{1,7}") ? Integer.parseInt(wanted) : body.length;
         byte[] answer = Arrays.copyOf(body, body.length == 0 ? 0 : size);
@@ -177,18 +207,35 @@ public final class Service implements AutoCloseable {
         var matched = context.endpoints().lastHttpEndpoint();
         String operation = matched == null ? "none" : operationByPath.getOrDefault(matched.path, "none");
         long nanos = metrics.end(context, operation);
+        String shed = context.attribute(Metrics.SHED);
+        if (shed != null) {
+            metrics.countShed(shed);
+        }
+        boolean gone = context.attribute(Calculations.GONE) != null;
         if (LOG.isInfoEnabled()) {
             LOG.info(
                     "operation={} method={} status={} ms={}",
                     operation,
-                    Metrics.method(context),
-                    context.statusCode(),
+                    Metrics.method(context.req().getMethod()),
+                    gone ? "gone" : context.statusCode(),
                     String.format(Locale.ROOT, "%.1f", nanos / 1e6));
         }
     }
 
+    private void logRefusal(Request request, int status, String reason, long nanos) {
+        metrics.countShed(reason);
+        LOG.info(
+                "operation=none method={} status={} shed={} ms={}",
+                Metrics.method(request.getMethod()),
+                status,
+                reason,
+                String.format(Locale.ROOT, "%.1f", nanos / 1e6));
+    }
+
     @Override
     public void close() {
+        requests.close();
+        heavy.close();
         metrics.close();
     }
 }
