@@ -117,7 +117,7 @@ public final class App implements AutoCloseable {
             @Override
             protected SocketChannelEndPoint newEndPoint(
                     SocketChannel channel, ManagedSelector selector, SelectionKey key) {
-                WatchedEndPoint endPoint = new WatchedEndPoint(channel, selector, key, getScheduler());
+                WatchedEndPoint endPoint = new WatchedEndPoint(channel, selector, key, getScheduler(), getExecutor());
                 endPoint.setIdleTimeout(getIdleTimeout());
                 return endPoint;
             }

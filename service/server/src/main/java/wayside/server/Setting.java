@@ -16,7 +16,7 @@ enum Setting {
             Integer.toString(Math.max(2, Runtime.getRuntime().availableProcessors())),
             "most long calculations at once; by default the number of cores, at least 2"),
     HEAVY_WAIT_MS("2000", "longest wait for a place among the long ones; what would wait longer is refused"),
-    CALCULATION_TIMEOUT_MS("10000", "longest that a calculation may take"),
+    CALCULATION_TIMEOUT_MS("20000", "longest that a calculation may take"),
     TRUSTED_PROXIES("", "addresses of proxies whose X-Forwarded-For says whose a request is, parted by commas"),
     IDLE_TIMEOUT_MS("30000", "a connection silent for so long is closed"),
     MIN_DATA_RATE_BYTES(

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.SelectionKey;
 import java.nio.channels.SocketChannel;
+import java.util.concurrent.Executor;
 import org.eclipse.jetty.io.ManagedSelector;
 import org.eclipse.jetty.io.SocketChannelEndPoint;
 import org.eclipse.jetty.util.BufferUtil;
@@ -17,11 +18,14 @@ import org.jspecify.annotations.Nullable;
 public final class WatchedEndPoint extends SocketChannelEndPoint {
     private static final int AHEAD_BYTES = 256;
 
+    private final Executor executor;
     private final ByteBuffer ahead = BufferUtil.allocate(AHEAD_BYTES);
     private boolean gone;
 
-    public WatchedEndPoint(SocketChannel channel, ManagedSelector selector, SelectionKey key, Scheduler scheduler) {
+    public WatchedEndPoint(
+            SocketChannel channel, ManagedSelector selector, SelectionKey key, Scheduler scheduler, Executor executor) {
         super(channel, selector, key, scheduler);
+        this.executor = executor;
     }
 
     /** Whether the client has ended its side of the connection: then it takes no answer. */
@@ -37,6 +41,20 @@ public final class WatchedEndPoint extends SocketChannelEndPoint {
             }
         }
         return gone;
+    }
+
+    /** What was read ahead is there, whatever the network says. */
+    @Override
+    protected void needsFillInterest() {
+        boolean isThere;
+        synchronized (this) {
+            isThere = ahead.hasRemaining();
+        }
+        if (isThere) {
+            executor.execute(() -> getFillInterest().fillable());
+        } else {
+            super.needsFillInterest();
+        }
     }
 
     @Override
