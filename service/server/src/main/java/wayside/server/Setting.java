@@ -23,6 +23,7 @@ enum Setting {
             "4000", "slowest that a body comes or an answer is taken, bytes a second, after 10 s; 0 for no limit"),
     STOP_DELAY_MS("0", "how long a service that is to stop says that it is not ready before it does"),
     STOP_TIMEOUT_MS("10000", "how long requests at work may take when the service stops"),
+    LOG_FORMAT("text", "text or json"),
     ECHO("false", "true opens POST /echo, which sends its body back, up to ?bytes= of it; for measuring");
 
     /** Begins the name of every setting's variable. */

@@ -75,6 +75,8 @@ public record Settings(
                 reader.whole(Setting.STOP_DELAY_MS, 0, 600_000),
                 reader.whole(Setting.STOP_TIMEOUT_MS, 0, 3_600_000),
                 reader.yes(Setting.ECHO));
+        // The log reads it itself, before anything else runs.
+        reader.word(Setting.LOG_FORMAT, "text", "json");
         reader.refuseUnknown();
         reader.refuseFaults();
         return settings;

@@ -48,6 +48,15 @@ final class SettingsReader {
         return text.equals("true");
     }
 
+    /** One of a few words. */
+    String word(Setting setting, String... words) {
+        String text = text(setting);
+        if (!List.of(words).contains(text)) {
+            faults.add(setting.variable() + " is '" + text + "'; it takes " + String.join(" or ", words));
+        }
+        return text;
+    }
+
     /** Origins as browsers send them (RFC 6454 section 6.2): any other text would never match. */
     List<String> origins(Setting setting) {
         List<String> origins = Arrays.stream(text(setting).split(",", -1))

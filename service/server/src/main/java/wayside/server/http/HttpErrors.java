@@ -9,6 +9,7 @@ import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.handler.ErrorHandler;
 import org.eclipse.jetty.util.Callback;
 import wayside.server.intake.Refusal;
+import wayside.server.intake.RequestId;
 import wayside.server.problem.Problem;
 import wayside.server.problem.ProblemKind;
 
@@ -24,10 +25,12 @@ public final class HttpErrors extends ErrorHandler {
     public boolean handle(Request request, Response response, Callback callback) {
         int status = response.getStatus();
         Refusal refusal = Refusal.of(request);
-        byte[] body = Json.bytes(
-                refusal != null
-                        ? refusal.problem()
-                        : Problem.of(ProblemKind.ofStatus(status), HttpStatus.getMessage(status) + "."));
+        Problem problem = (refusal != null
+                ? refusal.problem()
+                : Problem.of(ProblemKind.ofStatus(status), HttpStatus.getMessage(status) + "."));
+        Object id = request.getAttribute(RequestId.attribute());
+        byte[] body =
+                Json.bytes(id == null ? problem : problem.of(RequestId.of(id).id()));
         response.getHeaders().put("X-Content-Type-Options", "nosniff");
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, Json.PROBLEM_TYPE);
         cors.headers(request.getHeaders().get(HttpHeader.ORIGIN)).forEach(response.getHeaders()::put);

@@ -10,6 +10,7 @@ import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.io.EofException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import wayside.server.intake.RequestId;
 import wayside.server.problem.Problem;
 import wayside.server.problem.ProblemException;
 import wayside.server.problem.ProblemKind;
@@ -65,7 +66,10 @@ final class Problems {
     }
 
     static void write(Context context, Problem problem) {
-        context.status(problem.status()).contentType(Json.PROBLEM_TYPE).result(Json.bytes(problem));
+        context.status(problem.status())
+                .contentType(Json.PROBLEM_TYPE)
+                .result(Json.bytes(problem.of(RequestId.of(context.req().getAttribute(RequestId.attribute()))
+                        .id())));
     }
 
     private static void standard(HttpResponseException e, Context context) {

@@ -14,6 +14,7 @@ import wayside.server.api.RecommendationRequest;
 import wayside.server.api.RecommendationResponse;
 import wayside.server.api.ReferenceList;
 import wayside.server.api.ReferenceTableView;
+import wayside.server.api.ServiceView;
 import wayside.server.api.SolarYieldOfYearRequest;
 import wayside.server.api.SolarYieldRequest;
 import wayside.server.api.SolarYieldResponse;
@@ -62,6 +63,17 @@ public final class Routes {
             null,
             ReferenceTableView.class,
             List.of("folder", "table"));
+
+    static final Endpoint SERVICE = new Endpoint(
+            "GET",
+            "/v1",
+            "service",
+            "What answers here",
+            "Says which engine runs, and where its contract is.",
+            null,
+            null,
+            ServiceView.class,
+            List.of());
 
     private static final List<Operation<?, ?>> OPERATIONS = List.of(
             Operation.of(
@@ -147,7 +159,7 @@ public final class Routes {
     public static List<Endpoint> endpoints() {
         return Stream.concat(
                         OPERATIONS.stream().<Endpoint>map(Operation::endpoint),
-                        Stream.of(REFERENCE_LIST, REFERENCE_TABLE))
+                        Stream.of(REFERENCE_LIST, REFERENCE_TABLE, SERVICE))
                 .toList();
     }
 }

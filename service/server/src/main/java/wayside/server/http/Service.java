@@ -15,10 +15,12 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.jetty.server.Request;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import wayside.server.api.ServiceView;
 import wayside.server.contract.Endpoint;
 import wayside.server.intake.FairQueue;
 import wayside.server.intake.Front;
 import wayside.server.intake.FrontSettings;
+import wayside.server.intake.RequestId;
 import wayside.server.mapping.RequestReader;
 import wayside.server.problem.ProblemKind;
 
@@ -128,6 +130,7 @@ public final class Service implements AutoCloseable {
         folder(config, pages, "/demo", "demo", "/widget/demo/");
         get(config, "/wayside.js", "widget", context -> pages.send(context, "/widget/wayside.js"));
         get(config, "/problems/{kind}", "docs", context -> explain(context, context.pathParam("kind")));
+        get(config, Routes.SERVICE.path(), Routes.SERVICE.id(), Service::tell);
         get(config, "/", "demo", context -> redirect(context, "/demo/"));
     }
 
@@ -135,6 +138,14 @@ public final class Service implements AutoCloseable {
         boolean known =
                 Arrays.stream(ProblemKind.values()).anyMatch(kind -> kind.code().equals(code));
         redirect(context, "/docs/#" + (known ? code : "problems"));
+    }
+
+    private static void tell(Context context) {
+        Query.refuse(context);
+        Accepts.require(context.header("Accept"), Json.TYPE);
+        context.header("Cache-Control", "no-cache")
+                .contentType(Json.TYPE)
+                .result(Json.bytes(Json.writer(ServiceView.class), new ServiceView(Version.text(), "/openapi.json")));
     }
 
     private static void redirect(Context context, String location) {
@@ -211,25 +222,31 @@ public final class Service implements AutoCloseable {
         if (shed != null) {
             metrics.countShed(shed);
         }
+        RequestId id = RequestId.of(context.req().getAttribute(RequestId.attribute()));
         boolean gone = context.attribute(Calculations.GONE) != null;
         if (LOG.isInfoEnabled()) {
             LOG.info(
-                    "operation={} method={} status={} ms={}",
+                    "operation={} method={} status={} ms={} id={} trace={}",
                     operation,
                     Metrics.method(context.req().getMethod()),
                     gone ? "gone" : context.statusCode(),
-                    String.format(Locale.ROOT, "%.1f", nanos / 1e6));
+                    String.format(Locale.ROOT, "%.1f", nanos / 1e6),
+                    id.id(),
+                    id.traceId());
         }
     }
 
     private void logRefusal(Request request, int status, String reason, long nanos) {
         metrics.countShed(reason);
+        RequestId id = RequestId.of(request.getAttribute(RequestId.attribute()));
         LOG.info(
-                "operation=none method={} status={} shed={} ms={}",
+                "operation=none method={} status={} shed={} ms={} id={} trace={}",
                 Metrics.method(request.getMethod()),
                 status,
                 reason,
-                String.format(Locale.ROOT, "%.1f", nanos / 1e6));
+                String.format(Locale.ROOT, "%.1f", nanos / 1e6),
+                id.id(),
+                id.traceId());
     }
 
     @Override

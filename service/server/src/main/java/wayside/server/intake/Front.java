@@ -64,6 +64,9 @@ public final class Front extends Handler.Wrapper {
 
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
+        RequestId id = RequestId.of(request.getHeaders());
+        request.setAttribute(RequestId.attribute(), id);
+        id.mark(response.getHeaders());
         String client = clients.of(request);
         request.setAttribute(
                 Client.attribute(),
