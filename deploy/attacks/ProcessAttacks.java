@@ -19,7 +19,7 @@ final class ProcessAttacks {
                 Faults.Fault.ofProcess("process: stopped at work", s -> stopped()),
                 Faults.Fault.ofProcess("process: port taken", s -> taken()),
                 Faults.Fault.ofProcess("process: settings misspelt", s -> misspelt()),
-                Faults.Fault.ofProcess("process: heap too small to live in", s -> starved()),
+                Faults.Fault.ofProcess("process: out of memory", s -> starved()),
                 Faults.Fault.ofProcess("machine: no temporary folder", s -> answersIn("-Djava.io.tmpdir=/nonexistent", Redirect.DISCARD)),
                 Faults.Fault.ofProcess("machine: nowhere to write", s -> answersIn("-Djava.io.tmpdir=/proc", Redirect.DISCARD)),
                 Faults.Fault.ofProcess("machine: disk of the log full", s -> answersIn("-Dx=y", Redirect.to(new File("/dev/full")))));
@@ -75,12 +75,17 @@ final class ProcessAttacks {
 
     /** A process that is out of memory ends, so that its supervisor starts another. */
     private static String starved() throws Exception {
-        Process process = Service.builder(Service.freePort(), Map.of(), List.of("-Xmx8m"), Redirect.DISCARD).start();
+        Process process = Service.builder(
+                        Service.freePort(), Map.of(), List.of("-XX:MaxMetaspaceSize=12m"), Redirect.DISCARD).start();
         if (!process.waitFor(60, TimeUnit.SECONDS)) {
             process.destroyForcibly();
             throw new IllegalStateException("it lived on without memory");
         }
-        return "ended with code " + process.exitValue();
+        // As the virtual machine ends with -XX:+ExitOnOutOfMemoryError.
+        if (process.exitValue() != 3) {
+            throw new IllegalStateException("ended with code " + process.exitValue());
+        }
+        return "ended with code 3";
     }
 
     private static String answersIn(String option, Redirect log) throws Exception {
