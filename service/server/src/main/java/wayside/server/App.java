@@ -2,12 +2,16 @@ package wayside.server;
 
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import java.nio.channels.SelectionKey;
+import java.nio.channels.SocketChannel;
+import org.eclipse.jetty.http.HttpCompliance;
+import org.eclipse.jetty.io.ManagedSelector;
+import org.eclipse.jetty.io.SocketChannelEndPoint;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.handler.GracefulHandler;
-import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -15,10 +19,20 @@ import wayside.server.http.HttpErrors;
 import wayside.server.http.HttpSettings;
 import wayside.server.http.PlainMethod;
 import wayside.server.http.Service;
+import wayside.server.intake.FrontSettings;
+import wayside.server.intake.Pace;
+import wayside.server.intake.WatchedEndPoint;
 
 /** The service, wired by hand. */
 public final class App implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(App.class);
+
+    private static final int MOVERS = 16;
+    private static final int GRACE_MS = 10_000;
+    private static final int UPLOADS_AT_ONCE = 4;
+    /** As RFC 9112 has it, and no lenience that another server on the way might not share. */
+    private static final HttpCompliance HTTP = HttpCompliance.RFC9110.without(
+            "wayside", HttpCompliance.Violation.LF_HEADER_TERMINATION, HttpCompliance.Violation.LF_CHUNK_TERMINATION);
 
     private final Settings settings;
     private final Service service;
@@ -29,8 +43,10 @@ public final class App implements AutoCloseable {
         this.service = new Service(new HttpSettings(
                 settings.allowedOrigins(),
                 settings.maxBodyBytes(),
+                settings.threads(),
                 settings.heavyAtOnce(),
                 settings.heavyWaitMs(),
+                settings.calculationTimeoutMs(),
                 settings.echo()));
         this.javalin = Javalin.create(this::configure);
     }
@@ -56,9 +72,19 @@ public final class App implements AutoCloseable {
     @Override
     public void close() {
         service.ready(false);
+        waitUntilItIsKnown();
         javalin.stop();
         service.close();
         LOG.info("event=stopped");
+    }
+
+    /** Who sends requests here learns from /health/ready that there is no use in it, while they are still answered. */
+    private void waitUntilItIsKnown() {
+        try {
+            Thread.sleep(settings.stopDelayMs());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private void configure(JavalinConfig config) {
@@ -66,27 +92,36 @@ public final class App implements AutoCloseable {
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.http.prefer405over404 = true;
-        config.http.maxRequestSize = settings.maxBodyBytes();
         config.jetty.addConnector(this::connector);
         config.jetty.threadPool = threads();
         config.jetty.modifyHttpConfiguration(http -> {
             http.setSendServerVersion(false);
             http.setSendXPoweredBy(false);
             http.setIdleTimeout(settings.idleTimeoutMs());
+            http.setHttpCompliance(HTTP);
             http.addCustomizer(new PlainMethod());
         });
         config.jetty.modifyServer(this::modify);
         service.register(config);
     }
 
-    private QueuedThreadPool threads() {
-        QueuedThreadPool pool = new QueuedThreadPool(settings.threads(), Math.min(8, settings.threads()));
+    /** They move bytes, and never wait for a client or a calculation. */
+    private static QueuedThreadPool threads() {
+        QueuedThreadPool pool = new QueuedThreadPool(MOVERS, MOVERS / 2);
         pool.setName("http");
         return pool;
     }
 
     private ServerConnector connector(Server server, HttpConfiguration http) {
-        ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http));
+        ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http)) {
+            @Override
+            protected SocketChannelEndPoint newEndPoint(
+                    SocketChannel channel, ManagedSelector selector, SelectionKey key) {
+                WatchedEndPoint endPoint = new WatchedEndPoint(channel, selector, key, getScheduler(), getExecutor());
+                endPoint.setIdleTimeout(getIdleTimeout());
+                return endPoint;
+            }
+        };
         connector.setHost(settings.host().isEmpty() ? null : settings.host());
         connector.setPort(settings.port());
         connector.setIdleTimeout(settings.idleTimeoutMs());
@@ -94,9 +129,23 @@ public final class App implements AutoCloseable {
     }
 
     private void modify(Server server) {
-        // Outermost first: bodies must flow, and a stop lets requests at work finish.
-        server.setHandler(new MinimumDataRateHandler(new GracefulHandler(), settings.minDataRateBytes(), 0));
+        // Outermost first: a stop lets requests at work finish.
+        server.setHandler(new GracefulHandler(service.front(frontSettings())));
         server.setStopTimeout(settings.stopTimeoutMs());
         server.setErrorHandler(new HttpErrors(settings.allowedOrigins()));
+    }
+
+    private FrontSettings frontSettings() {
+        long heap = Runtime.getRuntime().maxMemory();
+        Pace pace = new Pace(GRACE_MS, settings.minDataRateBytes());
+        return new FrontSettings(
+                settings.maxBodyBytes(),
+                Service.maxFormBytes(settings.maxBodyBytes()),
+                heap / 6,
+                heap / 6,
+                UPLOADS_AT_ONCE,
+                pace,
+                pace,
+                settings.trustedProxies());
     }
 }

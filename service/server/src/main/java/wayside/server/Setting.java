@@ -8,15 +8,22 @@ enum Setting {
     HOST("", "address to listen on; empty for all"),
     PORT("8080", "port to listen on; 0 for any that is free"),
     ALLOWED_ORIGINS("*", "origins whose pages may call the service, parted by commas; * for any"),
-    MAX_BODY_BYTES("1048576", "largest request body"),
-    THREADS("64", "most threads that answer requests"),
+    MAX_BODY_BYTES("262144", "largest request body; a typical year beside it may have 3 MiB"),
+    THREADS(
+            Integer.toString(Math.max(4, 2 * Runtime.getRuntime().availableProcessors())),
+            "threads that work on requests; by default two for each core, at least 4"),
     HEAVY_AT_ONCE(
             Integer.toString(Math.max(2, Runtime.getRuntime().availableProcessors())),
-            "most heavy calculations at once; by default the number of cores, at least 2"),
-    HEAVY_WAIT_MS("2000", "longest wait for a place among the heavy ones before 503"),
+            "most long calculations at once; by default the number of cores, at least 2"),
+    HEAVY_WAIT_MS("2000", "longest wait for a place among the long ones; what would wait longer is refused"),
+    CALCULATION_TIMEOUT_MS("20000", "longest that a calculation may take"),
+    TRUSTED_PROXIES("", "addresses of proxies whose X-Forwarded-For says whose a request is, parted by commas"),
     IDLE_TIMEOUT_MS("30000", "a connection silent for so long is closed"),
-    MIN_DATA_RATE_BYTES("500", "slowest sending of a body, bytes a second; 0 for no limit"),
+    MIN_DATA_RATE_BYTES(
+            "4000", "slowest that a body comes or an answer is taken, bytes a second, after 10 s; 0 for no limit"),
+    STOP_DELAY_MS("0", "how long a service that is to stop says that it is not ready before it does"),
     STOP_TIMEOUT_MS("10000", "how long requests at work may take when the service stops"),
+    LOG_FORMAT("text", "text or json"),
     ECHO("false", "true opens POST /echo, which sends its body back, up to ?bytes= of it; for measuring");
 
     /** Begins the name of every setting's variable. */

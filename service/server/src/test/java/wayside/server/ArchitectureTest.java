@@ -21,6 +21,8 @@ class ArchitectureTest {
             .definedBy("wayside.server")
             .layer("http")
             .definedBy("..server.http..")
+            .layer("intake")
+            .definedBy("..server.intake..")
             .layer("mapping")
             .definedBy("..server.mapping..")
             .layer("contract")
@@ -35,6 +37,8 @@ class ArchitectureTest {
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("http")
             .mayOnlyBeAccessedByLayers("app")
+            .whereLayer("intake")
+            .mayOnlyBeAccessedByLayers("http", "app")
             .whereLayer("mapping")
             .mayOnlyBeAccessedByLayers("http")
             .whereLayer("contract")
@@ -42,7 +46,7 @@ class ArchitectureTest {
             .whereLayer("words")
             .mayOnlyBeAccessedByLayers("mapping", "contract")
             .whereLayer("problem")
-            .mayOnlyBeAccessedByLayers("http", "mapping", "contract");
+            .mayOnlyBeAccessedByLayers("http", "intake", "mapping", "contract");
 
     @ArchTest
     static final ArchRule noCircles =

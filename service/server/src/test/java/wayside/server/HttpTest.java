@@ -175,6 +175,8 @@ class HttpTest {
                 "nonsense\r\n\r\n",
                 "POST /v1/energy-budget HTTP/1.1\r\nHost: x\r\nContent-Length: minus\r\n\r\n",
                 "GET / HTTP/1.1\r\n\r\n",
+                "GET /health/live HTTP/1.1\nHost: x\n\n",
+                "POST /v1/energy-budget HTTP/1.1\r\nHost: x\r\nTransfer-Encoding: gzip, chunked\r\n\r\n0\r\n\r\n",
             })
     void blamesTheClientForWhatIsNoHttp(String request) throws IOException {
         assertThat(RawRequest.send(request)).startsWith("HTTP/1.1 4").contains("application/problem+json");

@@ -82,6 +82,8 @@ class ReadmeTest {
                         + switch (setting) {
                             case HOST -> "all";
                             case HEAVY_AT_ONCE -> "cores, at least 2";
+                            case THREADS -> "2 a core, at least 4";
+                            case TRUSTED_PROXIES -> "none";
                             default -> setting.standard().replace("*", "`*`");
                         })
                 .toList();
@@ -90,7 +92,7 @@ class ReadmeTest {
 
     @Test
     void itsTableNamesEveryOperation() {
-        List<String> shown = rows("(POST|GET) /v1/")
+        List<String> shown = rows("(POST|GET) /v1")
                 .flatMap(cells -> Arrays.stream(cells[1].split(", ", -1)))
                 .toList();
         for (var endpoint : Routes.endpoints()) {

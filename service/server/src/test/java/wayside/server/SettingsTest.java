@@ -58,6 +58,14 @@ class SettingsTest {
     }
 
     @Test
+    void refuseBodiesThatTheHeapDoesNotBear() {
+        long most = Math.min(64 << 20, Runtime.getRuntime().maxMemory() / 128);
+        Settings.from(Map.of("WAYSIDE_MAX_BODY_BYTES", Long.toString(most)));
+        assertThatThrownBy(() -> Settings.from(Map.of("WAYSIDE_MAX_BODY_BYTES", Long.toString(most + 1))))
+                .hasMessageEndingWith("it takes a whole number from 1000 to " + most);
+    }
+
+    @Test
     void areAllInThePrintedTable() {
         for (Setting setting : Setting.values()) {
             assertThat(Setting.table()).contains(setting.variable());

@@ -78,6 +78,38 @@ class TypicalYearFormTest {
     }
 
     @Test
+    void faultsOfTheRequestAndOfTheFileAreToldTogether() {
+        post("{\"solarPowerW\": -4}", "no year")
+                .statusCode(422)
+                .body("errors.pointer", hasItem("/solarPowerW"))
+                .body("errors.pointer", hasItem("/typicalYear"));
+    }
+
+    @Test
+    void twoPartsOfOneNameAreRefused() {
+        RunningApp.request()
+                .multiPart("typicalYear", "a.epw", InventedYear.text().getBytes(StandardCharsets.UTF_8))
+                .multiPart("typicalYear", "b.epw", InventedYear.text().getBytes(StandardCharsets.UTF_8))
+                .post("/v1/solar-yield")
+                .then()
+                .statusCode(422)
+                .body("errors[0].detail", containsString("more than one part typicalYear"));
+    }
+
+    @Test
+    void aByteOrderMarkIsReadPastAndUtf16IsNamed() {
+        post("{}", "\uFEFF" + InventedYear.text()).statusCode(200);
+        for (var charset : java.util.List.of(StandardCharsets.UTF_16, StandardCharsets.UTF_16LE)) {
+            RunningApp.request()
+                    .multiPart("typicalYear", "year.epw", InventedYear.text().getBytes(charset))
+                    .post("/v1/solar-yield")
+                    .then()
+                    .statusCode(422)
+                    .body("errors[0].detail", containsString("UTF-16"));
+        }
+    }
+
+    @Test
     void aFormWithoutAYearOrWithAStrangePartIsRefused() {
         RunningApp.request()
                 .multiPart("request", "{}", "application/json")
@@ -113,6 +145,9 @@ class TypicalYearFormTest {
 
     @Test
     void aYearThatIsTooLargeIsRefused() {
+        post("{}", "x".repeat((3 << 20) + 1))
+                .statusCode(413)
+                .body("detail", equalTo("The file typicalYear has more than 3145728 bytes."));
         post("{}", "x".repeat(9 << 20)).statusCode(413);
     }
 

@@ -35,12 +35,16 @@ public final class Contract {
                     + " explain, or no figure stands where one is to be explained.",
             "406",
             NOT_ACCEPTABLE,
+            "408",
+            "The body did not come within the time set.",
             "413",
-            "The body is too large.",
+            "The body is too large; the detail says which limit it met.",
             "415",
             "The body is of a type, or in a content coding, that is not read here.",
             "422",
             "Fields that cannot be used: each with its JSON Pointer, what was received and what is accepted.",
+            "429",
+            "You ask too much at once; Retry-After says when to come again.",
             "503",
             "Too much at once; Retry-After says when to come again.");
 
@@ -132,7 +136,7 @@ public final class Contract {
                 .types(Set.of("string"))
                 .contentMediaType("application/octet-stream")
                 .description(
-                        "A typical year in the open EPW format, at most 8 MiB: 8 header lines, then the 8760 hours of"
+                        "A typical year in the open EPW format, at most 3 MiB: 8 header lines, then the 8760 hours of"
                                 + " a year in order. Place and weather are taken from it.");
         Schema<?> form = new JsonSchema().types(Set.of("object"));
         form.setRequired(List.of("typicalYear"));

@@ -21,7 +21,9 @@ final class ProblemWords {
             "line",
             "Of malformed JSON, from 1.",
             "column",
-            "Of malformed JSON, from 1.");
+            "Of malformed JSON, from 1.",
+            "requestId",
+            "By which the request is found in the log: that of X-Request-Id, if you sent one.");
     private static final Map<String, String> FAULT = Map.of(
             "pointer",
             "JSON Pointer (RFC 6901) of the field.",

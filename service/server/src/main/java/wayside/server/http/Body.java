@@ -1,35 +1,31 @@
 package wayside.server.http;
 
 import io.javalin.http.Context;
-import java.io.IOException;
-import java.io.InputStream;
 import java.util.Collections;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import wayside.server.intake.Front;
 import wayside.server.problem.Problem;
 import wayside.server.problem.ProblemException;
 import wayside.server.problem.ProblemKind;
 
-/** The body of a request: its type, its coding and its size are checked before a byte of it is looked at. */
+/** The body of a request: its type and its coding are checked before a byte of it is looked at; its size was while it came. */
 final class Body {
     private static final String NO_CODING = "identity";
 
     private Body() {}
 
-    /** @throws ProblemException for a type that is not JSON, a content coding, or more bytes than the limit */
-    static byte[] read(Context context, int limitBytes) throws IOException {
+    /** @throws ProblemException for a type that is not JSON, or a content coding */
+    static byte[] read(Context context) {
         requireJson(context.contentType());
         requireNoCoding(context);
-        if (context.req().getContentLengthLong() > limitBytes) {
-            throw tooLarge(limitBytes);
-        }
-        InputStream stream = context.req().getInputStream();
-        byte[] body = stream.readNBytes(limitBytes + 1);
-        if (body.length > limitBytes) {
-            throw tooLarge(limitBytes);
-        }
-        return body;
+        return whole(context);
+    }
+
+    /** As it came in. */
+    static byte[] whole(Context context) {
+        return Front.body(context.req().getAttribute(Front.bodyAttribute()));
     }
 
     private static void requireJson(@Nullable String contentType) {
@@ -63,12 +59,5 @@ final class Body {
 
     private static String shortened(String text) {
         return text.length() > 80 ? text.substring(0, 80) + "…" : text;
-    }
-
-    private static ProblemException tooLarge(int limitBytes) {
-        // What is left of the body is not read: the connection cannot be used again.
-        return new ProblemException(
-                Problem.of(ProblemKind.TOO_LARGE, "The body has more than " + limitBytes + " bytes."),
-                Map.of("Connection", "close"));
     }
 }

@@ -31,7 +31,9 @@ final class Cors {
         }
         if (any || (origin != null && allowedOrigins.contains(origin))) {
             headers.put("Access-Control-Allow-Origin", any ? ANY : origin);
-            headers.put("Access-Control-Expose-Headers", "Retry-After, ETag, Preference-Applied");
+            headers.put(
+                    "Access-Control-Expose-Headers",
+                    "Retry-After, ETag, Preference-Applied, Wayside-Price, X-Request-Id");
         }
         return headers;
     }
@@ -42,7 +44,7 @@ final class Cors {
         if (isPreflight(context.header("Access-Control-Request-Method"))
                 && context.res().getHeader("Access-Control-Allow-Origin") != null) {
             context.header("Access-Control-Allow-Methods", allow);
-            context.header("Access-Control-Allow-Headers", "Content-Type, Accept, Prefer");
+            context.header("Access-Control-Allow-Headers", "Content-Type, Accept, Prefer, X-Request-Id, traceparent");
             context.header("Access-Control-Max-Age", "86400");
         }
     }

@@ -8,6 +8,8 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.handler.ErrorHandler;
 import org.eclipse.jetty.util.Callback;
+import wayside.server.intake.Refusal;
+import wayside.server.intake.RequestId;
 import wayside.server.problem.Problem;
 import wayside.server.problem.ProblemKind;
 
@@ -22,8 +24,14 @@ public final class HttpErrors extends ErrorHandler {
     @Override
     public boolean handle(Request request, Response response, Callback callback) {
         int status = response.getStatus();
-        ProblemKind kind = ProblemKind.ofStatus(status);
-        byte[] body = Json.bytes(Problem.of(kind, HttpStatus.getMessage(status) + "."));
+        Refusal refusal = Refusal.of(request);
+        Problem problem = (refusal != null
+                ? refusal.problem()
+                : Problem.of(ProblemKind.ofStatus(status), HttpStatus.getMessage(status) + "."));
+        Object id = request.getAttribute(RequestId.attribute());
+        byte[] body =
+                Json.bytes(id == null ? problem : problem.of(RequestId.of(id).id()));
+        response.getHeaders().put("X-Content-Type-Options", "nosniff");
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, Json.PROBLEM_TYPE);
         cors.headers(request.getHeaders().get(HttpHeader.ORIGIN)).forEach(response.getHeaders()::put);
         response.write(true, ByteBuffer.wrap(body), callback);

@@ -2,9 +2,22 @@ package wayside.server.http;
 
 import java.util.List;
 
-/** What the handlers need to know of the settings. */
+/**
+ * What the handlers need to know of the settings.
+ *
+ * @param workers threads that work on requests
+ * @param heavyAtOnce most long calculations at once
+ * @param heavyWaitMs longest wait for a place among them
+ * @param calculationMs longest that one may take
+ */
 public record HttpSettings(
-        List<String> allowedOrigins, int maxBodyBytes, int heavyAtOnce, int heavyWaitMs, boolean echo) {
+        List<String> allowedOrigins,
+        int maxBodyBytes,
+        int workers,
+        int heavyAtOnce,
+        int heavyWaitMs,
+        int calculationMs,
+        boolean echo) {
     public HttpSettings {
         allowedOrigins = List.copyOf(allowedOrigins);
     }

@@ -15,9 +15,13 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import wayside.server.intake.FairQueue;
 
 /** Rate, errors and duration of each operation, and the state of the process, for Prometheus. */
 final class Metrics implements AutoCloseable {
+    /** Attribute of a request that was turned away: why. */
+    static final String SHED = "wayside.shed";
+
     private static final String STARTED = "wayside.started";
 
     private record Key(String operation, String method, int status) {}
@@ -26,18 +30,28 @@ final class Metrics implements AutoCloseable {
     private final Map<Key, Timer> timers = new ConcurrentHashMap<>();
     private final AtomicInteger inFlight = new AtomicInteger();
     private final JvmGcMetrics collections = new JvmGcMetrics();
-    private final Counter refused = Counter.builder("wayside.requests.refused")
-            .description("Heavy requests turned away because others were still at work")
-            .register(registry);
 
     Metrics() {
         new JvmMemoryMetrics().bindTo(registry);
         new JvmThreadMetrics().bindTo(registry);
         new ProcessorMetrics().bindTo(registry);
         collections.bindTo(registry);
+        Gauge.builder("wayside.heap.left", Metrics::heapLeftBytes)
+                .description("Of the largest heap, what is not taken")
+                .baseUnit("bytes")
+                .register(registry);
+        Gauge.builder("wayside.build.info", () -> 1)
+                .description("Which engine runs")
+                .tag("version", Version.text())
+                .register(registry);
         Gauge.builder("wayside.requests.active", inFlight, AtomicInteger::get)
                 .description("Requests at work")
                 .register(registry);
+    }
+
+    private static double heapLeftBytes() {
+        Runtime runtime = Runtime.getRuntime();
+        return runtime.maxMemory() - runtime.totalMemory() + (double) runtime.freeMemory();
     }
 
     void begin(Context context) {
@@ -53,13 +67,33 @@ final class Metrics implements AutoCloseable {
         }
         inFlight.decrementAndGet();
         long nanos = System.nanoTime() - started;
-        timers.computeIfAbsent(new Key(operation, method(context), context.statusCode()), this::timer)
+        timers.computeIfAbsent(new Key(operation, method(context.req().getMethod()), context.statusCode()), this::timer)
                 .record(nanos, TimeUnit.NANOSECONDS);
         return nanos;
     }
 
-    void countRefusal() {
-        refused.increment();
+    /** @param reason one of a few words */
+    void countShed(String reason) {
+        Counter.builder("wayside.requests.shed")
+                .description("Requests that got no further, by why")
+                .tag("reason", reason)
+                .register(registry)
+                .increment();
+    }
+
+    void waited(String queue, long nanos) {
+        Timer.builder("wayside.queue.wait")
+                .description("How long work waited for a thread")
+                .tag("queue", queue)
+                .register(registry)
+                .record(nanos, TimeUnit.NANOSECONDS);
+    }
+
+    void watch(String name, FairQueue queue) {
+        Gauge.builder("wayside.queue.length", queue, FairQueue::length)
+                .description("Requests that wait for a thread")
+                .tag("queue", name)
+                .register(registry);
     }
 
     void scrape(Context context) {
@@ -83,10 +117,9 @@ final class Metrics implements AutoCloseable {
     }
 
     /** Methods are a closed list, or a client could make as many series, and write as many words, as it likes. */
-    static String method(Context context) {
-        return switch (context.req().getMethod()) {
-            case "GET", "POST", "HEAD", "OPTIONS", "PUT", "DELETE", "PATCH" ->
-                context.req().getMethod();
+    static String method(String method) {
+        return switch (method) {
+            case "GET", "POST", "HEAD", "OPTIONS", "PUT", "DELETE", "PATCH" -> method;
             default -> "other";
         };
     }

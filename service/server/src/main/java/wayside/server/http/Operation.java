@@ -3,6 +3,7 @@ package wayside.server.http;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import wayside.server.contract.Endpoint;
 import wayside.server.mapping.Figures;
@@ -12,7 +13,7 @@ import wayside.server.mapping.Figures;
  *
  * @param <Q> request record
  * @param <A> response record
- * @param heavy whether it may take the cores for long, and so has its own limit of requests at once
+ * @param price of a request: how long it is likely to take [ms of one core]
  * @param yearForm the other way to ask it, with a typical year, if there is one
  */
 record Operation<Q extends Record, A extends Record>(
@@ -20,7 +21,7 @@ record Operation<Q extends Record, A extends Record>(
         Class<Q> request,
         Class<A> response,
         BiFunction<Q, Figures, A> calculation,
-        boolean heavy,
+        ToDoubleFunction<Q> price,
         @Nullable YearForm<?, A> yearForm) {
 
     /**
@@ -43,17 +44,23 @@ record Operation<Q extends Record, A extends Record>(
                 new Endpoint("POST", "/v1/" + id, id, summary, description, request, null, response, List.of());
         Function<Q, R> asked = read.andThen(answer);
         return new Operation<>(
-                endpoint, request, response, (body, figures) -> write.apply(asked.apply(body), figures), false, null);
+                endpoint,
+                request,
+                response,
+                (body, figures) -> write.apply(asked.apply(body), figures),
+                body -> Price.LIGHT,
+                null);
     }
 
-    /** The same, for work that is long enough to need a limit of requests at once. */
-    Operation<Q, A> asHeavy() {
-        return new Operation<>(endpoint, request, response, calculation, true, yearForm);
+    /** The same, where a request may take long: what it is likely to take says who waits for whom. */
+    Operation<Q, A> pricedBy(ToDoubleFunction<Q> newPrice) {
+        return new Operation<>(endpoint, request, response, calculation, newPrice, yearForm);
     }
 
     /** The same, which may also be asked with a typical year. */
-    <F extends Record> Operation<Q, A> withYear(Class<F> form, YearForm.Calculation<F, A> ofYear) {
+    <F extends Record> Operation<Q, A> withYear(
+            Class<F> form, ToDoubleFunction<F> ofForm, YearForm.Calculation<F, A> ofYear) {
         return new Operation<>(
-                endpoint.withForm(form), request, response, calculation, heavy, new YearForm<>(form, ofYear));
+                endpoint.withForm(form), request, response, calculation, price, new YearForm<>(form, ofForm, ofYear));
     }
 }

@@ -4,10 +4,13 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.MethodNotAllowedResponse;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
 import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.io.EofException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import wayside.server.intake.RequestId;
 import wayside.server.problem.Problem;
 import wayside.server.problem.ProblemException;
 import wayside.server.problem.ProblemKind;
@@ -17,6 +20,23 @@ final class Problems {
     private static final Logger LOG = LoggerFactory.getLogger(Problems.class);
 
     private Problems() {}
+
+    /** What is told when memory is short, made beforehand: then is no time to make it. */
+    private static final byte[] SHORT_OF_MEMORY =
+            Json.bytes(Problem.of(ProblemKind.INTERNAL, "The service could not finish this; the mistake is ours."));
+
+    /** Answers even what Javalin leaves without a word: an {@link Error}. */
+    static void lastResort(HttpServletResponse response, Error error) {
+        LOG.error("Unexpected failure: {}", error.getClass().getName());
+        response.setStatus(ProblemKind.INTERNAL.status());
+        response.setContentType(Json.PROBLEM_TYPE);
+        try {
+            response.getOutputStream().write(SHORT_OF_MEMORY);
+        } catch (IOException e) {
+            // The client is gone.
+            LOG.debug("No answer could be written");
+        }
+    }
 
     static void register(RoutesConfig routes) {
         routes.exception(ProblemException.class, (e, context) -> {
@@ -46,7 +66,10 @@ final class Problems {
     }
 
     static void write(Context context, Problem problem) {
-        context.status(problem.status()).contentType(Json.PROBLEM_TYPE).result(Json.bytes(problem));
+        context.status(problem.status())
+                .contentType(Json.PROBLEM_TYPE)
+                .result(Json.bytes(problem.of(RequestId.of(context.req().getAttribute(RequestId.attribute()))
+                        .id())));
     }
 
     private static void standard(HttpResponseException e, Context context) {

@@ -14,6 +14,7 @@ import wayside.server.api.RecommendationRequest;
 import wayside.server.api.RecommendationResponse;
 import wayside.server.api.ReferenceList;
 import wayside.server.api.ReferenceTableView;
+import wayside.server.api.ServiceView;
 import wayside.server.api.SolarYieldOfYearRequest;
 import wayside.server.api.SolarYieldRequest;
 import wayside.server.api.SolarYieldResponse;
@@ -63,25 +64,38 @@ public final class Routes {
             ReferenceTableView.class,
             List.of("folder", "table"));
 
+    static final Endpoint SERVICE = new Endpoint(
+            "GET",
+            "/v1",
+            "service",
+            "What answers here",
+            "Says which engine runs, and where its contract is.",
+            null,
+            null,
+            ServiceView.class,
+            List.of());
+
     private static final List<Operation<?, ?>> OPERATIONS = List.of(
             Operation.of(
-                    "energy-budget",
-                    "What a usual day takes out of the battery",
-                    "Adds up the loads, the standby draw and the inverter's losses of a day.",
-                    EnergyBudgetRequest.class,
-                    EnergyBudgetResponse.class,
-                    EnergyBudgetReader::read,
-                    EnergyBudgetSizer::size,
-                    EnergyBudgetWriter::write),
+                            "energy-budget",
+                            "What a usual day takes out of the battery",
+                            "Adds up the loads, the standby draw and the inverter's losses of a day.",
+                            EnergyBudgetRequest.class,
+                            EnergyBudgetResponse.class,
+                            EnergyBudgetReader::read,
+                            EnergyBudgetSizer::size,
+                            EnergyBudgetWriter::write)
+                    .pricedBy(Price::of),
             Operation.of(
-                    "circuits",
-                    "Conductors and fuses",
-                    "Sizes the conductor and the fuse of each circuit by a named rule set.",
-                    CircuitsRequest.class,
-                    CircuitsResponse.class,
-                    CircuitsReader::read,
-                    CircuitSizer::size,
-                    CircuitsWriter::write),
+                            "circuits",
+                            "Conductors and fuses",
+                            "Sizes the conductor and the fuse of each circuit by a named rule set.",
+                            CircuitsRequest.class,
+                            CircuitsResponse.class,
+                            CircuitsReader::read,
+                            CircuitSizer::size,
+                            CircuitsWriter::write)
+                    .pricedBy(Price::of),
             Operation.of(
                             "solar-yield",
                             "What an array brings, month by month",
@@ -91,7 +105,7 @@ public final class Routes {
                             SolarYieldReader::read,
                             SolarYieldSizer::size,
                             SolarYieldWriter::write)
-                    .withYear(SolarYieldOfYearRequest.class, Routes::solarYieldOfYear),
+                    .withYear(SolarYieldOfYearRequest.class, request -> Price.LIGHT, Routes::solarYieldOfYear),
             Operation.of(
                             "recommendation",
                             "A whole system for a list of loads and a trip",
@@ -102,7 +116,7 @@ public final class Routes {
                             RecommendationReader::read,
                             SystemSizer::size,
                             RecommendationWriter::write)
-                    .asHeavy(),
+                    .pricedBy(Price::of),
             Operation.of(
                     "recharge-time",
                     "How long a battery takes to fill",
@@ -122,8 +136,8 @@ public final class Routes {
                             EnduranceReader::read,
                             EnduranceSimulator::simulate,
                             EnduranceWriter::write)
-                    .asHeavy()
-                    .withYear(EnduranceRequest.class, Routes::enduranceOfYear));
+                    .pricedBy(Price::of)
+                    .withYear(EnduranceRequest.class, Price::of, Routes::enduranceOfYear));
 
     private Routes() {}
 
@@ -145,7 +159,7 @@ public final class Routes {
     public static List<Endpoint> endpoints() {
         return Stream.concat(
                         OPERATIONS.stream().<Endpoint>map(Operation::endpoint),
-                        Stream.of(REFERENCE_LIST, REFERENCE_TABLE))
+                        Stream.of(REFERENCE_LIST, REFERENCE_TABLE, SERVICE))
                 .toList();
     }
 }

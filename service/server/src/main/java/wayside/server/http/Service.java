@@ -12,9 +12,15 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicBoolean;
+import org.eclipse.jetty.server.Request;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import wayside.server.api.ServiceView;
 import wayside.server.contract.Endpoint;
+import wayside.server.intake.FairQueue;
+import wayside.server.intake.Front;
+import wayside.server.intake.FrontSettings;
+import wayside.server.intake.RequestId;
 import wayside.server.mapping.RequestReader;
 import wayside.server.problem.ProblemKind;
 
@@ -22,17 +28,43 @@ import wayside.server.problem.ProblemKind;
 public final class Service implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger("wayside.request");
 
+    private static final int REQUESTS_WAITING = 1_000;
+    private static final int HEAVY_WAITING = 16;
+
     private final HttpSettings settings;
     private final Metrics metrics = new Metrics();
     /** Made beside the rest: the validator looks at many classes, and the start does not wait for it. */
     private final CompletableFuture<RequestReader> reader = CompletableFuture.supplyAsync(RequestReader::new);
 
+    private final FairQueue requests;
+    private final FairQueue heavy;
     private final AtomicBoolean ready = new AtomicBoolean();
     private final Map<String, String> operationByPath = new LinkedHashMap<>();
     private final Map<String, Set<String>> methodsByPath = new LinkedHashMap<>();
 
     public Service(HttpSettings settings) {
         this.settings = settings;
+        requests = new FairQueue("requests", settings.workers(), REQUESTS_WAITING, 5_000, 5, metrics::waited).start();
+        heavy = new FairQueue(
+                        "long",
+                        settings.heavyAtOnce(),
+                        HEAVY_WAITING * settings.heavyAtOnce(),
+                        settings.heavyWaitMs(),
+                        1,
+                        metrics::waited)
+                .start();
+        metrics.watch("requests", requests);
+        metrics.watch("long", heavy);
+    }
+
+    /** The way in and out, which is told what it needs to know and gets requests to the handlers. */
+    public Front front(FrontSettings front) {
+        return new Front(front, requests, this::logRefusal);
+    }
+
+    /** Largest form: a typical year, a request, and what parts them. */
+    public static long maxFormBytes(int maxBodyBytes) {
+        return FormBody.YEAR_LIMIT_BYTES + maxBodyBytes + 16L * 1024;
     }
 
     /** Whether the service takes requests: said by {@code /health/ready}. */
@@ -52,6 +84,7 @@ public final class Service implements AutoCloseable {
         });
         config.requestLogger.http((context, ms) -> log(context));
         Problems.register(config.routes);
+        config.router.javaLangErrorHandler(Problems::lastResort);
         operations(config);
         reference(config);
         pages(config);
@@ -61,12 +94,12 @@ public final class Service implements AutoCloseable {
     }
 
     private void operations(JavalinConfig config) {
-        Gate gate = new Gate(settings.heavyAtOnce(), settings.heavyWaitMs(), metrics::countRefusal);
+        Calculations calculations = new Calculations(heavy, settings.calculationMs());
         for (Operation<?, ?> operation : Routes.operations()) {
             post(
                     config,
                     operation.endpoint(),
-                    new OperationHandler<>(operation, reader, settings.maxBodyBytes(), gate));
+                    new OperationHandler<>(operation, reader, settings.maxBodyBytes(), calculations));
         }
     }
 
@@ -97,6 +130,7 @@ public final class Service implements AutoCloseable {
         folder(config, pages, "/demo", "demo", "/widget/demo/");
         get(config, "/wayside.js", "widget", context -> pages.send(context, "/widget/wayside.js"));
         get(config, "/problems/{kind}", "docs", context -> explain(context, context.pathParam("kind")));
+        get(config, Routes.SERVICE.path(), Routes.SERVICE.id(), Service::tell);
         get(config, "/", "demo", context -> redirect(context, "/demo/"));
     }
 
@@ -104,6 +138,14 @@ public final class Service implements AutoCloseable {
         boolean known =
                 Arrays.stream(ProblemKind.values()).anyMatch(kind -> kind.code().equals(code));
         redirect(context, "/docs/#" + (known ? code : "problems"));
+    }
+
+    private static void tell(Context context) {
+        Query.refuse(context);
+        Accepts.require(context.header("Accept"), Json.TYPE);
+        context.header("Cache-Control", "no-cache")
+                .contentType(Json.TYPE)
+                .result(Json.bytes(Json.writer(ServiceView.class), new ServiceView(Version.text(), "/openapi.json")));
     }
 
     private static void redirect(Context context, String location) {
@@ -134,7 +176,7 @@ public final class Service implements AutoCloseable {
 
     /** Sends the body back, again and again up to {@code ?bytes=}: an answer of a given size that costs no thought. */
     private void echo(Context context) throws IOException {
-        byte[] body = Body.read(context, settings.maxBodyBytes());
+        byte[] body = Body.read(context);
         String wanted = context.queryParam("bytes");
         int size = wanted != null && wanted.matches("[0-9]{1,7}") ? Integer.parseInt(wanted) : body.length;
         byte[] answer = Arrays.copyOf(body, body.length == 0 ? 0 : size);
@@ -176,18 +218,41 @@ public final class Service implements AutoCloseable {
         var matched = context.endpoints().lastHttpEndpoint();
         String operation = matched == null ? "none" : operationByPath.getOrDefault(matched.path, "none");
         long nanos = metrics.end(context, operation);
+        String shed = context.attribute(Metrics.SHED);
+        if (shed != null) {
+            metrics.countShed(shed);
+        }
+        RequestId id = RequestId.of(context.req().getAttribute(RequestId.attribute()));
+        boolean gone = context.attribute(Calculations.GONE) != null;
         if (LOG.isInfoEnabled()) {
             LOG.info(
-                    "operation={} method={} status={} ms={}",
+                    "operation={} method={} status={} ms={} id={} trace={}",
                     operation,
-                    Metrics.method(context),
-                    context.statusCode(),
-                    String.format(Locale.ROOT, "%.1f", nanos / 1e6));
+                    Metrics.method(context.req().getMethod()),
+                    gone ? "gone" : context.statusCode(),
+                    String.format(Locale.ROOT, "%.1f", nanos / 1e6),
+                    id.id(),
+                    id.traceId());
         }
+    }
+
+    private void logRefusal(Request request, int status, String reason, long nanos) {
+        metrics.countShed(reason);
+        RequestId id = RequestId.of(request.getAttribute(RequestId.attribute()));
+        LOG.info(
+                "operation=none method={} status={} shed={} ms={} id={} trace={}",
+                Metrics.method(request.getMethod()),
+                status,
+                reason,
+                String.format(Locale.ROOT, "%.1f", nanos / 1e6),
+                id.id(),
+                id.traceId());
     }
 
     @Override
     public void close() {
+        requests.close();
+        heavy.close();
         metrics.close();
     }
 }

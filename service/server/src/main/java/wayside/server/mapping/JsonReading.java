@@ -13,15 +13,22 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import org.jspecify.annotations.Nullable;
 import wayside.server.problem.Fault;
 import wayside.server.problem.Faults;
 import wayside.server.problem.Problem;
 import wayside.server.problem.ProblemException;
 import wayside.server.problem.ProblemKind;
 
-/** Reads a body into a tree, strictly: well-formed, not too deep, no name twice in an object. */
+/**
+ * Reads a body into a tree, strictly: well-formed, not too deep, no name twice in an object. What a request of this shape
+ * can't use is read past and only counted, so that a tree stays small whatever comes.
+ */
 final class JsonReading {
     private static final int DEPTH = 32;
+    /** Of an object that isn't known here: more of its names help nobody. */
+    private static final int MOST_NAMES = Faults.LISTED;
+
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
@@ -42,13 +49,13 @@ final class JsonReading {
     }
 
     /** @throws ProblemException for a body that is not JSON, with line and column */
-    static JsonNode read(byte[] body, Faults faults) {
+    static JsonNode read(byte[] body, Class<?> type, Faults faults) {
         if (body.length == 0) {
             throw new ProblemException(
                     Problem.at(ProblemKind.MALFORMED_JSON, "The body is empty; send a JSON object.", 1, 1));
         }
         try (JsonParser parser = FACTORY.createParser(body)) {
-            return new JsonReading(parser, faults).whole();
+            return new JsonReading(parser, faults).whole(RecordShape.of(type));
         } catch (StreamConstraintsException e) {
             throw malformed(limit(e.getOriginalMessage()), e.getLocation());
         } catch (JsonEOFException e) {
@@ -61,21 +68,22 @@ final class JsonReading {
         }
     }
 
-    private JsonNode whole() throws IOException {
+    private JsonNode whole(RecordShape shape) throws IOException {
         if (parser.nextToken() == null) {
             throw malformed("The body is empty; send a JSON object.", parser.currentLocation());
         }
-        JsonNode root = value("");
+        JsonNode root = parser.currentToken() == JsonToken.START_OBJECT ? object("", shape) : value("", null);
         if (parser.nextToken() != null) {
             throw malformed("Something follows after the end of the JSON value.", parser.currentTokenLocation());
         }
         return root;
     }
 
-    private JsonNode value(String pointer) throws IOException {
+    /** @param field that the value is of; null for one that is not known */
+    private JsonNode value(String pointer, @Nullable FieldShape field) throws IOException {
         return switch (parser.currentToken()) {
-            case START_OBJECT -> object(pointer);
-            case START_ARRAY -> array(pointer);
+            case START_OBJECT -> object(pointer, shapeOf(field));
+            case START_ARRAY -> array(pointer, field);
             case VALUE_STRING -> NODES.textNode(parser.getText());
             case VALUE_NUMBER_INT -> integer();
             case VALUE_NUMBER_FLOAT -> NODES.numberNode(parser.getDoubleValue());
@@ -83,6 +91,10 @@ final class JsonReading {
             case VALUE_FALSE -> NODES.booleanNode(false);
             default -> NODES.nullNode();
         };
+    }
+
+    private static @Nullable RecordShape shapeOf(@Nullable FieldShape field) {
+        return field != null && field.kind() == FieldKind.OBJECT ? RecordShape.of(field.type()) : null;
     }
 
     private JsonNode integer() throws IOException {
@@ -93,36 +105,54 @@ final class JsonReading {
         };
     }
 
-    private ObjectNode object(String pointer) throws IOException {
+    private ObjectNode object(String pointer, @Nullable RecordShape shape) throws IOException {
         ObjectNode object = NODES.objectNode();
+        int unknown = 0;
         String name;
         while ((name = parser.nextFieldName()) != null) {
             parser.nextToken();
-            String child = pointer + "/" + Pointers.escape(name);
-            JsonNode value = value(child);
-            if (object.replace(name, value) != null) {
-                faults.add(
-                        child,
-                        () -> new Fault(
-                                child,
-                                "This name stands more than once in its object.",
-                                Received.text(value),
-                                "each name once",
-                                null));
+            FieldShape field = shape == null ? null : shape.fields().get(name);
+            if (field == null && ++unknown > MOST_NAMES) {
+                parser.skipChildren();
+                faults.countOnly(shape == null ? 0 : 1);
+            } else {
+                put(object, pointer + "/" + Pointers.escape(name), name, field);
             }
         }
         return object;
     }
 
-    private ArrayNode array(String pointer) throws IOException {
-        ArrayNode array = NODES.arrayNode();
-        while (parser.nextToken() != JsonToken.END_ARRAY) {
-            array.add(value(pointer + "/" + array.size()));
+    private void put(ObjectNode object, String pointer, String name, @Nullable FieldShape field) throws IOException {
+        JsonNode value = value(pointer, field);
+        if (object.replace(name, value) != null) {
+            faults.add(
+                    pointer,
+                    () -> new Fault(
+                            pointer,
+                            "This name stands more than once in its object.",
+                            Received.text(value),
+                            "each name once",
+                            null));
         }
-        return array;
     }
 
-    private static ProblemException malformed(String detail, @org.jspecify.annotations.Nullable JsonLocation where) {
+    private ArrayNode array(String pointer, @Nullable FieldShape field) throws IOException {
+        FieldShape element = field == null ? null : field.element();
+        int longest = element == null || field == null ? 0 : field.longest();
+        ArrayNode array = NODES.arrayNode();
+        int size = 0;
+        while (parser.nextToken() != JsonToken.END_ARRAY) {
+            if (size < longest) {
+                array.add(value(pointer + "/" + size, element));
+            } else {
+                parser.skipChildren();
+            }
+            size++;
+        }
+        return size > longest ? new UnreadList(size) : array;
+    }
+
+    private static ProblemException malformed(String detail, @Nullable JsonLocation where) {
         int line = where == null ? 1 : Math.max(1, where.getLineNr());
         int column = where == null ? 1 : Math.max(1, where.getColumnNr());
         return new ProblemException(Problem.at(

@@ -1,8 +1,10 @@
 package wayside.server.mapping;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
 import wayside.server.api.rule.WithYear;
 import wayside.server.api.rule.WithoutYear;
+import wayside.server.problem.Fault;
 import wayside.server.problem.Faults;
 import wayside.server.problem.Problem;
 import wayside.server.problem.ProblemException;
@@ -17,21 +19,23 @@ public final class RequestReader {
      * @throws ProblemException for malformed JSON, or with every bad field at once
      */
     public <Q extends Record> Q read(byte[] body, Class<Q> type) {
-        return read(body, type, WithoutYear.class);
+        return read(body, type, WithoutYear.class, List.of());
     }
 
     /**
      * Reads a request that a typical year comes with.
      *
+     * @param besides what is wrong with the rest of what came
      * @throws ProblemException for malformed JSON, or with every bad field at once
      */
-    public <Q extends Record> Q readWithYear(byte[] body, Class<Q> type) {
-        return read(body, type, WithYear.class);
+    public <Q extends Record> Q readWithYear(byte[] body, Class<Q> type, List<Fault> besides) {
+        return read(body, type, WithYear.class, besides);
     }
 
-    private <Q extends Record> Q read(byte[] body, Class<Q> type, Class<?> group) {
+    private <Q extends Record> Q read(byte[] body, Class<Q> type, Class<?> group, List<Fault> besides) {
         Faults faults = new Faults();
-        JsonNode tree = JsonReading.read(body, faults);
+        besides.forEach(fault -> faults.add(fault.pointer(), () -> fault));
+        JsonNode tree = JsonReading.read(body, type, faults);
         Object request = new RecordBinder(faults, type).request(tree, type);
         if (request != null) {
             rules.check(request, group, tree, faults);

@@ -27,6 +27,11 @@ public final class Faults {
         }
     }
 
+    /** Counts faults that are not looked at. */
+    public void countOnly(int more) {
+        count += more;
+    }
+
     /** Notes a field that an unknown name was probably meant to be: whatever else is said of it would be noise. */
     public void suspect(String pointer) {
         suspected.add(pointer);

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param moreErrors how many there are beyond those listed
  * @param line of malformed JSON, from 1
  * @param column of malformed JSON, from 1
+ * @param requestId by which the request is found in the log
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Problem(
@@ -24,15 +25,21 @@ public record Problem(
         @Nullable List<Fault> errors,
         @Nullable Integer moreErrors,
         @Nullable Integer line,
-        @Nullable Integer column) {
+        @Nullable Integer column,
+        @Nullable String requestId) {
+
+    /** The same, of a request. */
+    public Problem of(String id) {
+        return new Problem(type, title, status, detail, errors, moreErrors, line, column, id);
+    }
 
     public static Problem of(ProblemKind kind, String detail) {
-        return new Problem(kind.type(), kind.title(), kind.status(), detail, null, null, null, null);
+        return new Problem(kind.type(), kind.title(), kind.status(), detail, null, null, null, null, null);
     }
 
     /** Malformed JSON at a place. */
     public static Problem at(ProblemKind kind, String detail, int line, int column) {
-        return new Problem(kind.type(), kind.title(), kind.status(), detail, null, null, line, column);
+        return new Problem(kind.type(), kind.title(), kind.status(), detail, null, null, line, column, null);
     }
 
     public static Problem of(Faults faults) {
@@ -42,6 +49,14 @@ public record Problem(
                 ? "One field needs a change; see errors."
                 : faults.count() + " fields need a change; see errors.";
         return new Problem(
-                kind.type(), kind.title(), kind.status(), detail, faults.listed(), more == 0 ? null : more, null, null);
+                kind.type(),
+                kind.title(),
+                kind.status(),
+                detail,
+                faults.listed(),
+                more == 0 ? null : more,
+                null,
+                null,
+                null);
     }
 }

@@ -14,6 +14,7 @@ public enum ProblemKind {
     URI_TOO_LONG(414, "The address is too long"),
     UNSUPPORTED_MEDIA_TYPE(415, "The body has a type or a coding that is not read here"),
     INVALID_FIELDS(422, "The request has fields that cannot be used"),
+    TOO_MANY_REQUESTS(429, "You ask too much at once"),
     HEADERS_TOO_LARGE(431, "The header fields are too large"),
     INTERNAL(500, "The service made a mistake"),
     BUSY(503, "The service is busy");

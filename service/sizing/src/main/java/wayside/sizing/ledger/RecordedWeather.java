@@ -1,6 +1,7 @@
 package wayside.sizing.ledger;
 
 import java.util.stream.IntStream;
+import wayside.sizing.brief.Wanted;
 
 /** Weather that was drawn once and is met by many systems, so that they differ by themselves and not by luck. */
 public final class RecordedWeather implements Weather {
@@ -17,8 +18,10 @@ public final class RecordedWeather implements Weather {
 
     /** The first runs of a weather: as many as wanted, or as fit into about 25 MB. */
     public static RecordedWeather of(Weather weather, int runs) {
+        Wanted wanted = Wanted.here();
         RunWeather[] recorded = new RunWeather[runs(weather, runs)];
         IntStream.range(0, recorded.length).parallel().forEach(run -> {
+            wanted.check();
             RunWeather drawn = new RunWeather(weather.hours());
             weather.fill(run, drawn);
             recorded[run] = drawn;

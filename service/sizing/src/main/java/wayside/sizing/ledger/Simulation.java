@@ -2,6 +2,7 @@ package wayside.sizing.ledger;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import wayside.sizing.brief.Wanted;
 
 /** Simulates a trip many times. Runs are dealt out in fixed blocks; threads only decide who simulates which. */
 public final class Simulation {
@@ -11,11 +12,12 @@ public final class Simulation {
 
     /** All runs, with the track of the state of charge. */
     public static Outcome simulate(Ledger ledger, Weather weather, int runs) {
+        Wanted wanted = Wanted.here();
         StateBands bands = new StateBands(runs, weather.hours());
         StateBands warmth = new StateBands(runs, weather.hours());
         List<Totals> blocks = IntStream.range(0, blocks(runs))
                 .parallel()
-                .mapToObj(block -> simulateBlock(ledger, weather, block, runs, bands, warmth))
+                .mapToObj(block -> simulateBlock(ledger, weather, block, runs, bands, warmth, wanted))
                 .toList();
         Totals all = new Totals();
         blocks.forEach(all::add);
@@ -23,7 +25,8 @@ public final class Simulation {
     }
 
     private static Totals simulateBlock(
-            Ledger ledger, Weather weather, int block, int runs, StateBands bands, StateBands warmth) {
+            Ledger ledger, Weather weather, int block, int runs, StateBands bands, StateBands warmth, Wanted wanted) {
+        wanted.check();
         RunBuffers buffers = new RunBuffers(ledger, weather);
         Totals totals = new Totals();
         for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
@@ -41,13 +44,15 @@ public final class Simulation {
      * @param weather the same for every system that is to be compared
      */
     public static int flatRuns(Ledger ledger, Weather weather, int runs) {
+        Wanted wanted = Wanted.here();
         return IntStream.range(0, blocks(runs))
                 .parallel()
-                .map(block -> flatOfBlock(ledger, weather, block, runs))
+                .map(block -> flatOfBlock(ledger, weather, block, runs, wanted))
                 .sum();
     }
 
-    private static int flatOfBlock(Ledger ledger, Weather weather, int block, int runs) {
+    private static int flatOfBlock(Ledger ledger, Weather weather, int block, int runs, Wanted wanted) {
+        wanted.check();
         RunBuffers buffers = new RunBuffers(ledger, weather);
         int flat = 0;
         for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
@@ -60,15 +65,17 @@ public final class Simulation {
      * When each run first leaves an essential load short: the hour of the trip, from 0, or the trip's length if never. Sorted.
      */
     public static int[] firstFlatHours(Ledger ledger, Weather weather, int runs) {
+        Wanted wanted = Wanted.here();
         return IntStream.range(0, blocks(runs))
                 .parallel()
-                .mapToObj(block -> firstFlatOfBlock(ledger, weather, block, runs))
+                .mapToObj(block -> firstFlatOfBlock(ledger, weather, block, runs, wanted))
                 .flatMapToInt(IntStream::of)
                 .sorted()
                 .toArray();
     }
 
-    private static int[] firstFlatOfBlock(Ledger ledger, Weather weather, int block, int runs) {
+    private static int[] firstFlatOfBlock(Ledger ledger, Weather weather, int block, int runs, Wanted wanted) {
+        wanted.check();
         RunBuffers buffers = new RunBuffers(ledger, weather);
         int first = block * BLOCK;
         int[] hours = new int[Math.min(runs, first + BLOCK) - first];
