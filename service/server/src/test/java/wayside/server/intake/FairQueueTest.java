@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.CountDownLatch;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -43,8 +45,7 @@ class FairQueueTest {
         for (int i = 0; i < ROOM / 2; i++) {
             assertThat(offer("rude", 1)).isNull();
         }
-        Refusal refusal = offer("rude", 1);
-        assertThat(refusal).isNotNull();
+        Refusal refusal = Objects.requireNonNull(offer("rude", 1));
         assertThat(refusal.problem().status()).isEqualTo(429);
         assertThat(refusal.headers()).containsEntry("Retry-After", "1");
         assertThat(offer("polite", 1)).isNull();
@@ -54,13 +55,12 @@ class FairQueueTest {
     void whatWouldWaitTooLongIsRefusedAndTheWaitFollowsTheQueue() {
         FairQueue slow = new FairQueue("test", 1, 100, 1_000, 1, (name, nanos) -> {});
         assertThat(slow.offer("a", 4_000, "tests", () -> {})).isNull();
-        Refusal refusal = slow.offer("b", 4_500, "tests", () -> {});
-        assertThat(refusal).isNotNull();
+        Refusal refusal = Objects.requireNonNull(slow.offer("b", 4_500, "tests", () -> {}));
         assertThat(refusal.problem().status()).isEqualTo(503);
         assertThat(refusal.headers()).containsEntry("Retry-After", "4");
     }
 
-    private @org.jspecify.annotations.Nullable Refusal offer(String client, double price) {
+    private @Nullable Refusal offer(String client, double price) {
         return queue.offer(client, price, "tests", () -> order.add(client));
     }
 
