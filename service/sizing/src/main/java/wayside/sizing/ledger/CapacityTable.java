@@ -1,7 +1,10 @@
 package wayside.sizing.ledger;
 
 import java.util.Arrays;
-import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.storage.TemperatureCapacity;
 
@@ -12,8 +15,8 @@ import wayside.sizing.storage.TemperatureCapacity;
 final class CapacityTable {
     private static final int COLDEST_C = -80;
     private static final int WARMEST_C = 80;
-    private static final List<CapacityTable> TABLES =
-            Arrays.stream(Chemistry.values()).map(CapacityTable::new).toList();
+    private static final Map<Chemistry, CapacityTable> TABLES =
+            Arrays.stream(Chemistry.values()).collect(Collectors.toMap(Function.identity(), CapacityTable::new));
 
     private final double[] shares = new double[2 * (WARMEST_C - COLDEST_C) + 1];
 
@@ -24,7 +27,7 @@ final class CapacityTable {
     }
 
     static CapacityTable of(Chemistry chemistry) {
-        return TABLES.get(chemistry.ordinal());
+        return Objects.requireNonNull(TABLES.get(chemistry));
     }
 
     /** Share of the rated capacity; held at both ends. */
