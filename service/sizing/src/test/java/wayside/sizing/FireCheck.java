@@ -19,6 +19,10 @@ final class FireCheck {
     static final String STRING = "string of modules";
     static final String ARRAY = "array to charge controller";
     static final String MAIN = "battery main";
+    static final String DISTRIBUTION = "distribution";
+
+    /** Less than any fuse breaks; converters of the trade limit to little more than their rating (from memory). */
+    private static final double CONVERTER_SHORT_A = 100;
 
     private static final double JOINT_OHM = 0.00005;
     private static final double MODULE_OPEN_V = 22;
@@ -54,8 +58,14 @@ final class FireCheck {
         return switch (name) {
             case VEHICLE_SIDE -> 15.5 * design.vehicleV() / 12;
             case ARRAY, STRING -> coldOpenV();
+            case DISTRIBUTION -> isConverted() ? 13.8 : bankHighestV();
             default -> bankHighestV();
         };
+    }
+
+    /** Whether a converter stands between the bus and the loads: it limits its own current. */
+    private boolean isConverted() {
+        return design.cables().stream().anyMatch(cable -> cable.name().equals("DC converter"));
     }
 
     private double bankHighestV() {
@@ -91,6 +101,7 @@ final class FireCheck {
             case ARRAY -> stringsOfOne() * 1.25 * moduleShortA();
             case STRING -> (stringsOfOne() - 1) * 1.25 * moduleShortA();
             case MAIN -> bankShortA();
+            case DISTRIBUTION -> isConverted() ? CONVERTER_SHORT_A : busbarShortA();
             default -> busbarShortA();
         };
     }

@@ -26,7 +26,10 @@ class PublishedSystemsTest {
 
     private static SizedSystem size(Chemistry chemistry, double busV, double days, double ambientC, Load... loads) {
         return SystemSizer.size(Briefs.brief(
-                        Briefs.wishes(chemistry, busV, 0, 0, InverterSpec.OPEN), days, Briefs.stay(5, ambientC), loads))
+                        Briefs.wishes(chemistry, busV, 0, 0, InverterSpec.OPEN).feedingDcAt(busV),
+                        days,
+                        Briefs.stay(5, ambientC),
+                        loads))
                 .result()
                 .system();
     }
@@ -165,11 +168,11 @@ class PublishedSystemsTest {
     void anUpfitterWouldNodAtTheRealList() {
         SizedSystem van = SystemSizer.size(RealList.in(7)).result().system();
         assertThat(Laws.of(van).shortfalls()).isEmpty();
-        assertThat(van.battery().bank().nominalCapacityAh().value()).isBetween(200.0, 400.0);
+        assertThat(van.battery().bank().nominalEnergyWh().value()).isBetween(200 * 12.8, 400 * 12.8);
         assertThat(van.array().orElseThrow().powerW().value()).isBetween(400.0, 800.0);
         assertThat(van.inverter().orElseThrow().rating().continuousW().value()).isBetween(2000.0, 3000.0);
-        assertThat(van.chargers().alternator().orElseThrow().chargerCurrentA().value())
-                .isBetween(30.0, 60.0);
+        assertThat(van.chargers().alternator().orElseThrow().chargerPowerW().value())
+                .isBetween(30 * 13.0, 60 * 14.0);
         assertThat(van.circuits())
                 .extracting(c -> c.duty().name())
                 .contains("battery main", "inverter", "distribution");

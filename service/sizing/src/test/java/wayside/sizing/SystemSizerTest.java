@@ -123,9 +123,17 @@ class SystemSizerTest {
 
     @Test
     void polarNightAtAHookupIsNone() {
-        SystemBrief brief =
+        SystemBrief outside =
                 SystemBrief.of(Trip.of(Stay.of(Place.of(78, 15), 12, 7).hookedUp(24)), FRIDGE);
-        Answer<Recommendation> answer = SystemSizer.size(brief);
+        assertThat(shortfalls(SystemSizer.size(outside))).containsExactly("too-cold-to-charge");
+        SystemBrief inTheCabin = new SystemBrief(
+                outside.at(),
+                outside.loads(),
+                outside.trip(),
+                outside.system().in(BankPlacement.warmerBy(30)),
+                outside.target(),
+                outside.sampling());
+        Answer<Recommendation> answer = SystemSizer.size(inTheCabin);
         assertThat(answer.result().feasible()).isTrue();
         assertThat(answer.result().system().chargers().shore()).isPresent();
     }

@@ -135,6 +135,29 @@ public record SystemWishes(
         return with(vehicle, roof, locker, newSizes);
     }
 
+    /** The same with DC loads that are made for another voltage than 12 V. */
+    public SystemWishes feedingDcAt(double volts) {
+        return new SystemWishes(
+                at,
+                busVoltageV,
+                chemistry,
+                nominalEnergyWh,
+                solarPowerW,
+                panel,
+                alternatorChargerA,
+                shoreChargerW,
+                inverter,
+                standbyW,
+                bankPlacement,
+                vehicle,
+                rules,
+                circuitLengthsM,
+                roof,
+                locker,
+                sizes,
+                OptionalDouble.of(volts));
+    }
+
     private SystemWishes with(Vehicle newVehicle, Roof newRoof, Locker newLocker, SizesThatExist newSizes) {
         return new SystemWishes(
                 at,

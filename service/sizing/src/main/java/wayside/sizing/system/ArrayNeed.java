@@ -58,7 +58,9 @@ public record ArrayNeed(List<StayBalance> balances) {
 
     private static StayBalance balance(Site site, JourneyStay stay, Chargers chargers, Derived through) {
         OpenHours open = site.openHours(stay);
-        Derived need = need(site, stay, chargers, through);
+        Derived need = need(site, stay, open, chargers, through);
+        boolean enoughIfOpen =
+                need(site, stay, OpenHours.ALL, chargers, through).value() == 0;
         Derived offered = stay.month().yieldWhPerW();
         Derived yield = open.sun()
                 .map(share -> TAKEN.value(
@@ -67,7 +69,7 @@ public record ArrayNeed(List<StayBalance> balances) {
                         offered.as("y_all"),
                         share.as("s")))
                 .orElse(offered);
-        boolean sunless = offered.value() < LEAST_YIELD_WH_PER_W && need.value() > 0;
+        boolean sunless = offered.value() < LEAST_YIELD_WH_PER_W && need.value() > 0 && !enoughIfOpen;
         boolean shut = !sunless && yield.value() < LEAST_YIELD_WH_PER_W && need.value() > 0;
         Derived array = sunless || shut || need.value() == 0
                 ? noArray(stay, sunless, shut)
@@ -84,16 +86,15 @@ public record ArrayNeed(List<StayBalance> balances) {
         return Derived.convention(stay.label() + ": array needed", 0, Unit.WATT, reason, Source.definition());
     }
 
-    private static Derived need(Site site, JourneyStay stay, Chargers chargers, Derived through) {
+    private static Derived need(Site site, JourneyStay stay, OpenHours open, Chargers chargers, Derived through) {
         Derived into = intoTheBank(stay, chargers, site.margin(), through);
         List<Input> inputs = new ArrayList<>(List.of(into.as("E_in")));
-        others(site, stay, chargers).forEach(other -> inputs.add(other.as("E_other")));
+        others(stay, open, chargers).forEach(other -> inputs.add(other.as("E_other")));
         return SUN.value(stay.label() + ": energy that the sun must bring each day", Unit.WATT_HOUR, inputs);
     }
 
     /** What engine and hookup put into the bank on a day of the stay [Wh]. */
-    static List<Derived> others(Site site, JourneyStay stay, Chargers chargers) {
-        OpenHours open = site.openHours(stay);
+    static List<Derived> others(JourneyStay stay, OpenHours open, Chargers chargers) {
         List<Derived> others = new ArrayList<>();
         if (stay.drivingHours().value() > 0) {
             chargers.alternator()

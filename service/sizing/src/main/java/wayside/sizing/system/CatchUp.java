@@ -49,7 +49,7 @@ public record CatchUp(Derived overWh, Optional<Derived> days) {
         Derived roundTrip = chargers.need().data().roundTripEfficiency();
         List<Input> inputs =
                 new ArrayList<>(List.of(sun.as("E_sun"), daily.as("E_d"), through.as("b"), roundTrip.as("eta")));
-        for (Derived other : ArrayNeed.others(site, stay, chargers)) {
+        for (Derived other : ArrayNeed.others(stay, site.openHours(stay), chargers)) {
             inputs.add(other.as("E_other"));
         }
         return OVER.value(stay.label() + ": what a usual day brings above what it takes", Unit.WATT_HOUR, inputs);

@@ -1,7 +1,5 @@
 package wayside.sizing.system;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import wayside.sizing.journey.JourneyStay;
@@ -31,6 +29,9 @@ record OpenHours(Optional<Derived> sun, Optional<Derived> driving, Optional<Deri
                     + " much warmer as it stands, is between the lowest and the highest at which it may be charged",
             Source.commonPractice());
     private static final Expression ENERGY = Expression.definition("E = E_all s");
+
+    /** Of a bank that may be charged in every hour. */
+    static final OpenHours ALL = new OpenHours(Optional.empty(), Optional.empty(), Optional.empty());
 
     static OpenHours of(JourneyStay stay, Derived offsetK, ChemistryData data) {
         boolean[] open = open(stay, offsetK.value(), data);
@@ -92,18 +93,5 @@ record OpenHours(Optional<Derived> sun, Optional<Derived> driving, Optional<Deri
                         offered.as("E_all"),
                         open.as("s")))
                 .orElse(offered);
-    }
-
-    /** Whether nothing that the stay has enters. */
-    boolean allShut(JourneyStay stay) {
-        List<Optional<Derived>> sources = new ArrayList<>(List.of(sun));
-        if (stay.drivingHours().value() > 0) {
-            sources.add(driving);
-        }
-        if (stay.hookupHours().value() > 0) {
-            sources.add(hookup);
-        }
-        return sources.stream()
-                .allMatch(share -> share.filter(open -> open.value() == 0).isPresent());
     }
 }
