@@ -185,6 +185,7 @@ class ChangesComeTrueTest {
         ObjectNode told = ask("recommendation", wish);
         ObjectNode request = wish.deepCopy();
         ObjectNode system = request.putObject("system");
+        system.set("busVoltageV", told.at("/battery/busVoltageV"));
         system.set("nominalEnergyWh", told.at("/battery/nominalEnergyWh"));
         system.set("solarPowerW", told.at("/solar/powerW"));
         system.put("alternatorChargerA", told.at("/alternator/chargerCurrentA").asDouble(0));
