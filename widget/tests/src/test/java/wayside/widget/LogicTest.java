@@ -144,18 +144,6 @@ class LogicTest {
         assertThat(call("chances.js", "rangeInWords", range, "en")).isEqualTo(words);
     }
 
-    @Test
-    void countsThousandsOnceOneChanceAsksForIt() {
-        assertThat(number(call("chances.js", "denominatorOf", List.of(0.04, 0.3))))
-                .isEqualTo(100);
-        assertThat(number(call("chances.js", "denominatorOf", List.of(0.04, 0.0))))
-                .isEqualTo(100);
-        assertThat(number(call("chances.js", "denominatorOf", List.of(0.04, 0.003))))
-                .isEqualTo(1000);
-        assertThat(number(call("chances.js", "denominatorOf", List.of(0.0, 0.0001))))
-                .isEqualTo(1000);
-    }
-
     // Source: RFC 9110, section 10.2.3: seconds, or an HTTP date.
     @Test
     void readsWhenToAskAgain() {
