@@ -55,6 +55,7 @@ class ChancesTest {
     private static void fulfil(Route route, String field, String value) {
         JsonObject answer = JsonParser.parseString(route.fetch().text()).getAsJsonObject();
         answer.add(field, JsonParser.parseString(value));
+        answer.getAsJsonObject("chanceOfRunningFlat").addProperty("value", 0.05);
         route.fulfill(
                 new Route.FulfillOptions().setContentType("application/json").setBody(answer.toString()));
     }
