@@ -48,6 +48,9 @@ export class Reader {
 
   spanText(low, high, unit) {
     const ends = [low, high].map((value) => rounded(value, unit, this.units));
+    if (ends[0].number === ends[1].number) {
+      return this.joined(ends[0]);
+    }
     return `${this.number(ends[0].number, ends[0].decimals)}–${this.number(ends[1].number, ends[1].decimals)}\u00a0${ends[1].symbol}`;
   }
 
