@@ -12,7 +12,7 @@ export function lawTable(laws, reader) {
   const sorted = [...laws].sort((one, other) => ORDER.indexOf(one.verdict) - ORDER.indexOf(other.verdict));
   return h('section', {class: 'part laws'}, h('h3', {}, 'Does it hold together?'),
     h('div', {class: 'scroll', tabindex: 0, role: 'region', 'aria-label': 'Does it hold together?'},
-      table(['What must hold', '', 'Asked', 'Allowed', 'Left'], sorted.map((law) => [
+      table(['What must hold', 'Does it', 'Asked', 'Allowed', 'Left'], sorted.map((law) => [
         law.text, WORDS[law.verdict] ?? law.verdict, shown(law.asked, law, reader), shown(law.allowed, law, reader),
         law.marginShare < 0 ? 'none' : reader.text(100 * law.marginShare, '%'),
       ]))));
