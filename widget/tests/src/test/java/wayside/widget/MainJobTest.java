@@ -98,6 +98,7 @@ class MainJobTest {
     @Test
     void keepsOpenWhatTheReaderOpenedWhenTheAnswerChanges() {
         try (Sheet sheet = Sheet.ofDemo(Sheet.DESKTOP)) {
+            sheet.awaitPictures();
             sheet.figure("Energy a day").locator(".why > summary").click();
             String before =
                     sheet.figure("Energy a day").locator(".result").first().textContent();

@@ -75,6 +75,7 @@ class WaitingTest {
     void asksForAReasonWhenItIsOpenedAndSaysWhenItDoesNotCome() {
         try (Sheet sheet = Sheet.ofDemo(Sheet.DESKTOP)) {
             Deque<Route> held = new ArrayDeque<>();
+            sheet.awaitPictures(); // the last of the answers that draw the card anew
             sheet.page().route("**/v1/recommendation?explain=*", held::add);
             Locator why = sheet.figure("Energy a day").locator(".why");
             why.locator("> summary").click();
