@@ -61,7 +61,7 @@ class ColdTest {
     @Test
     void chargesInFrostOnceTheBatteryStandsInAHeatedCabin() {
         try (Sheet sheet = weekend()) {
-            sheet.labelled("Mean of day and night").fill("-4");
+            sheet.labelled("Mean of day and night").fill("2");
             assertThat(sheet.figure("Hours too cold to charge")).isVisible();
             assertThat(sheet.page().locator(".picture.warmth table tbody tr"))
                     .not()
@@ -72,7 +72,7 @@ class ColdTest {
             Request endurance = asked(sheet, "endurance", "\"compartmentOffsetC\":15", () -> sheet.labelled("It stands")
                     .selectOption("in a heated cabin"));
 
-            assertThat(endurance.postData()).contains("\"meanC\":-4");
+            assertThat(endurance.postData()).contains("\"meanC\":2");
             assertThat(sheet.page().locator(".frost")).hasCount(0);
             assertThat(sheet.figure("Hours too cold to charge")).hasCount(0);
         }
