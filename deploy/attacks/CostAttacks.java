@@ -88,14 +88,17 @@ final class CostAttacks {
             Thread.sleep(100);
             wire.close();
         }
-        Thread.sleep(1_500);
-        long before = service.processorMs();
-        Thread.sleep(1_000);
-        long after = service.processorMs() - before;
-        if (after > 500) {
-            throw new IllegalStateException("it still took " + after + " ms of the processor in a second");
+        // A young process compiles for a second or two; four such calculations would go on for ten and more.
+        long after = 0;
+        for (int second = 1; second <= 5; second++) {
+            long before = service.processorMs();
+            Thread.sleep(1_000);
+            after = service.processorMs() - before;
+            if (second > 1 && after <= 500) {
+                return after + " ms of the processor in second " + second + " after";
+            }
         }
-        return after + " ms of the processor in the second second after";
+        throw new IllegalStateException("it still took " + after + " ms of the processor in the fifth second");
     }
 
     private static String circuits(Service service) throws Exception {

@@ -35,7 +35,7 @@ final class ProcessAttacks {
 
     /** Says first that it takes no more, answers what is at work, and ends. */
     private static String stopped() throws Exception {
-        try (Service service = Service.start(Map.of("WAYSIDE_STOP_DELAY_MS", "1500"), List.of(), Redirect.DISCARD)) {
+        try (Service service = Service.start(Map.of("WAYSIDE_STOP_DELAY_MS", "5000"), List.of(), Redirect.DISCARD)) {
             byte[] request = CostAttacks.endurance(2_000);
             int[] status = {0};
             Thread work = new Thread(() -> status[0] = Wire.once("127.0.6.1", service.port, request).status());

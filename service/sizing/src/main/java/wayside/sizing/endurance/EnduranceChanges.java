@@ -15,6 +15,7 @@ import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Scenario;
 import wayside.sizing.ledger.Simulation;
+import wayside.sizing.ledger.Weather;
 import wayside.sizing.trace.ChangeCode;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Message;
@@ -86,7 +87,7 @@ final class EnduranceChanges {
             add(
                     Message.of(ChangeCode.TILT_PANEL, Parameter.number("tilt", TILT_DEGREES, Unit.DEGREE)),
                     plain,
-                    RecordedWeather.of(question.journey().weather(tilted), weather.runs()));
+                    question.journey().weather(tilted)); // met once, so it is not recorded
         }
     }
 
@@ -169,15 +170,15 @@ final class EnduranceChanges {
                 .anyMatch(each -> each + 1 <= Unit.HOURS_PER_DAY);
     }
 
-    private void add(Message change, Scenario scenario, RecordedWeather sun) {
-        int flat = Simulation.flatRuns(scenario.ledger(), sun, sun.runs());
+    private void add(Message change, Scenario scenario, Weather sun) {
+        int flat = Simulation.flatRuns(scenario.ledger(), sun, weather.runs());
         changes.add(new WhatHelps(
                 change,
                 LedgerSteps.share(
                         "chance of running flat with the change "
                                 + change.code().code(),
                         flat,
-                        sun.runs(),
+                        weather.runs(),
                         base),
                 base));
     }

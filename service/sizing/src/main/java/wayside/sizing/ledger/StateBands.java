@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
  */
 public final class StateBands {
     private static final int MOST_POINTS = 1000;
-    private static final int MOST_STATES = 4_000_000;
+    private static final int MOST_STATES = 2_000_000;
     private static final int STEPS = 4000;
     private static final double COLDEST_C = -80;
     private static final double WARMEST_C = 80;
