@@ -6,6 +6,8 @@ import java.util.List;
 public enum FuseRefusal implements MessageCode {
     /** Only kinds for solar modules protect their strings. */
     NOT_PHOTOVOLTAIC,
+    /** And those kinds are looked for nowhere else. */
+    FOR_SOLAR_MODULES,
     RATING(Slot.number("rating", Unit.AMPERE)),
     VOLTAGE(Slot.number("ratedVoltage", Unit.VOLT), Slot.number("highestVoltage", Unit.VOLT)),
     BREAKING_CAPACITY(Slot.number("breaking", Unit.AMPERE), Slot.number("shortCircuit", Unit.AMPERE));

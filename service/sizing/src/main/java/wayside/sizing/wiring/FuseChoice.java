@@ -42,8 +42,17 @@ final class FuseChoice {
     }
 
     private static Optional<Message> findRefusal(CircuitDuty duty, Derived ratingA, FuseLink link, double interruptA) {
-        return duty.feed() instanceof Feed.ParallelStrings && !link.isPhotovoltaic()
-                ? Optional.of(Message.of(FuseRefusal.NOT_PHOTOVOLTAIC))
-                : link.findRefusal(ratingA.value(), duty.highestVoltageV().value(), interruptA);
+        if (duty.feed() instanceof Feed.ParallelStrings && !link.isPhotovoltaic()) {
+            return Optional.of(Message.of(FuseRefusal.NOT_PHOTOVOLTAIC));
+        }
+        if (link.isPhotovoltaic() && !isFedBySun(duty.feed())) {
+            return Optional.of(Message.of(FuseRefusal.FOR_SOLAR_MODULES));
+        }
+        return link.findRefusal(ratingA.value(), duty.highestVoltageV().value(), interruptA);
+    }
+
+    /** An array says itself what a short of it draws. */
+    private static boolean isFedBySun(Feed feed) {
+        return feed instanceof Feed.ParallelStrings || feed instanceof Feed.ShortCircuit;
     }
 }
