@@ -1,21 +1,22 @@
 import {h} from '../dom.js';
-import {table} from '../picture/frame.js';
 
 const ORDER = ['broken', 'holds-with-care', 'holds'];
-const WORDS = {broken: 'does not hold', 'holds-with-care': 'holds, with care', holds: 'holds'};
+const WORDS = {broken: 'Does not hold: ', 'holds-with-care': 'Holds with care: '};
 
 /** What must hold between the parts, the broken first, each with what is left of what is allowed. */
-export function lawTable(laws, reader) {
+export function lawList(laws, reader) {
   if (!laws || laws.length === 0) {
     return undefined;
   }
   const sorted = [...laws].sort((one, other) => ORDER.indexOf(one.verdict) - ORDER.indexOf(other.verdict));
   return h('section', {class: 'part laws'}, h('h3', {}, 'Does it hold together?'),
-    h('div', {class: 'scroll', tabindex: 0, role: 'region', 'aria-label': 'Does it hold together?'},
-      table(['What must hold', 'Does it', 'Asked', 'Allowed', 'Left'], sorted.map((law) => [
-        law.text, WORDS[law.verdict] ?? law.verdict, shown(law.asked, law, reader), shown(law.allowed, law, reader),
-        law.marginShare < 0 ? 'none' : reader.text(100 * law.marginShare, '%'),
-      ]))));
+    h('ul', {}, sorted.map((law) => h('li', {},
+      h('p', {}, WORDS[law.verdict] ? h('b', {}, WORDS[law.verdict]) : '', law.text),
+      h('p', {class: 'ground'}, `${shown(law.asked, law, reader)} of ${shown(law.allowed, law, reader)}${left(law, reader)}`)))));
+}
+
+function left({marginShare}, reader) {
+  return marginShare < 0 ? ', too much' : `, ${reader.text(100 * marginShare, '%')} in hand`;
 }
 
 function shown(value, {unit}, reader) {

@@ -12,7 +12,7 @@ import {budgetLines} from './budgetfigures.js';
 import {cautionList} from './cautions.js';
 import {circuitTable} from './circuits.js';
 import {figureList} from './figures.js';
-import {lawTable} from './laws.js';
+import {lawList} from './laws.js';
 import {orderOnPaper} from './order.js';
 import {systemGroups} from './systemfigures.js';
 import {tripGroup} from './trip.js';
@@ -36,7 +36,7 @@ export function answerParts(answers, sheet, reader) {
       group('Your day', budgetLines(recommendation.energyBudget, '/energyBudget'), explain, reader),
       answers.endurance ? drawn(tripGroup(answers.endurance, reader), sheet.isOld('endurance')) : undefined),
     h('div', {class: 'pictures'}, pictures(answers, sheet, reader)),
-    lawTable(recommendation.laws, reader),
+    lawList(recommendation.laws, reader),
     circuitTable(recommendation.circuits, reader),
     chemistryTable(recommendation.byChemistry, reader),
     besides(answers, reader),

@@ -29,7 +29,8 @@ export const ANSWER = `
 .value > b:only-child { white-space: nowrap }
 .part { padding-top: 1em }
 .part summary h3 { display: inline; padding: 0; font-weight: 400 }
-.cautions li, .assumptions li { border-top: 1px solid var(--rule); padding: .5em 0; max-width: 44em }
+.cautions li, .assumptions li, .laws li { border-top: 1px solid var(--rule); padding: .5em 0; max-width: 44em }
+.laws li { display: flex; flex-wrap: wrap; gap: 0 1em; justify-content: space-between; padding: .25em 0 }
 .cautions .caution-danger { border-inline-start: 3px solid var(--danger); padding-inline-start: .75em }
 .frost { border-inline-start: 3px solid var(--danger); padding-inline-start: .75em; max-width: 44em }
 .frost b, .caution-danger b { color: var(--danger) }

@@ -21,7 +21,7 @@ export const PRINT = `
   .order tbody tr:last-child > * { font-weight: 650 }
   .order .note { display: inline; padding-inline-start: .75em }
   .groups { columns: 2; column-gap: 2.5em }
-  .group, .figure, .picture, .cautions li, .assumptions li, tr, .besides > * { break-inside: avoid }
+  .group, .figure, .picture, .cautions li, .assumptions li, .laws li, tr, .besides > * { break-inside: avoid }
   .group > h3 { margin: 0 }
   .figure { grid-template-columns: minmax(0, 1fr) auto; padding: .2em 0; gap: 0 .5em }
   .why::details-content { grid-column: 1 / -1 }
@@ -30,11 +30,11 @@ export const PRINT = `
   .picture text { font-size: 11.5px }
   .scroll { overflow: visible; max-height: none }
   .part { padding-top: 0 }
-  .cautions ul, .assumptions ul { columns: 2; column-gap: 2.5em; padding: 0 }
+  .cautions ul, .assumptions ul, .laws ul { columns: 2; column-gap: 2.5em; padding: 0 }
   .assumptions ul { columns: 3; column-gap: 2em }
   .assumptions .common-practice { display: none }
   ol { margin: 0 }
-  .cautions li, .assumptions li { padding: .3em 0; max-width: none }
+  .cautions li, .assumptions li, .laws li { padding: .3em 0; max-width: none }
   .assumptions li { font-size: 7pt; line-height: 1.25; padding: .15em 0 }
   .assumptions summary { text-decoration: none; color: inherit }
   .assumptions details::details-content { content-visibility: visible; block-size: auto }
