@@ -65,6 +65,7 @@ class PurityTest {
                 "journey",
                 "ledger",
                 "system",
+                "system.graph",
                 "endurance",
                 "chance",
                 "laws",

@@ -38,6 +38,9 @@ public record RecommendationResponse(
         @Schema(description = "Battery first, then outward.")
         List<CircuitView> circuits,
 
+        @Schema(description = "The parts and the cables between them; what a cable carries stands in circuits.")
+        GraphView graph,
+
         @Schema(
                 description =
                         "Of batteries, modules, controllers, chargers, inverter and an allowance for cables [kg].")

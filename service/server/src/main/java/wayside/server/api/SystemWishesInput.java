@@ -6,6 +6,7 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.rule.OneOfNumbers;
+import wayside.server.api.rule.Rising;
 import wayside.server.api.rule.ZeroOrFrom;
 
 /** What the customer already decided or owns. */
@@ -13,6 +14,9 @@ import wayside.server.api.rule.ZeroOrFrom;
         name = "SystemWishes",
         description = "What the customer already decided or owns. A figure that is given stays"
                 + " as given; one that is left open is sized.")
+@Rising(
+        value = {"maximumDischargeA", "peakDischargeA"},
+        orEqual = true)
 public record SystemWishesInput(
         @Schema(description = "Nominal voltage of the battery bus [V]; 12 when left open.", example = "12")
         @OneOfNumbers({12, 24, 48})
@@ -78,4 +82,37 @@ public record SystemWishesInput(
                 example = "12")
         @OneOfNumbers({12, 24, 48})
         @Nullable
-        Double dcLoadsVoltageV) {}
+        Double dcLoadsVoltageV,
+
+        @Schema(
+                description =
+                        "What the bank's maker lets it give for hours, of the whole bank [A]; by its chemistry when left open.",
+                example = "100")
+        @DecimalMin(Limits.LEAST_CURRENT_A)
+        @DecimalMax(Limits.CURRENT_A)
+        @Nullable
+        Double maximumDischargeA,
+
+        @Schema(description = "The same for the seconds of a start [A].", example = "200")
+        @DecimalMin(Limits.LEAST_CURRENT_A)
+        @DecimalMax(Limits.CURRENT_A)
+        @Nullable
+        Double peakDischargeA,
+
+        @Schema(
+                description =
+                        "What the bank's maker lets into it, of the whole bank [A]; by its chemistry when left open.",
+                example = "50")
+        @DecimalMin(Limits.LEAST_CURRENT_A)
+        @DecimalMax(Limits.CURRENT_A)
+        @Nullable
+        Double maximumChargeA,
+
+        @Schema(
+                description =
+                        "What a short at the terminals of the whole bank draws, by its maker [A]; estimated when left open. Judged where fuses are chosen.",
+                example = "8000")
+        @DecimalMin(Limits.LEAST_CURRENT_A)
+        @DecimalMax("1000000")
+        @Nullable
+        Double shortCircuitA) {}

@@ -14,6 +14,9 @@ import wayside.server.words.English;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.laws.Law;
 import wayside.sizing.solar.SkyBasis;
+import wayside.sizing.system.graph.CablePlace;
+import wayside.sizing.system.graph.DeviceKind;
+import wayside.sizing.system.graph.NodeKind;
 import wayside.sizing.trace.Basis;
 import wayside.sizing.trace.MessageCode;
 import wayside.sizing.trace.NamedOperation;
@@ -29,6 +32,9 @@ final class CodeLists {
             list("basis", Basis.values(), Basis::code),
             list("unit", Unit.values(), Unit::symbol),
             list("chemistry", Chemistry.values(), Chemistry::code),
+            list("node", NodeKind.values(), NodeKind::code),
+            list("device", DeviceKind.values(), DeviceKind::code),
+            list("cable-place", CablePlace.values(), CablePlace::code),
             list("governed-by", GovernedBy.values(), GovernedBy::code),
             list("sky-basis", SkyBasis.values(), SkyBasis::code),
             list("operation", NamedOperation.Kind.values(), NamedOperation.Kind::code),

@@ -39,6 +39,7 @@ public final class RecommendationWriter {
         InverterChoiceView inverter = inverter(system, figures.in("inverter"));
         ConverterView converter = converter(system, figures.in("converter"));
         List<CircuitView> circuits = CircuitsWriter.write(system.circuits(), figures.in("circuits"));
+        var graph = GraphWriter.write(system.graph(), figures.in("graph"));
         double massKg = figures.at("massKg", system.mass().massKg());
         RuleOfThumbView thumb = ruleOfThumb(recommendation, figures.in("ruleOfThumb"));
         var found = recommendation.byChance().map(chance -> ByChanceWriter.of(chance, figures));
@@ -57,6 +58,7 @@ public final class RecommendationWriter {
                 inverter,
                 converter,
                 circuits,
+                graph,
                 massKg,
                 thumb,
                 found.map(ByChanceWriter::chance).orElse(null),

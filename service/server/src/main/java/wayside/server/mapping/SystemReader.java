@@ -18,12 +18,14 @@ import wayside.server.api.VehicleInput;
 import wayside.sizing.brief.At;
 import wayside.sizing.brief.BankBox;
 import wayside.sizing.brief.BankPlacement;
+import wayside.sizing.brief.BankRates;
 import wayside.sizing.brief.Box;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.CircuitLengths;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Locker;
+import wayside.sizing.brief.Mains;
 import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Roof;
@@ -58,7 +60,14 @@ public final class SystemReader {
                 roof(at.field("roof"), wishes.roof()),
                 locker(at.field("locker"), wishes.locker()),
                 SizesReader.read(at.field("sizes"), wishes.sizes()),
-                Given.number(wishes.dcLoadsVoltageV()));
+                Given.number(wishes.dcLoadsVoltageV()),
+                new BankRates(
+                        at,
+                        Given.number(wishes.maximumDischargeA()),
+                        Given.number(wishes.peakDischargeA()),
+                        Given.number(wishes.maximumChargeA()),
+                        Given.number(wishes.shortCircuitA())),
+                Mains.open(at.field("mains")));
     }
 
     private static Roof roof(At at, @Nullable RoofInput roof) {
@@ -140,7 +149,14 @@ public final class SystemReader {
                 Given.number(system.shoreChargerW()),
                 inverter(at.field("inverter"), system.inverter()),
                 Given.number(system.standbyW()),
-                Given.number(system.dcLoadsVoltageV()));
+                Given.number(system.dcLoadsVoltageV()),
+                new BankRates(
+                        at,
+                        Given.number(system.maximumDischargeA()),
+                        Given.number(system.peakDischargeA()),
+                        Given.number(system.maximumChargeA()),
+                        Given.number(system.shortCircuitA())),
+                Mains.open(at.field("mains")));
     }
 
     public static InverterSpec inverter(At at, @Nullable InverterInput inverter) {

@@ -14,6 +14,8 @@ import java.util.OptionalDouble;
  * @param inverter what is known of the inverter
  * @param standbyW constant draw of monitors, outlets and electronics [W]; a default if absent
  * @param dcLoadsVoltageV that the DC loads are made for [V]; 12 if absent
+ * @param bankRates what the maker of the bank says that it bears
+ * @param mains the hookup
  */
 public record BuiltSystem(
         At at,
@@ -26,7 +28,9 @@ public record BuiltSystem(
         OptionalDouble shoreChargerW,
         InverterSpec inverter,
         OptionalDouble standbyW,
-        OptionalDouble dcLoadsVoltageV)
+        OptionalDouble dcLoadsVoltageV,
+        BankRates bankRates,
+        Mains mains)
         implements Placed {
     /** A system whose DC loads are made for 12 V. */
     public BuiltSystem(
@@ -51,7 +55,9 @@ public record BuiltSystem(
                 shoreChargerW,
                 inverter,
                 standbyW,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                BankRates.open(at),
+                Mains.open(at.field("mains")));
     }
 
     /** Rated power of the array [W], 0 for none. */

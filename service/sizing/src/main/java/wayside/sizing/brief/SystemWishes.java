@@ -24,6 +24,8 @@ import java.util.OptionalDouble;
  * @param locker for the bank
  * @param sizes that parts are to be had in; the usual ones where they are left open
  * @param dcLoadsVoltageV that the DC loads are made for [V]; 12 if absent
+ * @param bankRates what the maker of the bank says that it bears
+ * @param mains the hookup
  */
 public record SystemWishes(
         At at,
@@ -43,7 +45,9 @@ public record SystemWishes(
         Roof roof,
         Locker locker,
         SizesThatExist sizes,
-        OptionalDouble dcLoadsVoltageV)
+        OptionalDouble dcLoadsVoltageV,
+        BankRates bankRates,
+        Mains mains)
         implements Placed {
     /** Wishes that leave room and sizes open. */
     public SystemWishes(
@@ -79,7 +83,9 @@ public record SystemWishes(
                 Roof.open(at.field("roof")),
                 Locker.open(at.field("locker")),
                 SizesThatExist.OPEN,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                BankRates.open(at),
+                Mains.open(at.field("mains")));
     }
 
     /** Nothing is said; it would stand there. */
@@ -122,7 +128,9 @@ public record SystemWishes(
                 roof,
                 locker,
                 sizes,
-                dcLoadsVoltageV);
+                dcLoadsVoltageV,
+                bankRates,
+                mains);
     }
 
     /** The same with room for panels and bank. */
@@ -155,7 +163,9 @@ public record SystemWishes(
                 roof,
                 locker,
                 sizes,
-                OptionalDouble.of(volts));
+                OptionalDouble.of(volts),
+                bankRates,
+                mains);
     }
 
     private SystemWishes with(Vehicle newVehicle, Roof newRoof, Locker newLocker, SizesThatExist newSizes) {
@@ -177,6 +187,33 @@ public record SystemWishes(
                 newRoof,
                 newLocker,
                 newSizes,
-                dcLoadsVoltageV);
+                dcLoadsVoltageV,
+                bankRates,
+                mains);
+    }
+
+    /** The same of a bank whose maker says what it bears, and at a hookup. */
+    public SystemWishes bearing(BankRates newRates, Mains newMains) {
+        return new SystemWishes(
+                at,
+                busVoltageV,
+                chemistry,
+                nominalEnergyWh,
+                solarPowerW,
+                panel,
+                alternatorChargerA,
+                shoreChargerW,
+                inverter,
+                standbyW,
+                bankPlacement,
+                vehicle,
+                rules,
+                circuitLengthsM,
+                roof,
+                locker,
+                sizes,
+                dcLoadsVoltageV,
+                newRates,
+                newMains);
     }
 }

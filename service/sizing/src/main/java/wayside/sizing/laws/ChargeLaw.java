@@ -28,14 +28,15 @@ final class ChargeLaw {
 
     private static final Expression OTHERS = Expression.commonPractice("I_other = max(0, max(I_engine, I_hookup))");
     private static final Expression TOGETHER = Expression.commonPractice("I = I_sun + I_other");
-    private static final Expression LIMIT = Expression.definition("I_max = r C");
     private static final Expression SETTING = Expression.definition("I_set = floor(I_max - I_other)");
 
     private final BatteryBank bank;
+    private final BankLimits limits;
     private final ChargingCurrents currents;
 
-    ChargeLaw(BatteryBank bank, ChargingCurrents currents) {
+    ChargeLaw(BatteryBank bank, BankLimits limits, ChargingCurrents currents) {
         this.bank = bank;
+        this.limits = limits;
         this.currents = currents;
     }
 
@@ -51,11 +52,7 @@ final class ChargeLaw {
                 "current into the bank, chargers that run together",
                 Unit.AMPERE,
                 List.of(sun.as("I_sun"), others.as("I_other")));
-        Derived allowed = LIMIT.value(
-                "current that the bank takes at most",
-                Unit.AMPERE,
-                bank.data().maximumChargeRate().high().as("r"),
-                bank.nominalCapacityAh().as("C"));
+        Derived allowed = limits.chargedA();
         Law law = Law.of(LawCode.CHARGE_CURRENT, together, allowed);
         if (together.value() > allowed.value()) {
             return tooHard(law, others, allowed);

@@ -3,6 +3,7 @@ package wayside.sizing.laws;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.CautionCode;
@@ -10,6 +11,7 @@ import wayside.sizing.trace.LawCode;
 import wayside.sizing.trace.Message;
 import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.ShortfallCode;
 import wayside.sizing.trace.Unit;
 import wayside.sizing.wiring.CircuitShortfall;
 import wayside.sizing.wiring.SizedCircuit;
@@ -17,6 +19,8 @@ import wayside.sizing.wiring.SizedCircuit;
 /** What must hold for the cables and fuses of a system: of each law the circuit that is nearest to its limit. */
 final class CircuitLaws {
     private static final double HIGHEST_BUS_V = 48;
+    private static final Map<Unit, LawCode> WITHOUT_A_KIND =
+            Map.of(Unit.VOLT, LawCode.FUSE_VOLTAGE, Unit.AMPERE, LawCode.BREAKING_CAPACITY);
 
     private final List<SizedCircuit> circuits;
     private final double busV;
@@ -32,18 +36,22 @@ final class CircuitLaws {
                 .filter(SizedCircuit.Wired.class::isInstance)
                 .map(SizedCircuit.Wired.class::cast)
                 .toList();
-        nearest(wired.stream().map(CircuitLaws::fuseVoltage).toList()).ifPresent(laws::add);
-        nearest(wired.stream().map(CircuitLaws::breaking).toList()).ifPresent(laws::add);
         for (SizedCircuit circuit : circuits) {
             if (circuit instanceof SizedCircuit.NotFeasible failed) {
                 laws.add(notWired(failed.shortfall()));
             }
         }
+        addNearest(laws, wired.stream().map(CircuitLaws::fuseVoltage).toList());
+        addNearest(laws, wired.stream().map(CircuitLaws::breaking).toList());
         return laws;
     }
 
-    private static Optional<Law> nearest(List<Law> laws) {
-        return laws.stream().min(Comparator.comparingDouble(law -> law.margin().value()));
+    /** The one of these that is nearest to its limit, unless a circuit that could not be wired broke the law already. */
+    private static void addNearest(List<Law> laws, List<Law> each) {
+        each.stream()
+                .min(Comparator.comparingDouble(law -> law.margin().value()))
+                .filter(nearest -> laws.stream().noneMatch(law -> law.code() == nearest.code()))
+                .ifPresent(laws::add);
     }
 
     private static Law fuseVoltage(SizedCircuit.Wired circuit) {
@@ -66,8 +74,16 @@ final class CircuitLaws {
     }
 
     private Law notWired(CircuitShortfall failed) {
-        return Law.of(LawCode.CIRCUIT_CAN_BE_WIRED, failed.needed(), failed.available())
+        return Law.of(broken(failed), failed.needed(), failed.available())
                 .broken(new Shortfall(withHigherVoltage(failed.message()), failed.needed(), failed.available()));
+    }
+
+    /** A circuit without a kind of fuse breaks the law of the figure that none of them stands. */
+    private static LawCode broken(CircuitShortfall failed) {
+        return Optional.of(failed)
+                .filter(why -> why.message().code() == ShortfallCode.NO_FUSE_TYPE)
+                .map(why -> WITHOUT_A_KIND.get(why.needed().unit()))
+                .orElse(LawCode.CIRCUIT_CAN_BE_WIRED);
     }
 
     /** Where less current would do, a bus of twice the voltage is a way out. */

@@ -26,15 +26,16 @@ import wayside.sizing.trace.Unit;
  */
 final class DischargeLaws {
     private static final Expression CURRENT = Expression.definition("I = P / V_low");
-    private static final Expression LIMIT = Expression.definition("I_max = r C");
     private static final Expression NEEDED = Expression.definition("C = I / r");
     private static final Expression USABLE = Expression.commonPractice("P = P_r I_max / I_r");
 
     private final BatteryBank bank;
+    private final BankLimits limits;
     private final EnergyBudget budget;
 
-    DischargeLaws(BatteryBank bank, EnergyBudget budget) {
+    DischargeLaws(BatteryBank bank, BankLimits limits, EnergyBudget budget) {
         this.bank = bank;
+        this.limits = limits;
         this.budget = budget;
     }
 
@@ -48,13 +49,11 @@ final class DischargeLaws {
     private Law forHours() {
         Derived asked = current("everything that may run together", BankDraw.peakW(budget));
         Derived rate = bank.data().maximumDischargeRate();
-        Derived allowed = limit("for hours", rate);
+        Derived allowed = limits.forHoursA();
+        Message mend = Message.of(
+                ShortfallCode.DRAWN_TOO_HARD, Parameter.number("asked", asked), Parameter.number("allowed", allowed));
         Law law = Law.of(LawCode.DISCHARGE_CURRENT, asked, allowed)
-                .orElse(Message.of(
-                        ShortfallCode.DRAWN_TOO_HARD,
-                        Parameter.number("asked", asked),
-                        Parameter.number("allowed", allowed),
-                        Parameter.number("capacity", capacity(asked, rate))));
+                .orElse(limits.growForHours() ? withCapacity(mend, asked, rate) : mend);
         return budget.inverterRating()
                 .filter(rating -> law.verdict() == Law.Verdict.HOLDS)
                 .map(rating -> withWhatTheBankFeeds(law, rating, allowed))
@@ -84,19 +83,21 @@ final class DischargeLaws {
     private Law forASecond() {
         Derived asked = current("the hardest start, all else running", BankDraw.startW(budget));
         Derived rate = bank.data().peakDischargeRate();
-        Derived allowed = limit("for a start", rate);
+        Derived allowed = limits.forAStartA();
+        Message mend = Message.of(
+                ShortfallCode.STARTED_TOO_HARD,
+                Parameter.number("asked", asked),
+                Parameter.number("allowed", allowed),
+                Parameter.number("seconds", bank.data().peakDischargeSeconds().value(), Unit.SECOND));
         return Law.of(LawCode.START_CURRENT, asked, allowed)
-                .orElse(Message.of(
-                        ShortfallCode.STARTED_TOO_HARD,
-                        Parameter.number("asked", asked),
-                        Parameter.number("allowed", allowed),
-                        Parameter.number(
-                                "seconds", bank.data().peakDischargeSeconds().value(), Unit.SECOND),
-                        Parameter.number("capacity", capacity(asked, rate))));
+                .orElse(limits.growForAStart() ? withCapacity(mend, asked, rate) : mend);
     }
 
-    private Derived capacity(Derived asked, Derived rate) {
-        return NEEDED.value(asked.label() + ": capacity that gives it", Unit.AMPERE_HOUR, asked.as("I"), rate.as("r"));
+    /** Where the maker's own figure is the limit, no capacity says what would do. */
+    private static Message withCapacity(Message mend, Derived asked, Derived rate) {
+        Derived capacity =
+                NEEDED.value(asked.label() + ": capacity that gives it", Unit.AMPERE_HOUR, asked.as("I"), rate.as("r"));
+        return mend.with(Parameter.number("capacity", capacity));
     }
 
     private Derived current(String what, Derived powerW) {
@@ -105,13 +106,5 @@ final class DischargeLaws {
                 Unit.AMPERE,
                 powerW.as("P"),
                 bank.lowestVoltageV().as("V_low"));
-    }
-
-    private Derived limit(String when, Derived rate) {
-        return LIMIT.value(
-                "current that the bank gives " + when,
-                Unit.AMPERE,
-                rate.as("r"),
-                bank.nominalCapacityAh().as("C"));
     }
 }

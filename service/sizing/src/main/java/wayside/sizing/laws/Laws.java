@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import wayside.sizing.brief.BankRates;
 import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.system.InverterChoice;
@@ -57,6 +58,7 @@ public record Laws(List<Law> all) {
     private static List<Law> besideTheDays(SizedSystem system) {
         List<Law> laws = new ArrayList<>(of(
                         system.battery().bank(),
+                        system.site().brief().system().bankRates(),
                         system.energyBudget(),
                         system.inverter(),
                         ChargingCurrents.of(system.chargers(), system.array()))
@@ -86,11 +88,16 @@ public record Laws(List<Law> all) {
         laws.add(broken);
     }
 
-    /** Of a bank with what draws on it and what charges it. */
+    /** Of a bank with what its maker says of it, what draws on it and what charges it. */
     public static Laws of(
-            BatteryBank bank, EnergyBudget budget, Optional<InverterChoice> inverter, ChargingCurrents currents) {
-        List<Law> laws = new ArrayList<>(new DischargeLaws(bank, budget).all());
-        laws.add(new ChargeLaw(bank, currents).law());
+            BatteryBank bank,
+            BankRates rates,
+            EnergyBudget budget,
+            Optional<InverterChoice> inverter,
+            ChargingCurrents currents) {
+        BankLimits limits = new BankLimits(bank, rates);
+        List<Law> laws = new ArrayList<>(new DischargeLaws(bank, limits, budget).all());
+        laws.add(new ChargeLaw(bank, limits, currents).law());
         inverter.ifPresent(chosen -> laws.addAll(PartLaws.ofTheInverter(chosen)));
         return new Laws(laws);
     }

@@ -1,8 +1,9 @@
 package wayside.sizing.system;
 
-import java.util.List;
 import wayside.sizing.brief.CircuitLengths;
 import wayside.sizing.charging.AlternatorCharger;
+import wayside.sizing.system.graph.CablePlace;
+import wayside.sizing.system.graph.NodeKind;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
@@ -10,8 +11,7 @@ import wayside.sizing.trace.Unit;
 import wayside.sizing.wiring.BankFault;
 import wayside.sizing.wiring.CircuitSizing;
 import wayside.sizing.wiring.CircuitTask;
-import wayside.sizing.wiring.Feed;
-import wayside.sizing.wiring.SizedCircuit;
+import wayside.sizing.wiring.FaultCurrent;
 
 /**
  * The two circuits between alternator and bank, with the charger between them. Each is fed by a battery and fused there:
@@ -41,17 +41,33 @@ final class AlternatorCircuits {
     /**
      * @param chargingV the highest that the bank is charged with [V]
      * @param bus voltage of the house side, named for its circuit
-     * @param busbarFaultA of a short at the busbar [A]
+     * @param busbar a short at it
      */
-    List<SizedCircuit> all(Derived chargingV, CircuitVoltage bus, Derived busbarFaultA) {
-        return List.of(CircuitSizing.of(vehicleSide(chargingV)), CircuitSizing.of(houseSide(bus, busbarFaultA)));
+    void layIn(GraphBuilder graph, Derived chargingV, CircuitVoltage bus, FaultCurrent busbar) {
+        FaultCurrent starter = new FaultCurrent(
+                AlternatorCharger.vehicleVoltageV(charger.vehicle()),
+                BankFault.ofStarterBattery("starter battery: prospective short-circuit current"),
+                true);
+        graph.add(
+                NodeKind.STARTER_BATTERY,
+                NodeKind.ALTERNATOR_CHARGER,
+                CablePlace.ENGINE_SPACE,
+                CircuitSizing.of(vehicleSide(chargingV, starter)),
+                starter);
+        graph.add(
+                NodeKind.BUSBAR,
+                NodeKind.ALTERNATOR_CHARGER,
+                CablePlace.LIVING_SPACE,
+                CircuitSizing.of(houseSide(bus, busbar)),
+                busbar);
+        charger.buyable().ifPresent(rating -> graph.count(NodeKind.ALTERNATOR_CHARGER, rating.count()));
     }
 
     static String houseSide() {
         return HOUSE_SIDE;
     }
 
-    private CircuitTask vehicleSide(Derived chargingV) {
+    private CircuitTask vehicleSide(Derived chargingV, FaultCurrent starter) {
         Derived nominal = AlternatorCharger.vehicleVoltageV(charger.vehicle());
         Derived highest = net("highest voltage", nominal, 15.5, "A smart alternator regulates a 12 V net up to it");
         Derived lowest = net("lowest voltage", nominal, 12.0, "A smart alternator lets a 12 V net fall to it");
@@ -66,15 +82,15 @@ final class AlternatorCircuits {
         Derived length =
                 CircuitDefaults.length(VEHICLE_SIDE, lengths.at("alternatorCharger"), lengths.alternatorCharger(), 6);
         return defaults.throughTheEngineSpace(VEHICLE_SIDE, current, length, new CircuitVoltage(nominal, highest))
-                .fedBy(new Feed.Node(BankFault.ofStarterBattery("starter battery: prospective short-circuit current")));
+                .fedBy(starter.feed());
     }
 
-    private CircuitTask houseSide(CircuitVoltage bus, Derived busbarFaultA) {
+    private CircuitTask houseSide(CircuitVoltage bus, FaultCurrent busbar) {
         Derived length = CircuitDefaults.length(
                 HOUSE_SIDE, lengths.at("alternatorChargerToBusbar"), lengths.alternatorChargerToBusbar(), 1);
         return defaults.losing(HOUSE_SIDE, LoadWay.OF_THE_REST)
                 .task(HOUSE_SIDE, charger.chargerCurrentA(), length, bus)
-                .fedBy(new Feed.Node(busbarFaultA));
+                .fedBy(busbar.feed());
     }
 
     private static Derived net(String what, Derived vehicleV, double of12V, String reason) {

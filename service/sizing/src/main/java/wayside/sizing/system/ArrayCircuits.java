@@ -1,17 +1,19 @@
 package wayside.sizing.system;
 
-import java.util.ArrayList;
-import java.util.List;
 import wayside.sizing.brief.CircuitLengths;
 import wayside.sizing.solar.StringWindow;
+import wayside.sizing.system.graph.CablePlace;
+import wayside.sizing.system.graph.Device;
+import wayside.sizing.system.graph.DeviceKind;
+import wayside.sizing.system.graph.NodeKind;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 import wayside.sizing.wiring.CircuitDetails;
 import wayside.sizing.wiring.CircuitSizing;
 import wayside.sizing.wiring.CircuitTask;
+import wayside.sizing.wiring.FaultCurrent;
 import wayside.sizing.wiring.Feed;
-import wayside.sizing.wiring.SizedCircuit;
 
 /** The circuits of an array: each string where it needs a fuse, roof to controller, controller to bus. */
 final class ArrayCircuits {
@@ -35,16 +37,26 @@ final class ArrayCircuits {
 
     /**
      * @param bus voltage of the controller's output, named for its circuit
-     * @param busbarFaultA of a short at the busbar [A]
+     * @param busbar a short at it
      */
-    List<SizedCircuit> all(CircuitVoltage bus, Derived busbarFaultA) {
-        List<SizedCircuit> circuits = new ArrayList<>();
-        circuits.add(CircuitSizing.of(forEachController(controllerOutput(bus, busbarFaultA))));
-        circuits.add(CircuitSizing.of(forEachController(controllerInput())));
+    void layIn(GraphBuilder graph, CircuitVoltage bus, FaultCurrent busbar) {
+        graph.add(
+                NodeKind.BUSBAR,
+                NodeKind.CHARGE_CONTROLLER,
+                CablePlace.LIVING_SPACE,
+                CircuitSizing.of(forEachController(controllerOutput(bus, busbar))),
+                busbar);
+        graph.add(
+                NodeKind.ARRAY,
+                NodeKind.CHARGE_CONTROLLER,
+                CablePlace.ROOF,
+                CircuitSizing.of(forEachController(controllerInput())),
+                new Device(DeviceKind.ISOLATOR, NodeKind.CHARGE_CONTROLLER));
+        graph.count(NodeKind.CHARGE_CONTROLLER, array.controllers().count());
         if (array.stringFuses().areNeeded()) {
-            circuits.add(CircuitSizing.of(string()));
+            graph.add(NodeKind.STRING, NodeKind.ARRAY, CablePlace.ROOF, CircuitSizing.of(string()));
+            graph.count(NodeKind.STRING, array.strings().parallelCount());
         }
-        return circuits;
     }
 
     private CircuitTask forEachController(CircuitTask task) {
@@ -52,12 +64,12 @@ final class ArrayCircuits {
         return count.value() > 1 ? task.with(CircuitDetails.NONE.times(count)) : task;
     }
 
-    private CircuitTask controllerOutput(CircuitVoltage bus, Derived busbarFaultA) {
+    private CircuitTask controllerOutput(CircuitVoltage bus, FaultCurrent busbar) {
         Derived length =
                 CircuitDefaults.length(OUTPUT, lengths.at("controllerToBattery"), lengths.controllerToBattery(), 2);
         return defaults.losing(OUTPUT, LoadWay.OF_THE_REST)
                 .task(OUTPUT, array.controllers().ratedA(), length, bus)
-                .fedBy(new Feed.Node(busbarFaultA));
+                .fedBy(busbar.feed());
     }
 
     /** The current of an array already holds the 1.25 for brighter sun and the 1.25 for continuous current. */

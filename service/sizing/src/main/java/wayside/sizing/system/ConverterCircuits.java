@@ -1,6 +1,7 @@
 package wayside.sizing.system;
 
-import java.util.List;
+import wayside.sizing.system.graph.CablePlace;
+import wayside.sizing.system.graph.NodeKind;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;
@@ -8,8 +9,8 @@ import wayside.sizing.trace.Unit;
 import wayside.sizing.wiring.CircuitDetails;
 import wayside.sizing.wiring.CircuitSizing;
 import wayside.sizing.wiring.CircuitTask;
+import wayside.sizing.wiring.FaultCurrent;
 import wayside.sizing.wiring.Feed;
-import wayside.sizing.wiring.SizedCircuit;
 
 /** The two circuits of a converter: bus to converter at the bus's lowest voltage, converter to fuse box at the loads' own. */
 final class ConverterCircuits {
@@ -28,12 +29,25 @@ final class ConverterCircuits {
 
     /**
      * @param input bus to converter, by name, current and voltage
+     * @param busbar a short at it
      * @param lengthM of the cable to the fuse box [m]
      * @param powerW of all DC loads running [W]
      * @param startW of the hardest starting, all else running [W]
      */
-    List<SizedCircuit> all(CircuitTask input, Derived lengthM, Derived powerW, Derived startW) {
-        return List.of(CircuitSizing.of(input), CircuitSizing.of(output(lengthM, powerW, startW)));
+    void layIn(
+            GraphBuilder graph,
+            CircuitTask input,
+            FaultCurrent busbar,
+            Derived lengthM,
+            Derived powerW,
+            Derived startW) {
+        graph.add(NodeKind.BUSBAR, NodeKind.CONVERTER, CablePlace.LIVING_SPACE, CircuitSizing.of(input), busbar);
+        graph.add(
+                NodeKind.CONVERTER,
+                NodeKind.DC_LOADS,
+                CablePlace.LIVING_SPACE,
+                CircuitSizing.of(output(lengthM, powerW, startW)));
+        graph.count(NodeKind.CONVERTER, choice.count());
     }
 
     /** Usual beside the busbar. */
@@ -58,7 +72,7 @@ final class ConverterCircuits {
                 choice.ratedA().as("I_each"));
         return defaults.losing(name, LoadWay.OF_THE_REST)
                 .task(name, current("all DC loads running", powerW, volts), lengthM, new CircuitVoltage(volts, highest))
-                .fedBy(new Feed.Node(fault))
+                .fedBy(new Feed.Node(fault, true))
                 .with(CircuitDetails.NONE.starting(current("the hardest DC load starting", startW, volts)));
     }
 

@@ -8,6 +8,11 @@ import wayside.sizing.brief.CircuitLengths;
 import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.demand.SupplyDemand;
 import wayside.sizing.storage.BatteryBank;
+import wayside.sizing.system.graph.CablePlace;
+import wayside.sizing.system.graph.Device;
+import wayside.sizing.system.graph.DeviceKind;
+import wayside.sizing.system.graph.NodeKind;
+import wayside.sizing.system.graph.SystemGraph;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
@@ -15,12 +20,13 @@ import wayside.sizing.trace.Unit;
 import wayside.sizing.wiring.CircuitDetails;
 import wayside.sizing.wiring.CircuitSizing;
 import wayside.sizing.wiring.CircuitTask;
+import wayside.sizing.wiring.FaultCurrent;
 import wayside.sizing.wiring.Feed;
 import wayside.sizing.wiring.Gauge;
 import wayside.sizing.wiring.HighestVoltage;
 import wayside.sizing.wiring.SizedCircuit;
 
-/** The cables and fuses between the parts of a system: battery first, then outward. */
+/** Lays the cables between the parts of a system, each with its fuse: battery first, then outward. */
 final class MainCircuits {
     /** What goes out, loads and inverter, or what comes in from sun, engine and hookup. */
     private static final Expression MAIN = Expression.definition("I = max(sum(I_out), sum(I_in))");
@@ -39,8 +45,9 @@ final class MainCircuits {
     private static final Expression LOADS = Expression.definition("I = P / V_low");
 
     private final Site site;
+    private final BankChoice battery;
     private final BatteryBank bank;
-    private final Derived bankFaultA;
+    private final FaultCurrent fault;
     private final CircuitLengths lengths;
     private final CircuitDefaults defaults;
     private final Derived loadsA;
@@ -50,97 +57,119 @@ final class MainCircuits {
     private final SupplyDemand dc;
     private final Optional<ArrayChoice> array;
     private final Chargers chargers;
-    private final List<SizedCircuit> sized = new ArrayList<>();
+    private final GraphBuilder graph = new GraphBuilder();
 
     private MainCircuits(
             Site site,
-            BatteryBank bank,
-            Derived bankFaultA,
+            BankChoice battery,
+            FaultCurrent fault,
             Optional<InverterChoice> inverter,
             Optional<ConverterChoice> converter,
             Optional<ArrayChoice> array,
             Chargers chargers) {
         this.site = site;
-        this.bank = bank;
-        this.bankFaultA = bankFaultA;
+        this.battery = battery;
+        this.bank = battery.bank();
+        this.fault = fault;
         this.lengths = site.brief().system().circuitLengthsM();
         this.defaults = CircuitDefaults.of(site.brief().system().rules());
         this.converter = converter;
         EnergyBudget budget = site.journey().highestDemand().budget();
         this.dc = budget.demand().dc();
         String name = converter.isPresent() ? CONVERTER_NAME : DISTRIBUTION_NAME;
-        this.loadsA = current(name + ": current, all DC loads running", budget.dcFromTheBusW(dc.peakPowerW()), bank);
-        this.startA =
-                current(name + ": current, the hardest DC load starting", budget.dcFromTheBusW(dc.surgePowerW()), bank);
+        this.loadsA = current(
+                name + ": current, all DC loads running", budget.dcFromTheBusW(dc.peakPowerW()), battery.bank());
+        this.startA = current(
+                name + ": current, the hardest DC load starting",
+                budget.dcFromTheBusW(dc.surgePowerW()),
+                battery.bank());
         this.inverter = inverter;
         this.array = array;
         this.chargers = chargers;
     }
 
-    static List<SizedCircuit> of(
+    static SystemGraph of(
             Site site,
-            BatteryBank bank,
-            Derived bankFaultA,
+            BankChoice battery,
+            FaultCurrent fault,
             Optional<InverterChoice> inverter,
             Optional<ConverterChoice> converter,
             Optional<ArrayChoice> array,
             Chargers chargers) {
-        return new MainCircuits(site, bank, bankFaultA, inverter, converter, array, chargers).all();
+        return new MainCircuits(site, battery, fault, inverter, converter, array, chargers).graph();
     }
 
-    private List<SizedCircuit> all() {
-        Optional<SizedCircuit> main = main();
-        main.ifPresent(sized::add);
-        Derived busbarA = Busbar.faultA(bankFaultA, bank.bankVoltageV(), main);
-        inverter.ifPresent(i -> add(busbarA, INVERTER_NAME, "inverter", i.batteryCurrentA(), lengths.inverter(), 1.5));
-        array.ifPresent(
-                a -> sized.addAll(new ArrayCircuits(a, defaults, lengths).all(bus(ArrayCircuits.output()), busbarA)));
-        chargers.alternator()
-                .ifPresent(a -> sized.addAll(new AlternatorCircuits(a, defaults, lengths)
-                        .all(ArrayStrings.chargingV(site), bus(AlternatorCircuits.houseSide()), busbarA)));
+    private SystemGraph graph() {
+        FaultCurrent busbar = mains();
+        inverter.ifPresent(i -> branch(
+                busbar, NodeKind.INVERTER, INVERTER_NAME, "inverter", i.batteryCurrentA(), lengths.inverter(), 1.5));
+        array.ifPresent(a -> new ArrayCircuits(a, defaults, lengths).layIn(graph, bus(ArrayCircuits.output()), busbar));
+        chargers.alternator().ifPresent(a -> new AlternatorCircuits(a, defaults, lengths)
+                .layIn(graph, ArrayStrings.chargingV(site), bus(AlternatorCircuits.houseSide()), busbar));
         chargers.shore()
-                .ifPresent(s -> add(
-                        busbarA,
+                .ifPresent(s -> branch(
+                        busbar,
+                        NodeKind.SHORE_CHARGER,
                         "shore charger",
                         "shoreCharger",
                         shoreA(s.chargerPowerW()),
                         lengths.shoreCharger(),
                         2));
         if (loadsA.value() > 0) {
-            distribution(busbarA);
+            distribution(busbar);
         }
-        return List.copyOf(sized);
+        return graph.graph();
     }
 
     /** Straight off the bus, or through a converter where the loads are made for another voltage. */
-    private void distribution(Derived busbarA) {
+    private void distribution(FaultCurrent busbar) {
         if (converter.isEmpty()) {
-            sized.add(
-                    CircuitSizing.of(task(busbarA, DISTRIBUTION_NAME, "distribution", loadsA, lengths.distribution(), 3)
-                            .with(CircuitDetails.NONE.starting(startA))));
+            CircuitTask task = task(busbar, DISTRIBUTION_NAME, "distribution", loadsA, lengths.distribution(), 3)
+                    .with(CircuitDetails.NONE.starting(startA));
+            graph.add(NodeKind.BUSBAR, NodeKind.DC_LOADS, CablePlace.LIVING_SPACE, CircuitSizing.of(task), busbar);
             return;
         }
         CircuitTask input = defaults.losing(CONVERTER_NAME, LoadWay.OF_THE_REST)
                 .task(CONVERTER_NAME, loadsA, ConverterCircuits.inputLengthM(), bus(CONVERTER_NAME))
-                .fedBy(new Feed.Node(busbarA))
+                .fedBy(busbar.feed())
                 .with(CircuitDetails.NONE.starting(startA));
         Derived length =
                 CircuitDefaults.length(DISTRIBUTION_NAME, lengths.at("distribution"), lengths.distribution(), 3);
-        sized.addAll(
-                new ConverterCircuits(converter.get(), defaults).all(input, length, dc.peakPowerW(), dc.surgePowerW()));
+        new ConverterCircuits(converter.get(), defaults)
+                .layIn(graph, input, busbar, length, dc.peakPowerW(), dc.surgePowerW());
     }
 
-    private Optional<SizedCircuit> main() {
+    /**
+     * The battery main, and before it a cable for each battery where each has a fuse of its own.
+     *
+     * @return a short at the busbar
+     */
+    private FaultCurrent mains() {
         Derived current = mainA();
         if (current.value() == 0) {
-            return Optional.empty();
+            return fault;
         }
-        String name = MAIN_NAME;
-        Derived length = CircuitDefaults.length(name, lengths.at("main"), lengths.main(), 1);
-        return Optional.of(CircuitSizing.of(defaults.losing(name, LoadWay.OF_THE_MAIN)
-                .task(name, current, length, bus(name))
-                .fedBy(new Feed.Bank(bank.nominalCapacityAh(), bankFaultA))
-                .with(CircuitDetails.NONE.atLeast(THINNEST_MAIN).starting(mainStartA()))));
+        BatteryLinks links = new BatteryLinks(battery, fault, defaults);
+        if (links.areNeeded()) {
+            links.layIn(graph, current, mainStartA(), bus(BatteryLinks.NAME));
+        }
+        Derived length = CircuitDefaults.length(MAIN_NAME, lengths.at("main"), lengths.main(), 1);
+        Feed feed = links.areNeeded()
+                ? fault.feed()
+                : new Feed.Bank(bank.nominalCapacityAh(), fault.amperes(), fault.estimated());
+        SizedCircuit main = CircuitSizing.of(
+                defaults.losing(MAIN_NAME, links.areNeeded() ? LoadWay.OF_THE_MAIN / 2 : LoadWay.OF_THE_MAIN)
+                        .task(MAIN_NAME, current, length, bus(MAIN_NAME))
+                        .fedBy(feed)
+                        .with(CircuitDetails.NONE.atLeast(THINNEST_MAIN).starting(mainStartA())));
+        return graph.add(
+                NodeKind.BANK,
+                NodeKind.BUSBAR,
+                CablePlace.LIVING_SPACE,
+                main,
+                fault,
+                new Device(DeviceKind.ISOLATOR, NodeKind.BANK),
+                new Device(DeviceKind.SHUNT, NodeKind.BANK));
     }
 
     private Derived mainA() {
@@ -163,18 +192,25 @@ final class MainCircuits {
         return SHORE.value("shore charger: current at the bank", Unit.AMPERE, powerW.as("P"), charging.as("V_c"));
     }
 
-    private void add(
-            Derived busbarA, String name, String field, Derived currentA, OptionalDouble lengthM, double usualM) {
-        sized.add(CircuitSizing.of(task(busbarA, name, field, currentA, lengthM, usualM)));
+    private void branch(
+            FaultCurrent busbar,
+            NodeKind to,
+            String name,
+            String field,
+            Derived currentA,
+            OptionalDouble lengthM,
+            double usualM) {
+        SizedCircuit circuit = CircuitSizing.of(task(busbar, name, field, currentA, lengthM, usualM));
+        graph.add(NodeKind.BUSBAR, to, CablePlace.LIVING_SPACE, circuit, busbar);
     }
 
     private CircuitTask task(
-            Derived busbarA, String name, String field, Derived currentA, OptionalDouble lengthM, double usualM) {
+            FaultCurrent busbar, String name, String field, Derived currentA, OptionalDouble lengthM, double usualM) {
         Derived length = CircuitDefaults.length(name, lengths.at(field), lengthM, usualM);
         double part = name.equals(DISTRIBUTION_NAME) ? LoadWay.OF_THE_DISTRIBUTION : LoadWay.OF_THE_REST;
         return defaults.losing(name, part)
                 .task(name, currentA, length, bus(name))
-                .fedBy(new Feed.Node(busbarA));
+                .fedBy(busbar.feed());
     }
 
     /** The bus as a circuit meets it. */

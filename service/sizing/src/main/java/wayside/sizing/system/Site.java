@@ -5,6 +5,7 @@ import java.util.List;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.SizesThatExist;
 import wayside.sizing.brief.SystemBrief;
+import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.journey.Journey;
 import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.sizes.SizeTables;
@@ -41,20 +42,30 @@ public record Site(SystemBrief brief, Journey journey, Derived margin, List<Batt
                 "A fifth more than is listed today; list what you already know of",
                 Source.commonPractice());
         List<BatteryNeed> needs = journey.stays().stream()
-                .map(stay -> need(stay, journey.busVoltageV(), autonomy, margin))
+                .map(stay -> need(stay, journey.busVoltageV(), autonomy, margin, brief.system()))
                 .toList();
         return new Site(brief, journey, margin, needs);
     }
 
-    private static BatteryNeed need(JourneyStay stay, Derived bus, Derived autonomy, Derived margin) {
+    private static BatteryNeed need(
+            JourneyStay stay, Derived bus, Derived autonomy, Derived margin, SystemWishes wishes) {
         return new BatteryNeed(
                 stay.budget().dailyTotalWh(),
                 autonomy,
                 margin,
                 stay.bankC(),
                 BankDraw.steadyW(stay.budget()),
-                BankDraw.peakW(stay.budget()),
+                wishes.bankRates().maximumDischargeA().isPresent() ? anyPower() : BankDraw.peakW(stay.budget()),
                 bus);
+    }
+
+    private static Derived anyPower() {
+        return Derived.convention(
+                "power that asks for a larger bank",
+                0,
+                Unit.WATT,
+                "What the bank gives for hours was given, and is judged by itself",
+                Source.definition());
     }
 
     private static Derived autonomy(SystemBrief brief) {

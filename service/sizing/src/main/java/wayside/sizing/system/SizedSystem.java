@@ -3,14 +3,18 @@ package wayside.sizing.system;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import wayside.sizing.brief.BankRates;
 import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.storage.Ventilation;
+import wayside.sizing.system.graph.SystemGraph;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Unit;
 import wayside.sizing.wiring.BankFault;
+import wayside.sizing.wiring.FaultCurrent;
 import wayside.sizing.wiring.RuleSets;
 import wayside.sizing.wiring.SizedCircuit;
 
@@ -27,7 +31,7 @@ import wayside.sizing.wiring.SizedCircuit;
  * @param chargers alternator and shore
  * @param inverter none without AC loads
  * @param converter none where the DC loads take the voltage of the bus
- * @param circuits battery first, then outward
+ * @param graph its parts and the cables between them
  * @param mass of the whole
  */
 public record SizedSystem(
@@ -42,12 +46,11 @@ public record SizedSystem(
         Chargers chargers,
         Optional<InverterChoice> inverter,
         Optional<ConverterChoice> converter,
-        List<SizedCircuit> circuits,
+        SystemGraph graph,
         SystemMass mass,
         RuleOfThumb ruleOfThumb) {
     public SizedSystem {
         catchUps = List.copyOf(catchUps);
-        circuits = List.copyOf(circuits);
     }
 
     /**
@@ -65,12 +68,12 @@ public record SizedSystem(
         Optional<InverterChoice> inverter = InverterChoice.of(budget, bank);
         Optional<ConverterChoice> converter = ConverterChoice.of(site, budget);
         SystemMass mass = SystemMass.of(site, battery, array, chargers, inverter, converter);
-        Derived fault = bankFaultA(bank);
-        List<SizedCircuit> circuits = MainCircuits.of(site, bank, fault, inverter, converter, array, chargers);
+        FaultCurrent fault = bankFault(bank, site.brief().system().bankRates());
+        SystemGraph graph = MainCircuits.of(site, battery, fault, inverter, converter, array, chargers);
         return new SizedSystem(
                 site,
                 battery,
-                fault,
+                fault.amperes(),
                 ventilation(bank),
                 PowerUnit.of(site, battery, inverter, array, chargers),
                 arrayNeed,
@@ -79,7 +82,7 @@ public record SizedSystem(
                 chargers,
                 inverter,
                 converter,
-                circuits,
+                graph,
                 mass,
                 RuleOfThumb.of(site));
     }
@@ -92,14 +95,20 @@ public record SizedSystem(
         return catchUps;
     }
 
-    private static Derived bankFaultA(BatteryBank bank) {
-        return BankFault.currentA(
-                "bank: prospective short-circuit current",
-                bank.data().chemistry(),
-                bank.busVoltageV(),
-                bank.nominalCapacityAh(),
-                Optional.empty(),
-                Optional.empty());
+    /** The maker's figure wins over our estimate. */
+    private static FaultCurrent bankFault(BatteryBank bank, BankRates rates) {
+        String label = "bank: prospective short-circuit current";
+        Derived amperes = rates.shortCircuitA().isPresent()
+                ? Derived.given(label, rates.shortCircuitA().getAsDouble(), Unit.AMPERE, rates.at("shortCircuitA"))
+                : BankFault.currentA(
+                        label,
+                        bank.data().chemistry(),
+                        bank.busVoltageV(),
+                        bank.nominalCapacityAh(),
+                        Optional.empty(),
+                        Optional.of(rates.at("shortCircuitA")));
+        return new FaultCurrent(
+                bank.bankVoltageV(), amperes, rates.shortCircuitA().isEmpty());
     }
 
     private static Optional<Derived> ventilation(BatteryBank bank) {
@@ -111,9 +120,14 @@ public record SizedSystem(
                 : Optional.empty();
     }
 
+    /** What the cables carry, battery first, then outward. */
+    public List<SizedCircuit> circuits() {
+        return graph.circuits();
+    }
+
     /** What the bank gives or takes for hours, the larger [A]; 0 where nothing hangs on it. */
     public double mainCurrentA() {
-        return circuits.stream()
+        return circuits().stream()
                 .filter(circuit -> circuit.duty().name().equals(MainCircuits.MAIN_NAME))
                 .mapToDouble(circuit -> circuit.duty().currentA().value())
                 .max()
@@ -128,7 +142,7 @@ public record SizedSystem(
     /** The ways from the bank to the loads. */
     public List<LoadWay> loadWays() {
         return LoadWay.all(
-                circuits, CircuitDefaults.of(site.brief().system().rules()).dropLimitPercent());
+                graph, CircuitDefaults.of(site.brief().system().rules()).dropLimitPercent());
     }
 
     /** Of the stay whose day takes most. */
@@ -149,7 +163,7 @@ public record SizedSystem(
         if (site.brief().system().rules().isEmpty()) {
             choices.add(CircuitDefaults.choice(site.brief().system(), RuleSets.DEFAULT));
         }
-        circuits.forEach(circuit -> choices.addAll(circuit.duty().choices()));
+        circuits().forEach(circuit -> choices.addAll(circuit.duty().choices()));
         return choices;
     }
 

@@ -46,12 +46,12 @@ public enum ShortfallCode implements MessageCode {
     DRAWN_TOO_HARD(
             Slot.number("asked", Unit.AMPERE),
             Slot.number("allowed", Unit.AMPERE),
-            Slot.number("capacity", Unit.AMPERE_HOUR)),
+            Slot.number("capacity", Unit.AMPERE_HOUR).orNot()),
     STARTED_TOO_HARD(
             Slot.number("asked", Unit.AMPERE),
             Slot.number("allowed", Unit.AMPERE),
             Slot.number("seconds", Unit.SECOND),
-            Slot.number("capacity", Unit.AMPERE_HOUR)),
+            Slot.number("capacity", Unit.AMPERE_HOUR).orNot()),
     CHARGED_TOO_HARD(Slot.number("asked", Unit.AMPERE), Slot.number("allowed", Unit.AMPERE)),
     NO_FUSE_TYPE(Slot.text("circuit"), Slot.number("voltage", Unit.VOLT), Slot.number("shortCircuit", Unit.AMPERE)),
     /** Of a recharge, or of a whole stay of a trip. */

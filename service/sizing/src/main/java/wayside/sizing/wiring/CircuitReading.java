@@ -118,7 +118,7 @@ public final class CircuitReading {
                 bank.chemistry().isLeadAcid()
                         ? Optional.of(bank.at("coldCrankingA"))
                         : Optional.of(run.at("prospectiveShortCircuitA")));
-        return new Feed.Bank(capacity, fault);
+        return new Feed.Bank(capacity, fault, true);
     }
 
     private Optional<Derived> given(OptionalDouble value, String what, Unit unit, String field) {

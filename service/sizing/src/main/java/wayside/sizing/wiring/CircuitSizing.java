@@ -1,5 +1,6 @@
 package wayside.sizing.wiring;
 
+import java.util.Comparator;
 import java.util.Optional;
 import wayside.sizing.trace.Derived;
 
@@ -23,6 +24,14 @@ public final class CircuitSizing {
                 .findSmallest(duty.label("standard fuse rating"), duty.designCurrentA())
                 .map(rating -> withFuse(duty, rating))
                 .orElseGet(() -> notFeasible(duty, Shortfalls.noRating(duty)));
+    }
+
+    /** What the sturdiest fuse of the tables breaks [A]. */
+    public static Derived mostBrokenA() {
+        return FuseLink.all().stream()
+                .map(FuseLink::breakingA)
+                .max(Comparator.comparingDouble(Derived::value))
+                .orElseThrow();
     }
 
     private static SizedCircuit withFuse(CircuitDuty duty, Derived ratingA) {

@@ -19,16 +19,18 @@ public sealed interface Feed {
      * Straight from the bank.
      *
      * @param capacityAh of the whole bank [Ah]
-     * @param faultA current of a short at its main fuse, an estimate [A]
+     * @param faultA current of a short at its main fuse [A]
+     * @param estimated whether that is an estimate of ours
      */
-    record Bank(Derived capacityAh, Derived faultA) implements Feed {}
+    record Bank(Derived capacityAh, Derived faultA, boolean estimated) implements Feed {}
 
     /**
      * From a battery of which little is known, or from the busbar behind a bank's main cable.
      *
-     * @param faultA current of a short at the fuse, an estimate [A]
+     * @param faultA current of a short at the fuse [A]
+     * @param estimated whether that is an estimate of ours
      */
-    record Node(Derived faultA) implements Feed {}
+    record Node(Derived faultA, boolean estimated) implements Feed {}
 
     /**
      * A string of modules beside others that feed a fault in it: only a fuse made for strings will do.
@@ -39,6 +41,6 @@ public sealed interface Feed {
 
     /** Whether the current of a short is an estimate of ours, so that a better figure may change what is asked. */
     default boolean isEstimated() {
-        return this instanceof Bank || this instanceof Node;
+        return this instanceof Bank bank && bank.estimated() || this instanceof Node node && node.estimated();
     }
 }

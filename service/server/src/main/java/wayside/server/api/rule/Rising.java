@@ -17,6 +17,9 @@ import java.util.List;
 public @interface Rising {
     String[] value();
 
+    /** Whether the second may be the first again. */
+    boolean orEqual() default false;
+
     String message() default "rising";
 
     Class<?>[] groups() default {};
@@ -26,10 +29,12 @@ public @interface Rising {
     /** Compares the two. */
     final class Check implements ConstraintValidator<Rising, Record> {
         private Fields fields = Fields.NONE;
+        private boolean orEqual;
 
         @Override
         public void initialize(Rising rule) {
             fields = Fields.of(rule.value());
+            orEqual = rule.orEqual();
         }
 
         @Override
@@ -37,9 +42,11 @@ public @interface Rising {
             List<Double> numbers = fields.numbers(record);
             return numbers.size() < 2
                     || numbers.get(0) < numbers.get(1)
+                    || orEqual && numbers.get(0).equals(numbers.get(1))
                     || fields.blame(
                             fields.names().get(1),
-                            "a number above " + fields.names().get(0),
+                            (orEqual ? "at least " : "a number above ")
+                                    + fields.names().get(0),
                             context);
         }
     }

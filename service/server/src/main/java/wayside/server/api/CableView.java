@@ -1,0 +1,31 @@
+package wayside.server.api;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** A cable between two parts. */
+@Schema(name = "GraphCable", description = "A cable between two parts of a system.")
+public record CableView(
+        @Schema(description = "Of its two ends.", example = "bank-to-busbar")
+        String id,
+
+        @Schema(description = "Id of the part that feeds a fault in it: its fuse sits there.") @OpenCodes("node")
+        String from,
+
+        @Schema(description = "Id of the part at its other end.") @OpenCodes("node")
+        String to,
+
+        @Schema(description = "Name of its entry in circuits: current, length, conductor, fuse.")
+        String circuit,
+
+        @Schema(description = "Where it lies.") @OpenCodes("cable-place")
+        String place,
+
+        @Schema(description = "In it besides its fuse.") List<DeviceView> devices,
+
+        @Schema(
+                description =
+                        "What a short at its other end draws through it [A]; at its fuse it is the fuse's minimumInterruptA.")
+        @Nullable
+        Double endFaultA) {}
