@@ -119,6 +119,18 @@ class BankRatesTest {
                 .isEqualTo("broken");
     }
 
+    // 3,840 Wh of LFP at 13.6 V and 30 A: 408 W, and at 10 A a third of it.
+    @Test
+    void aRechargeIsHeldToWhatMayEnter() {
+        String body = "{'system':{'busVoltageV':12,'chemistry':'lfp','nominalEnergyWh':3840,'shoreChargerW':408%s}}";
+        double plain =
+                Answers.of("/v1/recharge-time", body.formatted("")).get("hours").doubleValue();
+        double held = Answers.of("/v1/recharge-time", body.formatted(",'maximumChargeA':10"))
+                .get("hours")
+                .doubleValue();
+        assertThat(held).isGreaterThan(2.5 * plain);
+    }
+
     @Test
     void aStartBelowTheFigureForHoursIsRefused() {
         RunningApp.json("{'loads':[%s],'trip':%s,'system':{%s,'maximumDischargeA':150,'peakDischargeA':100}}"

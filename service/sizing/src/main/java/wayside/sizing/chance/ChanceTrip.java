@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import wayside.sizing.brief.BankRates;
 import wayside.sizing.endurance.Endurance;
 import wayside.sizing.journey.Journey;
 import wayside.sizing.journey.JourneyStay;
+import wayside.sizing.ledger.BankBounds;
 import wayside.sizing.ledger.ConfidenceInterval;
 import wayside.sizing.ledger.LaterRuns;
 import wayside.sizing.ledger.LedgerDay;
@@ -14,6 +16,7 @@ import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Scenario;
 import wayside.sizing.ledger.Simulation;
 import wayside.sizing.ledger.Weather;
+import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.system.Chargers;
 import wayside.sizing.system.Site;
 import wayside.sizing.trace.Derived;
@@ -117,7 +120,17 @@ final class ChanceTrip {
                 chargers.alternator().map(a -> a.chargerPowerW().value()).orElse(0.0);
         double shoreW = chargers.shore().map(s -> s.chargerPowerW().value()).orElse(0.0);
         List<LedgerDay> days = changed.days(alternatorW, shoreW);
-        return new Scenario(days, changed.offsetK().value(), site.chemistry(), nominalWh, age.value(), solarW, 1);
+        return new Scenario(
+                days, changed.offsetK().value(), site.chemistry(), nominalWh, age.value(), solarW, 1, bounds(chargers));
+    }
+
+    private BankBounds bounds(Chargers chargers) {
+        BankRates rates = site.brief().system().bankRates();
+        ChemistryData data = site.chemistry();
+        double lowestV = data.cellsInSeries(site.busVoltageV().value()).value()
+                * data.lowestCellVoltageV().value();
+        return BankBounds.of(
+                rates.maximumChargeA(), chargers.need().chargingVoltageV().value(), rates.maximumDischargeA(), lowestV);
     }
 
     /** Those that go with a bank of a size [Wh]. */

@@ -1,5 +1,6 @@
 package wayside.sizing.charging;
 
+import wayside.sizing.brief.BankRates;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
@@ -34,6 +35,7 @@ public record ChargerNeed(
     private static final Expression CHARGING_VOLTAGE = Expression.definition("V_c = n V_cell");
     private static final Expression ACCEPTED = Expression.commonPractice("P_max = E r (V_c / V)");
     private static final Expression USUAL = Expression.commonPractice("P_usual = E r (V_c / V)");
+    private static final Expression HELD = Expression.definition("P_held = min(P, I_max V_c)");
     private static final Expression REFILL = Expression.definition("E_in = E_d / eta");
     private static final Expression POWER = Expression.definition("P = I V_c");
     private static final Expression TAKEN = Expression.definition("P_in = min(P, P_max)");
@@ -44,7 +46,8 @@ public record ChargerNeed(
             Derived nominalEnergyWh,
             Derived bankVoltageV,
             Derived busVoltageV,
-            Derived dailyWh) {
+            Derived dailyWh,
+            BankRates rates) {
         Derived charging = CHARGING_VOLTAGE.value(
                 "voltage of the bank while charging",
                 Unit.VOLT,
@@ -65,7 +68,33 @@ public record ChargerNeed(
                 charging.as("V_c"),
                 bankVoltageV.as("V"));
         return new ChargerNeed(
-                whose, data, nominalEnergyWh, bankVoltageV, charging, accepted, usual, dailyWh, busVoltageV);
+                whose,
+                data,
+                nominalEnergyWh,
+                bankVoltageV,
+                charging,
+                held(accepted, charging, rates),
+                held(usual, charging, rates),
+                dailyWh,
+                busVoltageV);
+    }
+
+    /** Never more than the bank's maker lets into it. */
+    private static Derived held(Derived powerW, Derived chargingV, BankRates rates) {
+        if (rates.maximumChargeA().isEmpty()) {
+            return powerW;
+        }
+        Derived most = Derived.given(
+                "current that the bank takes at most",
+                rates.maximumChargeA().getAsDouble(),
+                Unit.AMPERE,
+                rates.at("maximumChargeA"));
+        return HELD.value(
+                powerW.label() + ", its maker's limit kept",
+                Unit.WATT,
+                powerW.as("P"),
+                most.as("I_max"),
+                chargingV.as("V_c"));
     }
 
     /** Energy that a charger must put in each day to replace what was taken [Wh]. */

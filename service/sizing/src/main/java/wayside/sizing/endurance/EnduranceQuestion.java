@@ -6,6 +6,7 @@ import wayside.sizing.brief.EnduranceBrief;
 import wayside.sizing.charging.ChargerNeed;
 import wayside.sizing.journey.Journey;
 import wayside.sizing.journey.WeatherSource;
+import wayside.sizing.ledger.BankBounds;
 import wayside.sizing.ledger.Outcome;
 import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Scenario;
@@ -69,7 +70,7 @@ public record EnduranceQuestion(
         Derived nominal = Derived.given(
                 "rated energy of the bank", system.nominalEnergyWh(), Unit.WATT_HOUR, system.at("nominalEnergyWh"));
         Derived daily = journey.stays().get(0).budget().dailyTotalWh();
-        return ChargerNeed.of("", data, nominal, BatteryBank.bankVoltage(data, bus), bus, daily);
+        return ChargerNeed.of("", data, nominal, BatteryBank.bankVoltage(data, bus), bus, daily, system.bankRates());
     }
 
     private static Derived runs(EnduranceBrief brief) {
@@ -110,6 +111,16 @@ public record EnduranceQuestion(
                 charger.nominalEnergyWh().value(),
                 1,
                 solarW.value(),
-                start.value());
+                start.value(),
+                BankBounds.of(
+                        brief.system().bankRates().maximumChargeA(),
+                        charger.chargingVoltageV().value(),
+                        brief.system().bankRates().maximumDischargeA(),
+                        lowestV()));
+    }
+
+    private double lowestV() {
+        return data.cellsInSeries(brief.system().busVoltageV()).value()
+                * data.lowestCellVoltageV().value();
     }
 }

@@ -51,6 +51,11 @@ public final class LedgerBank {
      * @param chargeVoltageRatio voltage while charging by nominal voltage
      */
     public LedgerBank(ChemistryData data, double nominalWh, double ageShare, double chargeVoltageRatio) {
+        this(data, nominalWh, ageShare, chargeVoltageRatio, BankBounds.NONE);
+    }
+
+    /** One whose maker says what it bears. */
+    LedgerBank(ChemistryData data, double nominalWh, double ageShare, double chargeVoltageRatio, BankBounds bounds) {
         this.data = data;
         energyWh = nominalWh * ageShare;
         usableShare = data.usableShare().value();
@@ -58,9 +63,9 @@ public final class LedgerBank {
         dischargeEfficiency = data.dischargeEfficiency().value();
         chargePerStored = 1 / chargeEfficiency;
         withdrawnPerGiven = 1 / dischargeEfficiency;
-        chargeW = ChargeAcceptance.maximumPowerW(
-                energyWh, data.maximumChargeRate().typical().value(), chargeVoltageRatio);
-        dischargeW = energyWh * data.maximumDischargeRate().value();
+        chargeW = bounds.chargeW(ChargeAcceptance.maximumPowerW(
+                energyWh, data.maximumChargeRate().typical().value(), chargeVoltageRatio));
+        dischargeW = bounds.dischargeW(energyWh * data.maximumDischargeRate().value());
         knee = data.chargeKnee().value();
         hourOfCharge = new HourOfCharge(chargeW, knee, chargeEfficiency, energyWh);
         selfDischargePerHour =

@@ -11,6 +11,7 @@ import wayside.sizing.storage.ChemistryData;
  * @param ageShare what age has left of it
  * @param solarW rated power of the array [W]
  * @param startShare state of charge at the first midnight
+ * @param bounds what the bank's maker says that it bears
  */
 public record Scenario(
         List<LedgerDay> days,
@@ -19,7 +20,8 @@ public record Scenario(
         double nominalWh,
         double ageShare,
         double solarW,
-        double startShare) {
+        double startShare,
+        BankBounds bounds) {
     public Scenario {
         days = List.copyOf(days);
     }
@@ -27,14 +29,14 @@ public record Scenario(
     public Ledger ledger() {
         double ratio =
                 data.meanChargeCellVoltageV().value() / data.cellVoltageV().value();
-        return new Ledger(days, new LedgerBank(data, nominalWh, ageShare, ratio), offsetK, solarW, startShare);
+        return new Ledger(days, new LedgerBank(data, nominalWh, ageShare, ratio, bounds), offsetK, solarW, startShare);
     }
 
     public Scenario withSolar(double newSolarW) {
-        return new Scenario(days, offsetK, data, nominalWh, ageShare, newSolarW, startShare);
+        return new Scenario(days, offsetK, data, nominalWh, ageShare, newSolarW, startShare, bounds);
     }
 
     public Scenario withBank(double newNominalWh) {
-        return new Scenario(days, offsetK, data, newNominalWh, ageShare, solarW, startShare);
+        return new Scenario(days, offsetK, data, newNominalWh, ageShare, solarW, startShare, bounds);
     }
 }

@@ -42,7 +42,7 @@ public record RechargeQuestion(
         Derived bus = Derived.given("nominal bus voltage", system.busVoltageV(), Unit.VOLT, system.at("busVoltageV"));
         Derived nominal = Derived.given(
                 "rated energy of the bank", system.nominalEnergyWh(), Unit.WATT_HOUR, system.at("nominalEnergyWh"));
-        return ChargerNeed.of("", data, nominal, BatteryBank.bankVoltage(data, bus), bus, nominal);
+        return ChargerNeed.of("", data, nominal, BatteryBank.bankVoltage(data, bus), bus, nominal, system.bankRates());
     }
 
     private static RechargeTime time(RechargeBrief brief, ChargerNeed bank, List<ChargingSource> sources) {

@@ -62,7 +62,8 @@ public record Chargers(
                 bank.nominalEnergyWh(),
                 bank.bankVoltageV(),
                 bank.busVoltageV(),
-                site.journey().highestDemand().budget().dailyTotalWh());
+                site.journey().highestDemand().budget().dailyTotalWh(),
+                wishes.bankRates());
         Optional<Derived> driving = hours(
                 site.journey().highestDemandDriving().map(JourneyStay::drivingHours), wishes.alternatorChargerA());
         Optional<AlternatorCharger> alternator = driving.flatMap(hours -> AlternatorCharger.find(need, hours, wishes));

@@ -10,6 +10,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import wayside.sizing.Briefs;
 import wayside.sizing.brief.At;
+import wayside.sizing.brief.BankRates;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.storage.BatteryBank;
@@ -28,7 +29,8 @@ class ChargersTest {
                 Derived.given("energy", nominalWh, Unit.WATT_HOUR, "/test"),
                 BatteryBank.bankVoltage(data, bus),
                 bus,
-                Derived.given("daily", dailyWh, Unit.WATT_HOUR, "/test"));
+                Derived.given("daily", dailyWh, Unit.WATT_HOUR, "/test"),
+                BankRates.open(At.ROOT));
     }
 
     private static AlternatorCharger alternator(ChargerNeed need, double hours, OptionalDouble ratingA) {

@@ -8,6 +8,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import wayside.sizing.brief.At;
+import wayside.sizing.brief.BankRates;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Derived;
@@ -24,7 +26,13 @@ class RechargeTimeTest {
         Derived voltage =
                 given(data.cellsInSeries(12).value() * data.cellVoltageV().value(), Unit.VOLT);
         return ChargerNeed.of(
-                "", data, given(nominalWh, Unit.WATT_HOUR), voltage, given(12, Unit.VOLT), given(1000, Unit.WATT_HOUR));
+                "",
+                data,
+                given(nominalWh, Unit.WATT_HOUR),
+                voltage,
+                given(12, Unit.VOLT),
+                given(1000, Unit.WATT_HOUR),
+                BankRates.open(At.ROOT));
     }
 
     private static RechargeTime recharge(ChargerNeed bank, double from, double to, double... watts) {
