@@ -96,4 +96,6 @@ public record BuiltSystemInput(
         @DecimalMin(Limits.LEAST_CURRENT_A)
         @DecimalMax("1000000")
         @Nullable
-        Double shortCircuitA) {}
+        Double shortCircuitA,
+
+        @Valid @Nullable MainsInput mains) {}

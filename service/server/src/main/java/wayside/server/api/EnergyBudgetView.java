@@ -31,4 +31,7 @@ public record EnergyBudgetView(
         LossesView losses,
 
         @Schema(description = "When there is an AC load.") @Nullable
-        InverterView inverter) {}
+        InverterView inverter,
+
+        @Schema(description = "On a day at a hookup, when AC loads run straight off it.") @Nullable
+        HookupView hookup) {}

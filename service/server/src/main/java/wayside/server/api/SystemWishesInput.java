@@ -115,4 +115,6 @@ public record SystemWishesInput(
         @DecimalMin(Limits.LEAST_CURRENT_A)
         @DecimalMax("1000000")
         @Nullable
-        Double shortCircuitA) {}
+        Double shortCircuitA,
+
+        @Valid @Nullable MainsInput mains) {}

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import wayside.server.api.EnergyBudgetRequest;
 import wayside.sizing.brief.At;
 import wayside.sizing.brief.EnergyBrief;
+import wayside.sizing.brief.Mains;
 
 /** The question of an energy budget. */
 public final class EnergyBudgetReader {
@@ -25,6 +26,7 @@ public final class EnergyBudgetReader {
                 Given.number(request.ambientC()),
                 List.of(),
                 Given.number(request.dcLoadsVoltageV()),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Mains.open(at));
     }
 }

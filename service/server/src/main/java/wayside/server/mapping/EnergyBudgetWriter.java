@@ -6,11 +6,13 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.EnergyBudgetResponse;
 import wayside.server.api.EnergyBudgetView;
+import wayside.server.api.HookupView;
 import wayside.server.api.InverterView;
 import wayside.server.api.LoadShareView;
 import wayside.server.api.LossesView;
 import wayside.server.api.SupplyDemandView;
 import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.budget.HookupRelief;
 import wayside.sizing.budget.LoadShare;
 import wayside.sizing.demand.SupplyDemand;
 import wayside.sizing.inverter.InverterLoss;
@@ -54,7 +56,17 @@ public final class EnergyBudgetWriter {
                 budget.hourlyW(),
                 loads(budget, figures.in("loads")),
                 losses(budget, figures.in("losses")),
-                inverter(budget, figures.in("inverter")));
+                inverter(budget, figures.in("inverter")),
+                budget.relief()
+                        .map(relief -> hookup(relief, figures.in("hookup")))
+                        .orElse(null));
+    }
+
+    private static HookupView hookup(HookupRelief relief, Figures figures) {
+        return new HookupView(
+                figures.at("powerW", relief.hookup().limitW()),
+                figures.at("acWh", relief.acWh()),
+                figures.at("relievedWh", relief.relievedWh()));
     }
 
     private static SupplyDemandView supply(SupplyDemand demand, Derived peakA, Figures figures) {

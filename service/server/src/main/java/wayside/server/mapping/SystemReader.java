@@ -9,6 +9,7 @@ import wayside.server.api.ChemistryCode;
 import wayside.server.api.CircuitLengthsInput;
 import wayside.server.api.InverterInput;
 import wayside.server.api.LockerInput;
+import wayside.server.api.MainsInput;
 import wayside.server.api.PanelInput;
 import wayside.server.api.RoofInput;
 import wayside.server.api.RuleSetCode;
@@ -67,7 +68,7 @@ public final class SystemReader {
                         Given.number(wishes.peakDischargeA()),
                         Given.number(wishes.maximumChargeA()),
                         Given.number(wishes.shortCircuitA())),
-                Mains.open(at.field("mains")));
+                mains(at.field("mains"), wishes.mains()));
     }
 
     private static Roof roof(At at, @Nullable RoofInput roof) {
@@ -92,6 +93,16 @@ public final class SystemReader {
                         at,
                         Optional.of(new Box(locker.lengthMm(), locker.widthMm(), locker.heightMm())),
                         OptionalDouble.empty());
+    }
+
+    private static Mains mains(At at, @Nullable MainsInput mains) {
+        return mains == null
+                ? Mains.open(at)
+                : new Mains(
+                        at,
+                        Given.number(mains.voltageV()),
+                        Given.number(mains.hookupLimitA()),
+                        Optional.ofNullable(mains.passThrough()));
     }
 
     private static Vehicle vehicle(At at, @Nullable VehicleInput vehicle) {
@@ -156,7 +167,7 @@ public final class SystemReader {
                         Given.number(system.peakDischargeA()),
                         Given.number(system.maximumChargeA()),
                         Given.number(system.shortCircuitA())),
-                Mains.open(at.field("mains")));
+                mains(at.field("mains"), system.mains()));
     }
 
     public static InverterSpec inverter(At at, @Nullable InverterInput inverter) {

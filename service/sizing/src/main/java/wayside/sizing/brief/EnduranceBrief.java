@@ -52,7 +52,8 @@ public record EnduranceBrief(
                 OptionalDouble.empty(),
                 List.of(),
                 system.dcLoadsVoltageV(),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                system.mains());
     }
 
     /** The same question on another trip. */

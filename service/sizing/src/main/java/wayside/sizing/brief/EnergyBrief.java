@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param inverterSizes that are to be had; the usual ones if empty
  * @param dcLoadsVoltageV that the DC loads are made for [V]; 12 if absent
  * @param chosenBusV what takes the place of 12 V where the bus was left open [V]
+ * @param mains the hookup
  */
 public record EnergyBrief(
         At at,
@@ -26,7 +27,8 @@ public record EnergyBrief(
         OptionalDouble ambientC,
         List<InverterSize> inverterSizes,
         OptionalDouble dcLoadsVoltageV,
-        OptionalDouble chosenBusV)
+        OptionalDouble chosenBusV,
+        Mains mains)
         implements Placed {
     /** A brief that leaves the sizes of inverters open. */
     public EnergyBrief(
@@ -45,7 +47,8 @@ public record EnergyBrief(
                 ambientC,
                 List.of(),
                 OptionalDouble.empty(),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Mains.open(at.field("mains")));
     }
 
     public EnergyBrief {
@@ -67,7 +70,7 @@ public record EnergyBrief(
     public EnergyBrief drawing(double factor) {
         List<Load> all = loads.stream().map(load -> load.drawing(factor)).toList();
         return new EnergyBrief(
-                at, all, busVoltageV, inverter, standbyW, ambientC, inverterSizes, dcLoadsVoltageV, chosenBusV);
+                at, all, busVoltageV, inverter, standbyW, ambientC, inverterSizes, dcLoadsVoltageV, chosenBusV, mains);
     }
 
     /** The same with another load in the place of one. */
@@ -75,7 +78,7 @@ public record EnergyBrief(
         List<Load> all = new ArrayList<>(loads);
         all.set(index, load);
         return new EnergyBrief(
-                at, all, busVoltageV, inverter, standbyW, ambientC, inverterSizes, dcLoadsVoltageV, chosenBusV);
+                at, all, busVoltageV, inverter, standbyW, ambientC, inverterSizes, dcLoadsVoltageV, chosenBusV, mains);
     }
 
     public EnergyBrief standby(double newStandbyW) {
@@ -88,12 +91,22 @@ public record EnergyBrief(
                 ambientC,
                 inverterSizes,
                 dcLoadsVoltageV,
-                chosenBusV);
+                chosenBusV,
+                mains);
     }
 
     public EnergyBrief through(InverterSpec newInverter) {
         return new EnergyBrief(
-                at, loads, busVoltageV, newInverter, standbyW, ambientC, inverterSizes, dcLoadsVoltageV, chosenBusV);
+                at,
+                loads,
+                busVoltageV,
+                newInverter,
+                standbyW,
+                ambientC,
+                inverterSizes,
+                dcLoadsVoltageV,
+                chosenBusV,
+                mains);
     }
 
     public EnergyBrief atVolts(double newBusVoltageV) {
@@ -106,7 +119,8 @@ public record EnergyBrief(
                 ambientC,
                 inverterSizes,
                 dcLoadsVoltageV,
-                chosenBusV);
+                chosenBusV,
+                mains);
     }
 
     public EnergyBrief inAmbient(double newAmbientC) {
@@ -119,6 +133,7 @@ public record EnergyBrief(
                 OptionalDouble.of(newAmbientC),
                 inverterSizes,
                 dcLoadsVoltageV,
-                chosenBusV);
+                chosenBusV,
+                mains);
     }
 }

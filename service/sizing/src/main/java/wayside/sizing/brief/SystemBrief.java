@@ -40,7 +40,8 @@ public record SystemBrief(
                 OptionalDouble.empty(),
                 system.sizes().inverters(),
                 system.dcLoadsVoltageV(),
-                chosenBusV);
+                chosenBusV,
+                system.mains());
     }
 
     /** The same on another bus, where it was left open [V]. */

@@ -23,6 +23,7 @@ record BudgetTotals(
         Optional<InverterRating> rating,
         Optional<InverterLoss> loss,
         Optional<DcConverter> converter,
+        Optional<HookupRelief> relief,
         Derived standbyWh,
         Derived busVoltageV,
         InverterSpec inverter) {
@@ -31,6 +32,9 @@ record BudgetTotals(
     private static final Expression LOSSES = Expression.definition("E_losses = E_standby + (E_idle + E_conversion)");
     private static final Expression WITH_CONVERTER = Expression.definition("E_losses = E_others + E_converter");
     private static final Expression TOTAL = Expression.definition("E = E_loads + E_losses");
+    private static final Expression WITH_THE_PLUGGED_IN = Expression.definition("E_loads = E_dc + E_ac + E_only");
+    private static final Expression TOTAL_AT_A_HOOKUP =
+            Expression.definition("E = max(0, E_loads + E_losses - E_hookup)");
     private static final Expression CHARGE = Expression.definition("Q = E / V");
     private static final Expression LOWEST = Expression.commonPractice("V_low = V s");
     private static final Expression CURRENT = Expression.definition("I = P / V_low");
@@ -38,17 +42,9 @@ record BudgetTotals(
     private static final Expression SHARE_OF_NOTHING = Expression.definition("s = 0");
 
     EnergyBudget budget() {
-        Derived loads = LOADS.value(
-                demand.whose() + "all loads: daily energy",
-                Unit.WATT_HOUR,
-                demand.dc().dailyEnergyWh().as("E_dc"),
-                demand.ac().dailyEnergyWh().as("E_ac"));
+        Derived loads = loads();
         Derived losses = losses();
-        Derived total = TOTAL.value(
-                demand.whose() + "energy out of the battery per day",
-                Unit.WATT_HOUR,
-                loads.as("E_loads"),
-                losses.as("E_losses"));
+        Derived total = total(loads, losses);
         Derived lowest = lowestVoltage();
         return new EnergyBudget(
                 demand,
@@ -65,8 +61,30 @@ record BudgetTotals(
                 rating,
                 loss,
                 converter,
+                relief,
                 inverter,
                 hourly());
+    }
+
+    private Derived loads() {
+        String label = demand.whose() + "all loads: daily energy";
+        Derived dc = demand.dc().dailyEnergyWh();
+        Derived ac = demand.ac().dailyEnergyWh();
+        Derived only = demand.atAHookup().dailyEnergyWh();
+        return only.value() > 0
+                ? WITH_THE_PLUGGED_IN.value(label, Unit.WATT_HOUR, dc.as("E_dc"), ac.as("E_ac"), only.as("E_only"))
+                : LOADS.value(label, Unit.WATT_HOUR, dc.as("E_dc"), ac.as("E_ac"));
+    }
+
+    private Derived total(Derived loads, Derived losses) {
+        String label = demand.whose() + "energy out of the battery per day";
+        return relief.map(hookup -> TOTAL_AT_A_HOOKUP.value(
+                        label,
+                        Unit.WATT_HOUR,
+                        loads.as("E_loads"),
+                        losses.as("E_losses"),
+                        hookup.relievedWh().as("E_hookup")))
+                .orElseGet(() -> TOTAL.value(label, Unit.WATT_HOUR, loads.as("E_loads"), losses.as("E_losses")));
     }
 
     private Derived losses() {
@@ -153,25 +171,36 @@ record BudgetTotals(
         return energy > 0 ? 1 + converter.map(c -> c.conversionWh()).orElse(0.0) / energy : 1;
     }
 
-    /** Standby and idle are spread evenly; conversion loss follows the AC loads. */
+    /** Standby and idle are spread evenly; conversion loss follows the AC loads. A hookup spares its hours both. */
     private List<Double> hourly() {
         double converterStandby = converter.map(c -> c.standbyWh().value()).orElse(0.0);
-        double even = (standbyWh.value()
-                        + converterStandby
-                        + loss.map(l -> l.idleWh().value()).orElse(0.0))
-                / Unit.HOURS_PER_DAY;
+        double standbyW = (standbyWh.value() + converterStandby) / Unit.HOURS_PER_DAY;
+        double idleW = loss.map(l -> l.idleWh().value()).orElse(0.0) / Unit.HOURS_PER_DAY;
         double acEnergy = demand.ac().dailyEnergyWh().value();
         double conversion = loss.map(l -> l.conversionWh().value()).orElse(0.0);
         double acFactor = acEnergy > 0 ? 1 + conversion / acEnergy : 1;
         double[] watts = new double[Unit.HOURS_PER_DAY];
-        Arrays.fill(watts, even);
+        for (int hour = 0; hour < watts.length; hour++) {
+            watts[hour] = standbyW + idleW * unplugged(hour);
+        }
         for (LoadDemand load : demand.loads()) {
             double[] shares = HourlyShares.of(load.load());
             double factor = load.load().isAc() ? acFactor : dcFactor();
             for (int hour = 0; hour < watts.length; hour++) {
-                watts[hour] += shares[hour] * factor * load.dailyEnergyWh().value();
+                watts[hour] += shares[hour]
+                        * factor
+                        * left(load, hour)
+                        * load.dailyEnergyWh().value();
             }
         }
         return Arrays.stream(watts).boxed().toList();
+    }
+
+    private double unplugged(int hour) {
+        return relief.map(hookup -> hookup.unplugged(hour)).orElse(1.0);
+    }
+
+    private double left(LoadDemand load, int hour) {
+        return relief.map(hookup -> hookup.left(load, hour)).orElse(load.onlyAtAHookup() ? 0.0 : 1.0);
     }
 }

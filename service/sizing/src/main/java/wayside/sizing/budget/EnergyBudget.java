@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.demand.Demand;
+import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.inverter.DcConverter;
 import wayside.sizing.inverter.InverterLoss;
 import wayside.sizing.inverter.InverterRating;
@@ -35,6 +36,7 @@ import wayside.sizing.trace.Unit;
  * @param inverterRating when there is an AC load
  * @param inverterLoss when there is an AC load
  * @param converter when the DC loads are made for another voltage than the bus
+ * @param relief what a hookup takes off the battery, on a day that has one
  * @param inverter as far as the request says
  * @param hourlyW mean power out of the battery in each local hour; sums to the daily total
  */
@@ -53,6 +55,7 @@ public record EnergyBudget(
         Optional<InverterRating> inverterRating,
         Optional<InverterLoss> inverterLoss,
         Optional<DcConverter> converter,
+        Optional<HookupRelief> relief,
         InverterSpec inverter,
         List<Double> hourlyW) {
     /** Idle loss above this share of the day's total is worth a word. */
@@ -75,7 +78,16 @@ public record EnergyBudget(
      * @param stay opens the labels of what differs from stay to stay: {@code stay 2: }
      */
     public static EnergyBudget of(EnergyBrief brief, Derived ambientC, String stay) {
-        Demand demand = Demand.of(brief.loads(), ambientC, stay);
+        return of(brief, ambientC, stay, MainsUse.NONE);
+    }
+
+    /**
+     * The same of a day at a hookup.
+     *
+     * @param mains what its AC loads may take from it
+     */
+    public static EnergyBudget of(EnergyBrief brief, Derived ambientC, String stay, MainsUse mains) {
+        Demand demand = Demand.of(brief.loads(), ambientC, stay, mains.only());
         Optional<InverterRating> rating = demand.hasAc()
                 ? Optional.of(InverterRating.of(demand.ac(), brief.inverter(), brief.inverterSizes()))
                 : Optional.empty();
@@ -83,7 +95,8 @@ public record EnergyBudget(
         Derived standby = BudgetDefaults.standbyWh(brief);
         Derived bus = BudgetDefaults.busVoltageV(brief);
         Optional<DcConverter> converter = DcConverter.find(brief, demand, bus);
-        return new BudgetTotals(demand, rating, loss, converter, standby, bus, brief.inverter()).budget();
+        Optional<HookupRelief> relief = mains.hookup().map(hookup -> HookupRelief.of(hookup, demand, loss));
+        return new BudgetTotals(demand, rating, loss, converter, relief, standby, bus, brief.inverter()).budget();
     }
 
     /** The inverter as it stands, when loads change that it was chosen for: rating, idle power and hours stay. */
@@ -97,6 +110,16 @@ public record EnergyBudget(
                         asked.efficiency(),
                         given(inverterLoss.orElseThrow().hoursOn())))
                 .orElse(asked);
+    }
+
+    /** Part of a load's energy of an hour that comes out of the battery [share]. */
+    public double left(LoadDemand load, int hour) {
+        return relief.map(hookup -> hookup.left(load, hour)).orElse(load.onlyAtAHookup() ? 0.0 : 1.0);
+    }
+
+    /** Part of an hour in which nothing is plugged in [share]. */
+    public double unplugged(int hour) {
+        return relief.map(hookup -> hookup.unplugged(hour)).orElse(1.0);
     }
 
     /** What a power of the DC loads takes out of the bus [W]. */

@@ -39,7 +39,7 @@ final class InverterSuspicions {
         List<LoadDemand> loads = budget.demand().loads();
         int pieces = 0;
         for (LoadDemand load : loads) {
-            if (load.load().isAc()) {
+            if (load.isBehindTheInverter()) {
                 alone(load).ifPresent(cautions::add);
                 pieces += load.load().count();
             }

@@ -31,39 +31,67 @@ public record ShoreCharger(
                     "I_need = max(E_in / max(h, h_min), E / n) / V_c")
             .with("h_min", ChargerNeed.SHORTEST_HOURS, Unit.HOUR);
     private static final Expression MOST = Expression.commonPractice("I_most = P_usual / V_c");
+    private static final Expression MOST_OF_BOTH =
+            Expression.commonPractice("I_most = min(P_usual, eta P_hookup) / V_c");
     private static final Expression FROM_THE_MAINS = Expression.definition("P_mains = P / eta");
     private static final Expression ENERGY = Expression.definition("E = P_in h");
+    private static final Expression TAKEN = Expression.definition("P_taken = min(P_in, eta P_hookup)");
+    private static final Expression BESIDE_LOADS =
+            Expression.commonPractice("E = min(P_in, eta max(0, P_hookup - E_ac / h)) h");
 
     /**
      * @param need of the bank
      * @param hoursPerDay at the hookup [h], above 0
      * @param wishes the charger, as far as it is known
+     * @param hookupW that the hookup gives, where it is known [W]
      */
-    public static ShoreCharger of(ChargerNeed need, Derived hoursPerDay, SystemWishes wishes) {
+    public static ShoreCharger of(
+            ChargerNeed need, Derived hoursPerDay, SystemWishes wishes, Optional<Derived> hookupW) {
         if (wishes.shoreChargerW().isPresent()) {
             Derived given = Derived.given(
                     "shore charger: rated output",
                     wishes.shoreChargerW().getAsDouble(),
                     Unit.WATT,
                     wishes.at("shoreChargerW"));
-            return of(need, given, Optional.empty());
+            return of(need, given, Optional.empty(), hookupW);
         }
-        ChargerRating rating = chosen(need, hoursPerDay, wishes);
+        ChargerRating rating = chosen(need, hoursPerDay, wishes, hookupW);
         Derived power = need.powerW(need.whose() + "shore charger: rated output", rating.currentA());
-        return of(need, power, Optional.of(rating));
+        return of(need, power, Optional.of(rating), hookupW);
     }
 
-    private static ShoreCharger of(ChargerNeed need, Derived power, Optional<ChargerRating> rating) {
-        Derived efficiency = Derived.convention(
+    private static ShoreCharger of(
+            ChargerNeed need, Derived power, Optional<ChargerRating> rating, Optional<Derived> hookupW) {
+        Derived efficiency = efficiency();
+        Derived mains = FROM_THE_MAINS.value(
+                "shore charger: power from the mains", Unit.WATT, power.as("P"), efficiency.as("eta"));
+        Derived taken = need.takenW(need.whose() + "shore charger: power that the bank takes", power);
+        Derived given = hookupW.map(limit -> givenW(taken, limit)).orElse(taken);
+        return new ShoreCharger(power, mains, given, rating);
+    }
+
+    /** Its output as far as the hookup allows it [W]. */
+    public static Derived givenW(Derived powerW, Derived hookupW) {
+        return TAKEN.value(
+                powerW.label() + ", as far as the hookup allows",
+                Unit.WATT,
+                powerW.as("P_in"),
+                efficiency().as("eta"),
+                hookupW.as("P_hookup"));
+    }
+
+    private static Derived efficiency() {
+        return Derived.convention(
                 "shore charger: efficiency",
                 EFFICIENCY,
                 Unit.SHARE,
                 "Mains chargers give 80 to 93 % of what they draw",
                 Source.commonPractice());
-        Derived mains = FROM_THE_MAINS.value(
-                "shore charger: power from the mains", Unit.WATT, power.as("P"), efficiency.as("eta"));
-        Derived taken = need.takenW(need.whose() + "shore charger: power that the bank takes", power);
-        return new ShoreCharger(power, mains, taken, rating);
+    }
+
+    /** Part of its output that it can give from what a hookup has left [share]. */
+    public static double shareLeft(double outputW, double sparePowerW) {
+        return outputW > 0 ? Math.min(1, EFFICIENCY * sparePowerW / outputW) : 0;
     }
 
     /**
@@ -80,7 +108,25 @@ public record ShoreCharger(
                 hoursPerDay.as("h"));
     }
 
-    private static ChargerRating chosen(ChargerNeed need, Derived hoursPerDay, SystemWishes wishes) {
+    /**
+     * The same on a day on which AC loads hang on the hookup too [Wh].
+     *
+     * @param hookupW that the hookup gives [W]
+     * @param acWh that AC loads take from it [Wh]
+     */
+    public Derived energyPerDayWh(String stay, Derived hoursPerDay, Derived hookupW, Derived acWh) {
+        return BESIDE_LOADS.value(
+                stay + ": energy of the shore charger each day",
+                Unit.WATT_HOUR,
+                takenPowerW.as("P_in"),
+                efficiency().as("eta"),
+                hookupW.as("P_hookup"),
+                acWh.as("E_ac"),
+                hoursPerDay.as("h"));
+    }
+
+    private static ChargerRating chosen(
+            ChargerNeed need, Derived hoursPerDay, SystemWishes wishes, Optional<Derived> hookupW) {
         Derived night = Derived.convention(
                 "shore charger: hours to fill an empty bank",
                 NIGHT_HOURS,
@@ -95,11 +141,18 @@ public record ShoreCharger(
                 need.nominalEnergyWh().as("E"),
                 night.as("n"),
                 need.chargingVoltageV().as("V_c"));
-        Derived most = MOST.value(
-                need.whose() + "shore charger: most that the bank takes",
-                Unit.AMPERE,
-                need.usualW().as("P_usual"),
-                need.chargingVoltageV().as("V_c"));
+        Derived most = hookupW.map(limit -> MOST_OF_BOTH.value(
+                        need.whose() + "shore charger: most that hookup and bank allow",
+                        Unit.AMPERE,
+                        need.usualW().as("P_usual"),
+                        efficiency().as("eta"),
+                        limit.as("P_hookup"),
+                        need.chargingVoltageV().as("V_c")))
+                .orElseGet(() -> MOST.value(
+                        need.whose() + "shore charger: most that the bank takes",
+                        Unit.AMPERE,
+                        need.usualW().as("P_usual"),
+                        need.chargingVoltageV().as("V_c")));
         return ChargerRating.of(
                 need.whose() + "shore charger: rated output in amperes", needed, most, thatServe(need, wishes));
     }

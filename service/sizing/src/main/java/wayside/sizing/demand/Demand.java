@@ -2,9 +2,10 @@ package wayside.sizing.demand;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import wayside.sizing.brief.Load;
-import wayside.sizing.brief.Supply;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
@@ -17,8 +18,9 @@ import wayside.sizing.trace.Unit;
  * @param loads in the order of the list
  * @param dc all direct-current loads
  * @param ac all loads behind the inverter
+ * @param atAHookup all loads that run nowhere but straight off a hookup
  */
-public record Demand(String whose, List<LoadDemand> loads, SupplyDemand dc, SupplyDemand ac) {
+public record Demand(String whose, List<LoadDemand> loads, SupplyDemand dc, SupplyDemand ac, SupplyDemand atAHookup) {
     private static final Expression ENERGY = Expression.definition("E_all = sum(E)");
     private static final Expression POWER = Expression.definition("P_all = sum(P)");
     private static final Expression SURGE = Expression.commonPractice("S = P + max(Ps)");
@@ -39,23 +41,36 @@ public record Demand(String whose, List<LoadDemand> loads, SupplyDemand dc, Supp
      * @param stay opens the labels of what the temperature decides
      */
     public static Demand of(List<Load> loads, Derived ambientC, String stay) {
+        return of(loads, ambientC, stay, Set.of());
+    }
+
+    /**
+     * @param loads at least one
+     * @param ambientC air temperature [C]
+     * @param stay opens the labels of what the temperature decides
+     * @param atAHookup those that run nowhere else
+     */
+    public static Demand of(List<Load> loads, Derived ambientC, String stay, Set<Load> atAHookup) {
         String whose = loads.stream().allMatch(load -> load.ambientDuty().isEmpty()) ? "" : stay;
         List<LoadDemand> demands = new ArrayList<>();
         for (Load load : loads) {
-            demands.add(LoadEnergy.of(load, ambientC, whose));
+            demands.add(LoadEnergy.of(load, ambientC, whose, atAHookup.contains(load)));
         }
-        return new Demand(whose, demands, total(whose, demands, Supply.DC), total(whose, demands, Supply.AC));
+        return new Demand(
+                whose,
+                demands,
+                total(whose, "DC loads: ", demands, load -> !load.load().isAc()),
+                total(whose, "AC loads: ", demands, LoadDemand::isBehindTheInverter),
+                total(whose, "AC loads at a hookup alone: ", demands, LoadDemand::onlyAtAHookup));
     }
 
+    /** Whether any load is behind the inverter. */
     public boolean hasAc() {
-        return loads.stream().anyMatch(demand -> demand.load().isAc());
+        return loads.stream().anyMatch(LoadDemand::isBehindTheInverter);
     }
 
-    private static SupplyDemand total(String whose, List<LoadDemand> all, Supply supply) {
-        String name = supply.name() + " loads: ";
-        List<LoadDemand> demands = all.stream()
-                .filter(d -> d.load().isAc() == (supply == Supply.AC))
-                .toList();
+    private static SupplyDemand total(String whose, String name, List<LoadDemand> all, Predicate<LoadDemand> some) {
+        List<LoadDemand> demands = all.stream().filter(some).toList();
         Derived energy = ENERGY.value(
                 whose + name + "daily energy", Unit.WATT_HOUR, list("E", demands, LoadDemand::dailyEnergyWh));
         Derived peak =

@@ -26,11 +26,16 @@ public final class LoadEnergy {
      * @param ambientC air temperature [C], for a fridge whose duty depends on it
      * @param stay opens the labels of what the temperature decides
      */
-    static LoadDemand of(Load load, Derived ambientC, String stay) {
+    static LoadDemand of(Load load, Derived ambientC, String stay, boolean onlyAtAHookup) {
         Derived one = powerOfOne(load);
         Derived all = powerOfAll(load, one);
         return new LoadDemand(
-                load, one, all, energy(load, all, duty(load, ambientC, stay), stay), extraSurge(load, one));
+                load,
+                one,
+                all,
+                energy(load, all, duty(load, ambientC, stay), stay),
+                extraSurge(load, one),
+                onlyAtAHookup);
     }
 
     private static Derived powerOfOne(Load load) {

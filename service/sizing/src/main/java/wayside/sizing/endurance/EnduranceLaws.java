@@ -32,7 +32,8 @@ final class EnduranceLaws {
     private Laws laws() {
         EnergyBudget budget = question.journey().highestDemand().budget();
         BatteryBank bank = bank(budget);
-        return Laws.of(bank, system.bankRates(), budget, InverterChoice.of(budget, bank), currents());
+        return Laws.of(bank, system.bankRates(), budget, InverterChoice.of(budget, bank), currents())
+                .on(question.journey());
     }
 
     private BatteryBank bank(EnergyBudget budget) {

@@ -42,6 +42,10 @@ final class LedgerSteps {
             inputs.add(uncertainty.ofMeans().get(stay.index()).as("u"));
             inputs.addAll(stay.air());
         }
+        if (question.brief().system().shoreW() > 0
+                && question.journey().highestDemandHookedUp().isPresent()) {
+            inputs.add(question.journey().hookupW().as("P_hookup"));
+        }
         if (question.journey().source().drawsDays()) {
             inputs.add(uncertainty.ofSpread().as("v"));
         }

@@ -83,7 +83,7 @@ public sealed interface InverterConversion {
         public Derived dailyLossWh(Demand demand) {
             List<Input> inputs = new ArrayList<>(List.of(linear.as("k1"), square.as("k2"), ratingW.as("P_r")));
             for (LoadDemand load : demand.loads()) {
-                if (load.load().isAc()) {
+                if (load.isBehindTheInverter()) {
                     inputs.add(load.dailyEnergyWh().as("E"));
                     inputs.add(load.runningPowerW().as("P"));
                 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.budget.MainsUse;
 import wayside.sizing.ledger.DayUses;
 import wayside.sizing.ledger.UsesByAir;
 import wayside.sizing.solar.SkyMonth;
@@ -30,14 +31,14 @@ final class DemandByAir {
     }
 
     /** The days; the middle one is that of the mean. */
-    static UsesByAir of(EnergyBrief energy, SkyMonth sky) {
+    static UsesByAir of(EnergyBrief energy, SkyMonth sky, MainsUse mains) {
         double meanC = sky.meanC().value();
         double apartK =
                 APART * Math.hypot(sky.daySpreadK().value(), sky.meanErrorK().value());
         List<DayUses> days = new ArrayList<>();
-        DayUses cold = at(energy, meanC - BUDGETS * apartK);
+        DayUses cold = at(energy, meanC - BUDGETS * apartK, mains);
         for (int budget = 1 - BUDGETS; budget <= BUDGETS; budget++) {
-            DayUses warm = at(energy, meanC + budget * apartK);
+            DayUses warm = at(energy, meanC + budget * apartK, mains);
             for (int day = 0; day < DAYS; day++) {
                 days.add(cold.towards(warm, (double) day / DAYS));
             }
@@ -47,13 +48,13 @@ final class DemandByAir {
         return new UsesByAir(days, meanC - BUDGETS * apartK, apartK / DAYS);
     }
 
-    private static DayUses at(EnergyBrief energy, double airC) {
+    private static DayUses at(EnergyBrief energy, double airC, MainsUse mains) {
         Derived air = Derived.convention(
                 "mean temperature of a day",
                 airC,
                 Unit.CELSIUS,
                 "One of those that a day may have",
                 Source.definition());
-        return HourlyDemand.of(EnergyBudget.of(energy, air, ""));
+        return HourlyDemand.of(EnergyBudget.of(energy, air, "", mains));
     }
 }

@@ -15,7 +15,7 @@ final class HourlyDemand {
 
     static DayUses of(EnergyBudget budget) {
         boolean inverterMatters = budget.demand().loads().stream()
-                .anyMatch(d -> d.load().isAc() && d.load().isEssential());
+                .anyMatch(d -> d.isBehindTheInverter() && d.load().isEssential());
         return new DayUses(
                 uses(budget, Load::isEssential, inverterMatters, true),
                 uses(budget, load -> !load.isEssential(), !inverterMatters, false));
@@ -32,7 +32,9 @@ final class HourlyDemand {
             if (mine.test(demand.load())) {
                 double[] shares = HourlyShares.of(demand.load());
                 for (int hour = 0; hour < loads.length; hour++) {
-                    double watts = shares[hour] * demand.dailyEnergyWh().value();
+                    double watts = shares[hour]
+                            * budget.left(demand, hour)
+                            * demand.dailyEnergyWh().value();
                     loads[hour] += watts;
                     inverter[hour] += watts * (demand.load().isAc() ? conversion : converter);
                 }
@@ -40,7 +42,7 @@ final class HourlyDemand {
         }
         double idleW = idle ? budget.inverterLoss().map(l -> l.idleWh().value()).orElse(0.0) / loads.length : 0;
         for (int hour = 0; hour < loads.length; hour++) {
-            inverter[hour] += idleW;
+            inverter[hour] += idleW * budget.unplugged(hour);
             own[hour] = standby ? standbyWh(budget) / loads.length : 0;
         }
         return new HourlyUses(loads, inverter, own);

@@ -12,12 +12,15 @@ import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.Trip;
+import wayside.sizing.charging.HookupLimit;
+import wayside.sizing.charging.ShoreCharger;
 import wayside.sizing.ledger.LedgerDay;
 import wayside.sizing.ledger.Weather;
 import wayside.sizing.storage.BankLag;
 import wayside.sizing.storage.BankPlace;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Source;
 
 /**
  * A trip made ready once, for all who size or simulate with it. A trip that differs in one thing is derived from it, and keeps
@@ -87,9 +90,10 @@ public record Journey(
 
     /** The same trip with some more hours of driving and at a hookup each day, as far as a day has them [h]. */
     public Journey travelling(double moreDriving, double moreHookup) {
-        return with(stays.stream()
+        List<JourneyStay> travelling = stays.stream()
                 .map(stay -> stay.travelling(moreDriving, moreHookup))
-                .toList());
+                .toList();
+        return with(moreHookup > 0 ? JourneyStay.taking(energyThroughTheInverter(), travelling) : travelling);
     }
 
     /** The same trip with the bank standing so much warmer still [K]. */
@@ -141,7 +145,13 @@ public record Journey(
      * @param shoreW at the bank while plugged in [W]
      */
     public List<LedgerDay> days(double alternatorW, double shoreW) {
-        return stays.stream().map(stay -> stay.day(alternatorW, shoreW)).toList();
+        double givenW = shoreW * ShoreCharger.shareLeft(shoreW, hookupW().value());
+        return stays.stream().map(stay -> stay.day(alternatorW, givenW)).toList();
+    }
+
+    /** What a hookup of the trip gives [W]. */
+    public Derived hookupW() {
+        return HookupLimit.powerW(energy.mains());
     }
 
     /** All that the trip takes out of the bus [Wh]. */
@@ -183,8 +193,19 @@ public record Journey(
                 .orElseThrow();
     }
 
-    /** Where sky and air come from, when they are ours. */
+    /** Where sky and air come from, when they are ours, and whether AC loads hang on the hookup. */
     public List<Assumption> choices() {
-        return stays.stream().flatMap(stay -> stay.month().choices().stream()).toList();
+        List<Assumption> choices = new ArrayList<>(
+                stays.stream().flatMap(stay -> stay.month().choices().stream()).toList());
+        if (energy.mains().passThrough().isEmpty()
+                && stays.stream().anyMatch(stay -> stay.budget().relief().isPresent())) {
+            choices.add(Assumption.choice(
+                    energy.mains().at("passThrough"),
+                    "AC loads run straight off the hookup while plugged in",
+                    "true",
+                    "A transfer switch or an inverter that lets the hookup through is usual",
+                    Source.commonPractice()));
+        }
+        return choices;
     }
 }

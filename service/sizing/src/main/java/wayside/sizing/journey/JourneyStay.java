@@ -7,6 +7,8 @@ import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.budget.MainsUse;
+import wayside.sizing.charging.ShoreCharger;
 import wayside.sizing.ledger.LedgerDay;
 import wayside.sizing.ledger.UsesByAir;
 import wayside.sizing.solar.SkyMonth;
@@ -45,20 +47,23 @@ public record JourneyStay(
     /** The stays of a trip. */
     static List<JourneyStay> all(Trip trip, EnergyBrief energy, PanelMount panel, Derived offsetK, Derived lagHours) {
         List<JourneyStay> stays = new ArrayList<>();
+        List<Derived> hookups = new ArrayList<>();
+        trip.stays().forEach(stay -> hookups.add(StayHours.hookup(stay, hookups.size())));
         for (Stay stay : trip.stays()) {
             int index = stays.size();
             SolarMonth month = SolarMonth.of(stay, index, panel);
-            EnergyBudget budget = budget(energy, index, month, stays);
+            MainsUse mains = HookupOfTrip.of(energy.mains(), energy.loads(), hookups, index);
+            EnergyBudget budget = budget(energy, mains, index, month, stays);
             stays.add(new JourneyStay(
                     index,
                     stay,
                     month,
                     budget,
-                    uses(energy, month, budget),
+                    uses(energy, mains, month, budget),
                     bankC(index, month, offsetK),
                     lagHours,
                     StayHours.driving(stay, index),
-                    StayHours.hookup(stay, index)));
+                    hookups.get(index)));
         }
         return stays;
     }
@@ -66,14 +71,16 @@ public record JourneyStay(
     /** The same stays, whose days take something else. */
     static List<JourneyStay> taking(EnergyBrief energy, List<JourneyStay> stays) {
         List<JourneyStay> others = new ArrayList<>();
+        List<Derived> hookups = stays.stream().map(JourneyStay::hookupHours).toList();
         for (JourneyStay stay : stays) {
-            EnergyBudget budget = budget(energy, stay.index, stay.month, others);
+            MainsUse mains = HookupOfTrip.of(energy.mains(), energy.loads(), hookups, stay.index);
+            EnergyBudget budget = budget(energy, mains, stay.index, stay.month, others);
             others.add(new JourneyStay(
                     stay.index,
                     stay.stay,
                     stay.month,
                     budget,
-                    uses(energy, stay.month, budget),
+                    uses(energy, mains, stay.month, budget),
                     stay.bankC,
                     stay.lagHours,
                     stay.drivingHours,
@@ -82,16 +89,18 @@ public record JourneyStay(
         return others;
     }
 
-    /** Stays differ in what a day takes only where a load follows the temperature. */
-    private static EnergyBudget budget(EnergyBrief energy, int index, SolarMonth month, List<JourneyStay> before) {
-        return DemandByAir.follows(energy) || before.isEmpty()
-                ? EnergyBudget.of(energy, month.sky().meanC(), label(index) + ": ")
+    /** Stays differ in what a day takes only where a load follows the temperature, or where some are at a hookup. */
+    private static EnergyBudget budget(
+            EnergyBrief energy, MainsUse mains, int index, SolarMonth month, List<JourneyStay> before) {
+        boolean differ = DemandByAir.follows(energy) || !mains.equals(MainsUse.NONE);
+        return differ || before.isEmpty()
+                ? EnergyBudget.of(energy, month.sky().meanC(), label(index) + ": ", mains)
                 : before.get(0).budget;
     }
 
-    private static UsesByAir uses(EnergyBrief energy, SolarMonth month, EnergyBudget budget) {
+    private static UsesByAir uses(EnergyBrief energy, MainsUse mains, SolarMonth month, EnergyBudget budget) {
         return DemandByAir.follows(energy)
-                ? DemandByAir.of(energy, month.sky())
+                ? DemandByAir.of(energy, month.sky(), mains)
                 : UsesByAir.steady(HourlyDemand.of(budget));
     }
 
@@ -123,7 +132,18 @@ public record JourneyStay(
     }
 
     LedgerDay day(double alternatorW, double shoreW) {
-        return new LedgerDay(stay.nights(), uses, drivenByHour(alternatorW), hookedUpByHour(shoreW));
+        return new LedgerDay(stay.nights(), uses, drivenByHour(alternatorW), chargedByHour(shoreW));
+    }
+
+    /** What a shore charger gives, as far as the AC loads leave it something, by hour of the day [W]. */
+    private double[] chargedByHour(double shoreW) {
+        double[] watts = hookedUpByHour(shoreW);
+        budget.relief().ifPresent(hookup -> {
+            for (int hour = 0; hour < watts.length; hour++) {
+                watts[hour] *= ShoreCharger.shareLeft(shoreW, hookup.sparePowerW(hour));
+            }
+        });
+        return watts;
     }
 
     /** A power while the engine runs, by hour of the day [W]. */

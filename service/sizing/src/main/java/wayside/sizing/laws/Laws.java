@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import wayside.sizing.brief.BankRates;
 import wayside.sizing.budget.EnergyBudget;
+import wayside.sizing.journey.Journey;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.system.InverterChoice;
 import wayside.sizing.system.SizedSystem;
@@ -63,6 +64,7 @@ public record Laws(List<Law> all) {
                         system.inverter(),
                         ChargingCurrents.of(system.chargers(), system.array()))
                 .all);
+        HookupLaw.find(system.site().journey()).ifPresent(laws::add);
         system.chargers().alternator().ifPresent(charger -> laws.add(PartLaws.ofTheAlternator(charger)));
         laws.addAll(StringLaws.of(system));
         laws.addAll(PartLaws.ofItsRoom(system));
@@ -99,6 +101,13 @@ public record Laws(List<Law> all) {
         List<Law> laws = new ArrayList<>(new DischargeLaws(bank, limits, budget).all());
         laws.add(new ChargeLaw(bank, limits, currents).law());
         inverter.ifPresent(chosen -> laws.addAll(PartLaws.ofTheInverter(chosen)));
+        return new Laws(laws);
+    }
+
+    /** The same with what a trip's hookup is asked for. */
+    public Laws on(Journey journey) {
+        List<Law> laws = new ArrayList<>(all);
+        HookupLaw.find(journey).ifPresent(laws::add);
         return new Laws(laws);
     }
 

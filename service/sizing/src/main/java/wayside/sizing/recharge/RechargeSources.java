@@ -7,6 +7,8 @@ import wayside.sizing.brief.ChargingKind;
 import wayside.sizing.brief.RechargeBrief;
 import wayside.sizing.charging.ChargerNeed;
 import wayside.sizing.charging.ChargingSource;
+import wayside.sizing.charging.HookupLimit;
+import wayside.sizing.charging.ShoreCharger;
 import wayside.sizing.solar.ArrayModel;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
@@ -34,9 +36,16 @@ final class RechargeSources {
         if (runs(brief, ChargingKind.SHORE) && system.shoreW() > 0) {
             Derived power = Derived.given(
                     "shore charger: rated output", system.shoreW(), Unit.WATT, system.at("shoreChargerW"));
-            sources.add(new ChargingSource(ChargingKind.SHORE.code(), power));
+            sources.add(new ChargingSource(ChargingKind.SHORE.code(), asTheHookupLetsIt(system, power)));
         }
         return sources;
+    }
+
+    /** As far as the hookup lets it through, where that was given. */
+    private static Derived asTheHookupLetsIt(BuiltSystem system, Derived power) {
+        return system.mains().hookupLimitA().isPresent()
+                ? ShoreCharger.givenW(power, HookupLimit.powerW(system.mains()))
+                : power;
     }
 
     private static boolean runs(RechargeBrief brief, ChargingKind kind) {

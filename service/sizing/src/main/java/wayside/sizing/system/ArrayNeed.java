@@ -103,7 +103,7 @@ public record ArrayNeed(List<StayBalance> balances) {
         }
         if (stay.hookupHours().value() > 0) {
             chargers.shore()
-                    .map(shore -> shore.energyPerDayWh(stay.label(), stay.hookupHours()))
+                    .map(shore -> Chargers.shoreWh(shore, stay))
                     .ifPresent(offered -> others.add(OpenHours.taken(open.hookup(), offered)));
         }
         return others;

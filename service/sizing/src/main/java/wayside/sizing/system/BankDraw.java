@@ -24,9 +24,11 @@ public final class BankDraw {
         List<Input> inputs = new ArrayList<>();
         double energy = 0;
         for (LoadDemand load : budget.demand().loads()) {
-            inputs.add(load.dailyEnergyWh().as("E"));
-            inputs.add(load.runningPowerW().as("P"));
-            energy += load.dailyEnergyWh().value();
+            if (!load.onlyAtAHookup()) {
+                inputs.add(load.dailyEnergyWh().as("E"));
+                inputs.add(load.runningPowerW().as("P"));
+                energy += load.dailyEnergyWh().value();
+            }
         }
         return (energy > 0 ? STEADY : NOTHING_RUNS)
                 .value(

@@ -67,9 +67,10 @@ public record Chargers(
         Optional<Derived> driving = hours(
                 site.journey().highestDemandDriving().map(JourneyStay::drivingHours), wishes.alternatorChargerA());
         Optional<AlternatorCharger> alternator = driving.flatMap(hours -> AlternatorCharger.find(need, hours, wishes));
+        Optional<Derived> limit = Optional.of(site.journey().hookupW());
         Optional<Derived> hookedUp =
                 hours(site.journey().highestDemandHookedUp().map(JourneyStay::hookupHours), wishes.shoreChargerW());
-        Optional<ShoreCharger> shore = hookedUp.map(hours -> ShoreCharger.of(need, hours, wishes));
+        Optional<ShoreCharger> shore = hookedUp.map(hours -> ShoreCharger.of(need, hours, wishes, limit));
         return new Chargers(
                 need,
                 alternator,
@@ -80,11 +81,11 @@ public record Chargers(
                         label -> a.energyPerDayWh(label, driving.orElseThrow()))),
                 alternator.map(a -> hoursToFull(need, "alternator", a.chargerPowerW())),
                 shore,
-                shore.map(s -> taken(
-                        site,
-                        site.journey().highestDemandHookedUp(),
-                        OpenHours::hookup,
-                        label -> s.energyPerDayWh(label, hookedUp.orElseThrow()))),
+                shore.map(s ->
+                        taken(site, site.journey().highestDemandHookedUp(), OpenHours::hookup, label -> site.journey()
+                                .highestDemandHookedUp()
+                                .map(stay -> shoreWh(s, stay))
+                                .orElseGet(() -> s.energyPerDayWh(label, hookedUp.orElseThrow())))),
                 shore.map(s -> hoursToFull(need, "shore", s.chargerPowerW())));
     }
 
@@ -97,6 +98,15 @@ public record Chargers(
                 ? Optional.of(Derived.convention(
                         "hours of the trip", 0, Unit.HOUR, "The trip has none of them", Source.definition()))
                 : ofTheTrip;
+    }
+
+    /** What the shore charger offers on a day of a stay, beside the AC loads that hang on the hookup [Wh]. */
+    static Derived shoreWh(ShoreCharger charger, JourneyStay stay) {
+        return stay.budget()
+                .relief()
+                .map(hookup -> charger.energyPerDayWh(
+                        stay.label(), stay.hookupHours(), hookup.hookup().limitW(), hookup.acWh()))
+                .orElseGet(() -> charger.energyPerDayWh(stay.label(), stay.hookupHours()));
     }
 
     /** Of what a charger offers in a day, what the bank takes. */

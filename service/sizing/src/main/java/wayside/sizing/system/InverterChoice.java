@@ -50,7 +50,7 @@ public record InverterChoice(
                 input.as("P_in"),
                 bank.lowestVoltageV().as("V_low"));
         List<LoadDemand> ac = budget.demand().loads().stream()
-                .filter(load -> load.load().isAc())
+                .filter(LoadDemand::isBehindTheInverter)
                 .toList();
         return new InverterChoice(
                 rating,

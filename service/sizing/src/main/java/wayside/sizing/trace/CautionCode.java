@@ -63,6 +63,8 @@ public enum CautionCode implements MessageCode {
             Slot.number("asked", Unit.AMPERE),
             Slot.number("allowed", Unit.AMPERE)),
     CHARGED_TOO_GENTLY(Slot.number("asked", Unit.AMPERE), Slot.number("least", Unit.AMPERE)),
+    /** AC loads on a hookup. */
+    HOOKUP_OVERLOADED(Slot.number("asked", Unit.WATT), Slot.number("allowed", Unit.WATT)),
     NOTHING_CHARGES_IT(Slot.number("stay", Unit.COUNT)),
     PARALLEL_CONDUCTORS(Slot.text("circuit")),
     ENGINE_SPACE(Slot.text("circuit"), Slot.number("ambient", Unit.CELSIUS)),

@@ -3,6 +3,7 @@ package wayside.sizing.charging;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -69,7 +70,8 @@ class ChargersTest {
         ShoreCharger charger = ShoreCharger.of(
                 bank(Chemistry.LFP, 2560, 500),
                 Derived.given("hookup", 12, Unit.HOUR, "/test"),
-                SystemWishes.open(At.ROOT));
+                SystemWishes.open(At.ROOT),
+                Optional.empty());
         assertThat(charger.chargerPowerW().value() * 10).isGreaterThanOrEqualTo(2560);
         assertThat(charger.mainsPowerW().value())
                 .isGreaterThan(charger.chargerPowerW().value());
