@@ -5,7 +5,7 @@ import {field} from './field.js';
 import {questionOf} from './unfinished.js';
 
 const SUPPLIES = [['dc', 'DC'], ['ac', 'AC']];
-const TIERS = [['vital', 'Must never stop: health hangs on it'], ['essential', 'The trip fails without it'], ['comfort', 'A comfort: may stop first']];
+const TIERS = [['vital', 'must never stop'], ['essential', 'the trip needs it'], ['comfort', 'may stop first']];
 const ENTRIES = [['W', 'W'], ['A', 'A']];
 
 /**
@@ -70,7 +70,7 @@ function more(load, desk) {
       text,
       field({...spec('surgeFactor'), label: 'Draws at its start', unit: '× running', placeholder: '1'}),
       windows(load, spec),
-      field({...spec('tier'), label: 'When the battery runs low', options: TIERS, class: 'pick'})));
+      field({...spec('tier'), label: 'When the battery runs low it', options: TIERS})));
 }
 
 /** When it may be on. A second pair offers itself once the first is filled: lights of the morning and of the evening. */

@@ -70,11 +70,11 @@ class HintsTest {
             assertThat(told(sheet).locator("button")).hasCount(0);
 
             sheet.lines().getByText("more").first().click();
-            sheet.labelled("When the battery runs low").selectOption("comfort");
+            sheet.labelled("When the battery runs low it").selectOption("comfort");
 
             assertThat(told(sheet).locator("button")).hasText("Health hangs on it");
             told(sheet).locator("button").click();
-            assertThat(sheet.labelled("When the battery runs low")).hasValue("vital");
+            assertThat(sheet.labelled("When the battery runs low it")).hasValue("vital");
         }
     }
 

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import wayside.server.mapping.UnitName.Quantity;
 
 /** Says how a figure in one unit becomes one in another. */
@@ -18,11 +19,24 @@ final class Conversion {
         if (from.quantity() != to.quantity()) {
             return between(from, to);
         }
-        boolean difference = DIFFERENCES.contains(stem.toLowerCase(Locale.ROOT));
-        if (from.quantity() == Quantity.TEMPERATURE && !difference) {
+        if (from.quantity() == Quantity.TEMPERATURE && !isDifference(stem)) {
             return from.symbol().equals("F") ? ", C = (F - 32) / 1.8" : ", C = K - 273.15";
         }
         return ", " + ratio(from.symbol(), to.symbol(), from.factor() / to.factor());
+    }
+
+    /** What the figure is multiplied by, and what is added then; null where that does not make it the other. */
+    static Suggestion.@Nullable Change change(String stem, UnitName from, UnitName to) {
+        if (from.quantity() != to.quantity()) {
+            return null;
+        }
+        double factor = from.factor() / to.factor();
+        boolean shifted = from.quantity() == Quantity.TEMPERATURE && !isDifference(stem);
+        return new Suggestion.Change(factor, shifted ? (from.symbol().equals("F") ? -32 * factor : -273.15) : 0);
+    }
+
+    private static boolean isDifference(String stem) {
+        return DIFFERENCES.contains(stem.toLowerCase(Locale.ROOT));
     }
 
     private static String ratio(String from, String to, double factor) {

@@ -23,6 +23,6 @@ final class FormerNames {
     static Optional<Suggestion> of(String name, Collection<String> known) {
         return Optional.ofNullable(TODAY.get(name))
                 .filter(today -> known.contains(today.field()))
-                .map(today -> Suggestion.inOtherUnits(today.field(), today.how()));
+                .map(today -> Suggestion.inOtherUnits(today.field(), null, today.how()));
     }
 }
