@@ -1,5 +1,6 @@
 package wayside.server;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.closeTo;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.equalTo;
@@ -10,6 +11,7 @@ import static org.hamcrest.Matchers.hasSize;
 import static org.hamcrest.Matchers.not;
 import static org.hamcrest.Matchers.nullValue;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import io.restassured.config.JsonConfig;
 import io.restassured.config.RestAssuredConfig;
 import io.restassured.path.json.config.JsonPathConfig.NumberReturnType;
@@ -185,5 +187,17 @@ class CircuitsTest {
                 .then()
                 .statusCode(422)
                 .contentType("application/problem+json");
+    }
+
+    // 30 A for three hours ask for a 40 A blade, which carries twice its rating for 5 s at most: 4 x 1600 x 5 = 32,000
+    // A2s.
+    @Test
+    void aCableOutlastsWhatItsBladeLetsThrough() {
+        JsonNode circuit = Answers.of(
+                        "/v1/circuits", "{'circuits':[{'name':'heater','currentA':30,'lengthM':1,'insulationC':105}]}")
+                .at("/circuits/0");
+        assertThat(circuit.at("/fuse/ratingA").doubleValue()).isEqualTo(40);
+        assertThat(circuit.at("/fuse/letThroughA2s").doubleValue()).isEqualTo(32_000);
+        assertThat(circuit.at("/conductor/outlastedA2s").doubleValue()).isGreaterThan(32_000);
     }
 }

@@ -14,4 +14,9 @@ public record ConductorView(
         Double ampacityA,
 
         @Schema(description = "Of one conductor, as the voltage drop is reckoned [Ohm/km].")
-        Double resistanceOhmPerKm) {}
+        Double resistanceOhmPerKm,
+
+        @Schema(
+                description =
+                        "Heat of a short circuit that one conductor outlasts, k2 S2 from its insulation's class, for at most 5 s [A2s].")
+        Double outlastedA2s) {}

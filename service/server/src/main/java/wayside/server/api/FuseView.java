@@ -2,6 +2,7 @@ package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The fuse of a circuit. */
 @Schema(
@@ -29,6 +30,13 @@ public record FuseView(
 
         @Schema(description = "The largest that the rule set would permit on this conductor [A]; reported, not used.")
         Double maximumRatingA,
+
+        @Schema(
+                description =
+                        "Heat of a short that it lets through while it opens, at most [A2s], up to six times its rating; absent where no"
+                                + " operating times are tabulated. Never above what the conductor outlasts.")
+        @Nullable
+        Double letThroughA2s,
 
         @Schema(description = "Kinds that must not be used here.")
         List<RefusedFuseView> refused) {}

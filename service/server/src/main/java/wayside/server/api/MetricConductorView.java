@@ -18,6 +18,11 @@ public record MetricConductorView(
         @Schema(description = "Of one conductor: the largest that the standard allows, warmed [Ohm/km].")
         Double resistanceOhmPerKm,
 
+        @Schema(
+                description =
+                        "Heat of a short circuit that one conductor outlasts, k2 S2 from its insulation's class, for at most 5 s [A2s].")
+        Double outlastedA2s,
+
         @Schema(description = "Both ways [V].") Double voltageDropV,
         @Schema(description = "Of the nominal voltage [%].") Double voltageDropPercent,
 

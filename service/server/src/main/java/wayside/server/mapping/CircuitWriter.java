@@ -92,7 +92,8 @@ final class CircuitWriter {
                 conductor.size().ratedAs().awg(),
                 here.at("areaMm2", conductor.areaMm2()),
                 here.at("ampacityA", conductor.ampacityA()),
-                here.at("resistanceOhmPerKm", conductor.resistanceOhmPerKm()));
+                here.at("resistanceOhmPerKm", conductor.resistanceOhmPerKm()),
+                here.at("outlastedA2s", conductor.outlastedA2s()));
     }
 
     private MetricConductorView metric(SizedConductor conductor) {
@@ -101,6 +102,7 @@ final class CircuitWriter {
                 here.at("areaMm2", conductor.areaMm2()),
                 here.at("ampacityA", conductor.ampacityA()),
                 here.at("resistanceOhmPerKm", conductor.resistanceOhmPerKm()),
+                here.at("outlastedA2s", conductor.outlastedA2s()),
                 here.at("voltageDropV", conductor.voltageDropV()),
                 here.at("voltageDropPercent", conductor.voltageDropPercent()),
                 parallel(conductor));
@@ -117,6 +119,7 @@ final class CircuitWriter {
                 here.at("breakingCapacityA", fuse.link().breakingA()),
                 here.at("minimumInterruptA", wired.duty().interruptA()),
                 here.at("maximumRatingA", wired.conductor().permittedFuseA()),
+                fuse.letThroughA2s().map(heat -> here.at("letThroughA2s", heat)).orElse(null),
                 fuse.refused().stream().map(CircuitWriter::refused).toList());
     }
 

@@ -43,6 +43,9 @@ final class CircuitLaws {
         }
         addNearest(laws, wired.stream().map(CircuitLaws::fuseVoltage).toList());
         addNearest(laws, wired.stream().map(CircuitLaws::breaking).toList());
+        addNearest(
+                laws,
+                wired.stream().flatMap(circuit -> outlasting(circuit).stream()).toList());
         return laws;
     }
 
@@ -71,6 +74,15 @@ final class CircuitLaws {
                 .filter(caution -> caution.message().code() == CautionCode.CONFIRM_FAULT_CURRENT)
                 .findFirst();
         return confirm.map(law::with).orElse(law);
+    }
+
+    private static Optional<Law> outlasting(SizedCircuit.Wired circuit) {
+        return circuit.fuse()
+                .letThroughA2s()
+                .map(heat -> Law.of(
+                        LawCode.CABLE_OUTLASTS_ITS_FUSE,
+                        heat,
+                        circuit.conductor().outlastedA2s()));
     }
 
     private Law notWired(CircuitShortfall failed) {

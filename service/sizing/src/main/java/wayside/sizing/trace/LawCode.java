@@ -23,6 +23,7 @@ public enum LawCode implements MessageCode {
     STRING_CHARGES,
     FUSE_VOLTAGE,
     BREAKING_CAPACITY,
+    CABLE_OUTLASTS_ITS_FUSE,
     VOLTAGE_DROP,
     CIRCUIT_CAN_BE_WIRED;
 

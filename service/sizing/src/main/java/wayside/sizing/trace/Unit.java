@@ -8,6 +8,9 @@ public enum Unit {
     VOLT("V"),
     AMPERE("A"),
     OHM("Ohm"),
+    /** Heat of a short circuit by the resistance that it flows through. */
+    AMPERE_SQUARED_SECOND("A2s"),
+    JOULE_PER_KELVIN_CUBIC_MILLIMETRE("J/(K mm3)"),
     OHM_PER_KM("Ohm/km"),
     /** Only as tables in feet print it. */
     OHM_PER_THOUSAND_FEET("Ohm/kft"),

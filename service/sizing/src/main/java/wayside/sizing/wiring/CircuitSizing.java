@@ -35,18 +35,20 @@ public final class CircuitSizing {
     }
 
     private static SizedCircuit withFuse(CircuitDuty duty, Derived ratingA) {
-        ConductorSearch search = new ConductorSearch(duty, ratingA, Candidates.awg(duty.rules()));
+        Optional<SizedFuse> chosen = FuseChoice.find(duty, ratingA);
+        ConductorSearch search = new ConductorSearch(
+                duty, ratingA, chosen.flatMap(SizedFuse::letThroughA2s), Candidates.awg(duty.rules()));
         Optional<ConductorSearch.Found> found = search.findThinnest();
         if (found.isEmpty()) {
             return notFeasible(duty, Shortfalls.noConductor(duty, ratingA, search));
         }
-        return FuseChoice.find(duty, ratingA)
-                .map(fuse -> wired(duty, found.get(), fuse))
+        return chosen.map(fuse -> wired(duty, found.get(), fuse))
                 .orElseGet(() -> notFeasible(duty, Shortfalls.noType(duty)));
     }
 
     private static SizedCircuit wired(CircuitDuty duty, ConductorSearch.Found found, SizedFuse fuse) {
-        Optional<SizedConductor> metric = new ConductorSearch(duty, fuse.ratingA(), Candidates.metric(duty.rules()))
+        Optional<SizedConductor> metric = new ConductorSearch(
+                        duty, fuse.ratingA(), fuse.letThroughA2s(), Candidates.metric(duty.rules()))
                 .findThinnest()
                 .map(ConductorSearch.Found::conductor);
         return new SizedCircuit.Wired(

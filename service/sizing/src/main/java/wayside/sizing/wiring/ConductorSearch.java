@@ -9,12 +9,21 @@ import wayside.sizing.trace.Derived;
 final class ConductorSearch {
     private final CircuitDuty duty;
     private final Derived fuseRatingA;
+    private final Optional<Derived> letThroughA2s;
     private final List<Candidates.Candidate> candidates;
 
-    /** @param candidates in the order they are tried, not empty */
-    ConductorSearch(CircuitDuty duty, Derived fuseRatingA, List<Candidates.Candidate> candidates) {
+    /**
+     * @param letThroughA2s heat of a short that the fuse lets through, where it is known [A2s]
+     * @param candidates in the order they are tried, not empty
+     */
+    ConductorSearch(
+            CircuitDuty duty,
+            Derived fuseRatingA,
+            Optional<Derived> letThroughA2s,
+            List<Candidates.Candidate> candidates) {
         this.duty = duty;
         this.fuseRatingA = fuseRatingA;
+        this.letThroughA2s = letThroughA2s;
         this.candidates = candidates;
     }
 
@@ -44,6 +53,9 @@ final class ConductorSearch {
         }
         if (!trial.isWithinDrop()) {
             return Optional.of(GovernedBy.VOLTAGE_DROP);
+        }
+        if (letThroughA2s.isPresent() && !trial.outlasts(letThroughA2s.get())) {
+            return Optional.of(GovernedBy.SHORT_CIRCUIT);
         }
         return trial.isThickEnough() ? Optional.empty() : Optional.of(GovernedBy.MINIMUM_SIZE);
     }

@@ -54,6 +54,15 @@ final class ConductorTrial {
         return drop(resistance()).dropPercent().value();
     }
 
+    boolean outlasts(Derived letThroughA2s) {
+        return outlastedA2s().value() >= letThroughA2s.value();
+    }
+
+    private Derived outlastedA2s() {
+        return ShortCircuitHeat.outlastedA2s(
+                labelsOfOne, area(), duty.surroundings().insulationC());
+    }
+
     /** Of the conductors together [A]. */
     Derived fuseLimitA() {
         return together("largest fuse", (of, gauge) -> duty.rules().fuseLimitA(of, gauge, ampacityOfOneA));
@@ -71,6 +80,7 @@ final class ConductorTrial {
                 together("largest fuse permitted", (of, gauge) -> duty.rules()
                         .permittedFuseA(of, gauge, ampacityOfOneA)),
                 resistance,
+                outlastedA2s(),
                 drop.dropV(),
                 drop.dropPercent());
     }

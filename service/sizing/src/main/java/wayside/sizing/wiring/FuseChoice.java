@@ -22,7 +22,7 @@ final class FuseChoice {
             Optional<Message> refusal =
                     findRefusal(duty, ratingA, link, duty.interruptA().value());
             if (refusal.isEmpty()) {
-                return Optional.of(new SizedFuse(ratingA, link, refused));
+                return Optional.of(fuse(duty, ratingA, link, refused));
             }
             refused.add(new SizedFuse.Refusal(link, refusal.get()));
         }
@@ -33,12 +33,21 @@ final class FuseChoice {
         return FuseLink.all().stream()
                 .filter(link -> findRefusal(duty, ratingA, link, 0).isEmpty())
                 .max(Comparator.comparingDouble(link -> link.breakingA().value()))
-                .map(best -> new SizedFuse(
+                .map(best -> fuse(
+                        duty,
                         ratingA,
                         best,
                         refused.stream()
                                 .filter(refusal -> !refusal.link().equals(best))
                                 .toList()));
+    }
+
+    private static SizedFuse fuse(CircuitDuty duty, Derived ratingA, FuseLink link, List<SizedFuse.Refusal> refused) {
+        return new SizedFuse(
+                ratingA,
+                link,
+                ShortCircuitHeat.letThroughA2s(duty.label("heat that the fuse lets through"), ratingA, link),
+                refused);
     }
 
     private static Optional<Message> findRefusal(CircuitDuty duty, Derived ratingA, FuseLink link, double interruptA) {

@@ -8,6 +8,8 @@ public enum GovernedBy {
     FUSE("fuse"),
     /** A thinner one would lose too much voltage. */
     VOLTAGE_DROP("voltage-drop"),
+    /** A thinner one would not outlast what its fuse lets through in a short circuit. */
+    SHORT_CIRCUIT("short-circuit"),
     /** Nothing but the thinnest size that the rules allow. */
     MINIMUM_SIZE("minimum-size");
 

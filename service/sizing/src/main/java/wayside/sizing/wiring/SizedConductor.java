@@ -12,6 +12,7 @@ import wayside.sizing.trace.Derived;
  * @param fuseLimitA the largest fuse that they may have here [A]
  * @param permittedFuseA the largest fuse that the rule set would permit [A]
  * @param resistanceOhmPerKm of one of them [Ohm/km]
+ * @param outlastedA2s heat of a short that one of them outlasts [A2s]
  * @param voltageDropV both ways [V]
  * @param voltageDropPercent of the nominal voltage [%]
  */
@@ -23,5 +24,6 @@ public record SizedConductor(
         Derived fuseLimitA,
         Derived permittedFuseA,
         Derived resistanceOhmPerKm,
+        Derived outlastedA2s,
         Derived voltageDropV,
         Derived voltageDropPercent) {}
