@@ -16,7 +16,7 @@ public record CableView(
         @Schema(description = "Id of the part at its other end.") @OpenCodes("node")
         String to,
 
-        @Schema(description = "Name of its entry in circuits: current, length, conductor, fuse.")
+        @Schema(description = "Name of its entry in circuits, or of a mains cable in acSide.circuits.")
         String circuit,
 
         @Schema(description = "Where it lies.") @OpenCodes("cable-place")

@@ -41,6 +41,9 @@ public record RecommendationResponse(
         @Schema(description = "The parts and the cables between them; what a cable carries stands in circuits.")
         GraphView graph,
 
+        @Schema(description = "When there is a hookup or an inverter.") @Nullable
+        AcSideView acSide,
+
         @Schema(
                 description =
                         "Of batteries, modules, controllers, chargers, inverter and an allowance for cables [kg].")

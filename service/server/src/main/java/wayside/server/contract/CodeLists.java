@@ -44,6 +44,7 @@ final class CodeLists {
             list("rules", RuleSetCode.values(), Coded::code),
             Map.entry("step-kind", List.of("given", "default", "convention", "looked-up", "computed")),
             Map.entry("cold-voltage-method", List.of("coefficient", "nec-690-7-a")),
+            Map.entry("residual-current-device", List.of("rcd", "gfci")),
             Map.entry("controller-type", List.of("mppt")));
 
     private CodeLists() {}

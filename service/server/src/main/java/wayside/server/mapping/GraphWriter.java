@@ -6,7 +6,10 @@ import wayside.server.api.CableView;
 import wayside.server.api.DeviceView;
 import wayside.server.api.GraphView;
 import wayside.server.api.NodeView;
+import wayside.sizing.system.graph.AcCable;
 import wayside.sizing.system.graph.Cable;
+import wayside.sizing.system.graph.CablePlace;
+import wayside.sizing.system.graph.Device;
 import wayside.sizing.system.graph.Node;
 import wayside.sizing.system.graph.SystemGraph;
 
@@ -23,6 +26,7 @@ final class GraphWriter {
         for (Cable cable : graph.cables()) {
             cables.add(cable(cable, figures.in("cables").entry(cables.size())));
         }
+        graph.acCables().forEach(cable -> cables.add(ac(cable)));
         return new GraphView(nodes, cables);
     }
 
@@ -35,6 +39,23 @@ final class GraphWriter {
                         .orElse(null));
     }
 
+    private static CableView ac(AcCable cable) {
+        return new CableView(
+                cable.id(),
+                cable.from().code(),
+                cable.to().code(),
+                cable.circuit().name(),
+                CablePlace.LIVING_SPACE.code(),
+                devices(cable.devices()),
+                null);
+    }
+
+    private static List<DeviceView> devices(List<Device> devices) {
+        return devices.stream()
+                .map(device -> new DeviceView(device.kind().code(), device.at().code()))
+                .toList();
+    }
+
     private static CableView cable(Cable cable, Figures figures) {
         return new CableView(
                 cable.id(),
@@ -42,10 +63,7 @@ final class GraphWriter {
                 cable.to().code(),
                 cable.circuit().duty().name(),
                 cable.place().code(),
-                cable.devices().stream()
-                        .map(device ->
-                                new DeviceView(device.kind().code(), device.at().code()))
-                        .toList(),
+                devices(cable.devices()),
                 cable.endFaultA()
                         .map(current -> figures.at("endFaultA", current))
                         .orElse(null));

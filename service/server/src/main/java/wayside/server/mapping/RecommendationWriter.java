@@ -40,6 +40,9 @@ public final class RecommendationWriter {
         ConverterView converter = converter(system, figures.in("converter"));
         List<CircuitView> circuits = CircuitsWriter.write(system.circuits(), figures.in("circuits"));
         var graph = GraphWriter.write(system.graph(), figures.in("graph"));
+        var acSide = system.ac()
+                .map(ac -> AcSideWriter.write(ac, figures.in("acSide")))
+                .orElse(null);
         double massKg = figures.at("massKg", system.mass().massKg());
         RuleOfThumbView thumb = ruleOfThumb(recommendation, figures.in("ruleOfThumb"));
         var found = recommendation.byChance().map(chance -> ByChanceWriter.of(chance, figures));
@@ -59,6 +62,7 @@ public final class RecommendationWriter {
                 converter,
                 circuits,
                 graph,
+                acSide,
                 massKg,
                 thumb,
                 found.map(ByChanceWriter::chance).orElse(null),

@@ -65,6 +65,7 @@ public record Laws(List<Law> all) {
                         ChargingCurrents.of(system.chargers(), system.array()))
                 .all);
         HookupLaw.find(system.site().journey()).ifPresent(laws::add);
+        system.ac().flatMap(AcLaws::find).ifPresent(laws::add);
         system.chargers().alternator().ifPresent(charger -> laws.add(PartLaws.ofTheAlternator(charger)));
         laws.addAll(StringLaws.of(system));
         laws.addAll(PartLaws.ofItsRoom(system));

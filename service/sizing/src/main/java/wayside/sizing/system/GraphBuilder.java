@@ -2,9 +2,12 @@ package wayside.sizing.system;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import wayside.sizing.system.graph.AcCable;
 import wayside.sizing.system.graph.Cable;
 import wayside.sizing.system.graph.CablePlace;
 import wayside.sizing.system.graph.Device;
@@ -28,6 +31,7 @@ final class GraphBuilder {
 
     private final Map<NodeKind, Derived> counts = new EnumMap<>(NodeKind.class);
     private final List<Cable> cables = new ArrayList<>();
+    private final List<AcCable> acCables = new ArrayList<>();
 
     /** A cable whose fault current at its other end nobody knows, or that is no matter there. */
     void add(NodeKind from, NodeKind to, CablePlace place, SizedCircuit circuit, Device... devices) {
@@ -61,14 +65,20 @@ final class GraphBuilder {
         }
     }
 
+    /** Cables that carry mains. */
+    void addAc(List<AcCable> more) {
+        acCables.addAll(more);
+    }
+
     SystemGraph graph() {
+        Set<NodeKind> ends = EnumSet.noneOf(NodeKind.class);
+        cables.forEach(cable -> ends.addAll(List.of(cable.from(), cable.to())));
+        acCables.forEach(cable -> ends.addAll(List.of(cable.from(), cable.to())));
         List<Node> nodes = new ArrayList<>();
-        for (NodeKind kind : NodeKind.values()) {
-            if (cables.stream().anyMatch(cable -> cable.from() == kind || cable.to() == kind)) {
-                nodes.add(new Node(kind, Optional.ofNullable(counts.get(kind)), drop(kind)));
-            }
+        for (NodeKind kind : ends) {
+            nodes.add(new Node(kind, Optional.ofNullable(counts.get(kind)), drop(kind)));
         }
-        return new SystemGraph(nodes, cables);
+        return new SystemGraph(nodes, cables, acCables);
     }
 
     /** Empty where no way leads from the bank, it could not be wired, or a converter gives its own voltage anew. */

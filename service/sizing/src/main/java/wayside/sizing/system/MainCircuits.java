@@ -57,6 +57,7 @@ final class MainCircuits {
     private final SupplyDemand dc;
     private final Optional<ArrayChoice> array;
     private final Chargers chargers;
+    private final Optional<AcSide> ac;
     private final GraphBuilder graph = new GraphBuilder();
 
     private MainCircuits(
@@ -66,7 +67,8 @@ final class MainCircuits {
             Optional<InverterChoice> inverter,
             Optional<ConverterChoice> converter,
             Optional<ArrayChoice> array,
-            Chargers chargers) {
+            Chargers chargers,
+            Optional<AcSide> ac) {
         this.site = site;
         this.battery = battery;
         this.bank = battery.bank();
@@ -86,6 +88,7 @@ final class MainCircuits {
         this.inverter = inverter;
         this.array = array;
         this.chargers = chargers;
+        this.ac = ac;
     }
 
     static SystemGraph of(
@@ -95,8 +98,9 @@ final class MainCircuits {
             Optional<InverterChoice> inverter,
             Optional<ConverterChoice> converter,
             Optional<ArrayChoice> array,
-            Chargers chargers) {
-        return new MainCircuits(site, battery, fault, inverter, converter, array, chargers).graph();
+            Chargers chargers,
+            Optional<AcSide> ac) {
+        return new MainCircuits(site, battery, fault, inverter, converter, array, chargers, ac).graph();
     }
 
     private SystemGraph graph() {
@@ -118,6 +122,7 @@ final class MainCircuits {
         if (loadsA.value() > 0) {
             distribution(busbar);
         }
+        ac.ifPresent(side -> graph.addAc(side.cables()));
         return graph.graph();
     }
 

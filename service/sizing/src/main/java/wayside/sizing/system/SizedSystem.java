@@ -32,6 +32,7 @@ import wayside.sizing.wiring.SizedCircuit;
  * @param inverter none without AC loads
  * @param converter none where the DC loads take the voltage of the bus
  * @param graph its parts and the cables between them
+ * @param ac its mains side; none without hookup and inverter
  * @param mass of the whole
  */
 public record SizedSystem(
@@ -47,6 +48,7 @@ public record SizedSystem(
         Optional<InverterChoice> inverter,
         Optional<ConverterChoice> converter,
         SystemGraph graph,
+        Optional<AcSide> ac,
         SystemMass mass,
         RuleOfThumb ruleOfThumb) {
     public SizedSystem {
@@ -69,7 +71,8 @@ public record SizedSystem(
         Optional<ConverterChoice> converter = ConverterChoice.of(site, budget);
         SystemMass mass = SystemMass.of(site, battery, array, chargers, inverter, converter);
         FaultCurrent fault = bankFault(bank, site.brief().system().bankRates());
-        SystemGraph graph = MainCircuits.of(site, battery, fault, inverter, converter, array, chargers);
+        Optional<AcSide> ac = AcSide.find(site, chargers, inverter);
+        SystemGraph graph = MainCircuits.of(site, battery, fault, inverter, converter, array, chargers, ac);
         return new SizedSystem(
                 site,
                 battery,
@@ -83,6 +86,7 @@ public record SizedSystem(
                 inverter,
                 converter,
                 graph,
+                ac,
                 mass,
                 RuleOfThumb.of(site));
     }

@@ -24,6 +24,7 @@ public enum LawCode implements MessageCode {
     FUSE_VOLTAGE,
     BREAKING_CAPACITY,
     CABLE_OUTLASTS_ITS_FUSE,
+    AC_BREAKER,
     VOLTAGE_DROP,
     CIRCUIT_CAN_BE_WIRED;
 

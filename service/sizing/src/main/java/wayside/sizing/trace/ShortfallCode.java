@@ -53,6 +53,7 @@ public enum ShortfallCode implements MessageCode {
             Slot.number("seconds", Unit.SECOND),
             Slot.number("capacity", Unit.AMPERE_HOUR).orNot()),
     CHARGED_TOO_HARD(Slot.number("asked", Unit.AMPERE), Slot.number("allowed", Unit.AMPERE)),
+    NO_AC_BREAKER(Slot.text("circuit"), Slot.number("current", Unit.AMPERE)),
     NO_FUSE_TYPE(Slot.text("circuit"), Slot.number("voltage", Unit.VOLT), Slot.number("shortCircuit", Unit.AMPERE)),
     /** Of a recharge, or of a whole stay of a trip. */
     TOO_COLD_TO_CHARGE(Slot.number("stay", Unit.COUNT).orNot()),

@@ -9,11 +9,13 @@ import wayside.sizing.wiring.SizedCircuit;
  *
  * @param nodes each kind once
  * @param cables each pair of parts once
+ * @param acCables those that carry mains
  */
-public record SystemGraph(List<Node> nodes, List<Cable> cables) {
+public record SystemGraph(List<Node> nodes, List<Cable> cables, List<AcCable> acCables) {
     public SystemGraph {
         nodes = List.copyOf(nodes);
         cables = List.copyOf(cables);
+        acCables = List.copyOf(acCables);
     }
 
     /** What the cables carry. */
