@@ -28,4 +28,14 @@ public record PanelInput(
         @DecimalMin("0")
         @DecimalMax("1")
         @Nullable
-        Double shadedShare) {}
+        Double shadedShare,
+
+        @Schema(
+                description =
+                        "Share of the irradiation lost to snow that lies on the panels, on the days that are asked about; none"
+                                + " when left open.",
+                example = "0.2")
+        @DecimalMin("0")
+        @DecimalMax("1")
+        @Nullable
+        Double snowCoveredShare) {}

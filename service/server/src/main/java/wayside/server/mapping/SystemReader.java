@@ -191,7 +191,8 @@ public final class SystemReader {
                 at,
                 Given.number(panel.tiltDegrees()),
                 Given.number(panel.azimuthDegrees()),
-                Given.number(panel.shadedShare()));
+                Given.number(panel.shadedShare()),
+                Given.number(panel.snowCoveredShare()));
     }
 
     public static Target target(At at, @Nullable TargetInput target) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.EnergyBrief;
@@ -82,8 +81,7 @@ final class EnduranceChanges {
                 == 0;
         if (solarW > 0 && flat) {
             PanelMount panel = question.brief().system().panel();
-            PanelMount tilted = new PanelMount(
-                    panel.at(), OptionalDouble.of(TILT_DEGREES), OptionalDouble.empty(), panel.shadedShare());
+            PanelMount tilted = panel.tilted(TILT_DEGREES);
             add(
                     Message.of(ChangeCode.TILT_PANEL, Parameter.number("tilt", TILT_DEGREES, Unit.DEGREE)),
                     plain,

@@ -66,6 +66,7 @@ public record Laws(List<Law> all) {
                 .all);
         HookupLaw.find(system.site().journey()).ifPresent(laws::add);
         system.ac().flatMap(AcLaws::find).ifPresent(laws::add);
+        TerminalLaw.find(system.graph()).ifPresent(laws::add);
         system.chargers().alternator().ifPresent(charger -> laws.add(PartLaws.ofTheAlternator(charger)));
         laws.addAll(StringLaws.of(system));
         laws.addAll(PartLaws.ofItsRoom(system));

@@ -2,6 +2,7 @@ package wayside.sizing.solar;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Derived;
@@ -34,11 +35,13 @@ public final class ArrayLosses {
      * The share that all losses leave.
      *
      * @param shadedShare of the light, 0 to 1
+     * @param snowCoveredShare of the light, 0 to 1, where it is known
      * @return f [share]
      */
-    public static Derived factor(Derived shadedShare) {
+    public static Derived factor(Derived shadedShare, Optional<Derived> snowCoveredShare) {
         ReferenceTable table = ReferenceTables.table(TABLE);
         List<Input> inputs = new ArrayList<>(List.of(shadedShare.as("l")));
+        snowCoveredShare.ifPresent(snow -> inputs.add(snow.as("l")));
         for (String category : CATEGORIES) {
             Derived loss = Derived.lookedUp(
                     "loss: " + category,

@@ -57,6 +57,11 @@ public record ArrayModel(
     public static ArrayModel of(PanelMount mount, double latitude) {
         PanelPosition position = PanelPosition.of(mount, latitude);
         return new ArrayModel(
-                position, ALBEDO, RISE, GAMMA_PER_K, ArrayLosses.factor(position.shadedShare()), TRACKER_EFFICIENCY);
+                position,
+                ALBEDO,
+                RISE,
+                GAMMA_PER_K,
+                ArrayLosses.factor(position.shadedShare(), position.snowCoveredShare()),
+                TRACKER_EFFICIENCY);
     }
 }

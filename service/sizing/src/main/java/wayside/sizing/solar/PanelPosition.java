@@ -1,5 +1,6 @@
 package wayside.sizing.solar;
 
+import java.util.Optional;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Source;
@@ -11,8 +12,9 @@ import wayside.sizing.trace.Unit;
  * @param tilt from the horizontal [deg]
  * @param azimuth the way they face, clockwise from north [deg]
  * @param shadedShare of the light lost to roof gear and trees
+ * @param snowCoveredShare of the light lost to snow on the panel, where that was given
  */
-public record PanelPosition(Derived tilt, Derived azimuth, Derived shadedShare) {
+public record PanelPosition(Derived tilt, Derived azimuth, Derived shadedShare, Optional<Derived> snowCoveredShare) {
     /** Shading of NREL's default losses. */
     private static final double SHADED_SHARE = 0.03;
 
@@ -39,7 +41,14 @@ public record PanelPosition(Derived tilt, Derived azimuth, Derived shadedShare) 
                         "A clear site; parked under trees or beside a roof box it is far more",
                         ArrayLosses.SOURCE)
                 .unlessGiven(mount.shadedShare());
-        return new PanelPosition(tilt, azimuth, shaded);
+        Optional<Derived> snow = mount.snowCoveredShare().isPresent()
+                ? Optional.of(Derived.given(
+                        "loss: snow on the panel",
+                        mount.snowCoveredShare().getAsDouble(),
+                        Unit.SHARE,
+                        mount.at("snowCoveredShare")))
+                : Optional.empty();
+        return new PanelPosition(tilt, azimuth, shaded, snow);
     }
 
     /** A trip over the equator turns the panel: two defaults, so two labels. */

@@ -35,6 +35,7 @@ public record ArrayStrings(
         Derived coldOpenCircuitV,
         Derived hotWorkingV) {
     private static final double COLD_SNAP_K = 10;
+    private static final Expression LONE = Expression.definition("n = 1");
     private static final Expression MODULES = Expression.commonPractice("m = max(n_min, ceil(P / P_module - 1e-9))");
     private static final NamedOperation SERIES = NamedOperation.of(
             NamedOperation.Kind.BEST_OF,
@@ -144,6 +145,11 @@ public record ArrayStrings(
     /** Modules in each string, and strings. */
     private record Count(Derived series, Derived parallel) {
         static Count of(StringWindow window, Derived powerW) {
+            if (isALoneTwelveVoltModule(window, powerW)) {
+                return new Count(
+                        LONE.value("string: modules in series", Unit.COUNT),
+                        LONE.value("array: strings in parallel", Unit.COUNT));
+            }
             int least = (int) window.smallestSeriesCount().value();
             int most = Math.max(least, (int) window.largestSeriesCount().value());
             Derived wanted = MODULES.value(
@@ -161,6 +167,15 @@ public record ArrayStrings(
                     window.largestSeriesCount().as("n_max"));
             return new Count(
                     series, PARALLEL.value("array: strings in parallel", Unit.COUNT, wanted.as("m"), series.as("n")));
+        }
+
+        /**
+         * The most usual array of all: one module made for 12 V on a 12 V bank. Only the hottest roof asks for a second, and the laws
+         * say so.
+         */
+        private static boolean isALoneTwelveVoltModule(StringWindow window, Derived powerW) {
+            return window.smallestSeriesCount().value() == 2
+                    && powerW.value() <= TypicalModule.powerW().value();
         }
 
         private static int inSeries(int modules, int least, int most) {

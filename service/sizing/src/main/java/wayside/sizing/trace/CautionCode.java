@@ -63,6 +63,12 @@ public enum CautionCode implements MessageCode {
             Slot.number("asked", Unit.AMPERE),
             Slot.number("allowed", Unit.AMPERE)),
     CHARGED_TOO_GENTLY(Slot.number("asked", Unit.AMPERE), Slot.number("least", Unit.AMPERE)),
+    STRING_HARDLY_CHARGES(Slot.number("asked", Unit.VOLT), Slot.number("allowed", Unit.VOLT)),
+    STRING_MAY_NOT_START(Slot.number("asked", Unit.VOLT), Slot.number("allowed", Unit.VOLT)),
+    THICKER_THAN_ITS_TERMINAL(
+            Slot.text("circuit"),
+            Slot.number("area", Unit.SQUARE_MILLIMETRE),
+            Slot.number("terminal", Unit.SQUARE_MILLIMETRE)),
     /** AC loads on a hookup. */
     HOOKUP_OVERLOADED(Slot.number("asked", Unit.WATT), Slot.number("allowed", Unit.WATT)),
     NOTHING_CHARGES_IT(Slot.number("stay", Unit.COUNT)),

@@ -27,7 +27,8 @@ public final class SolarYieldCautions {
                 yield.months().stream().map(month -> month.solar().sky())));
         addDarkness(cautions, yield);
         addTilt(cautions, yield);
-        if (yield.months().stream().anyMatch(m -> m.solar().sky().meanC().value() < 0)) {
+        if (brief.panel().snowCoveredShare().isEmpty()
+                && yield.months().stream().anyMatch(m -> m.solar().sky().meanC().value() < 0)) {
             cautions.add(Caution.commonPractice(Severity.NOTE, CautionCode.SNOW));
         }
         if (brief.panel().shadedShare().isEmpty()) {
