@@ -48,7 +48,7 @@ function loadRequest(load, busVoltageV, lang) {
     ambientDuty: load.ambientDuty.length > 0 ? load.ambientDuty : undefined,
     windows: windows.length > 0 ? windows.map(stripped) : undefined,
     surgeFactor: number(load.surgeFactor),
-    essential: load.essential,
+    tier: load.tier,
   });
 }
 

@@ -4,7 +4,7 @@ let lastKey = 0;
 
 const FRESH_LOAD = {
   name: '', supply: 'dc', quantity: 1, entry: 'W', power: '', voltageV: '', hoursPerDay: '', dutyCyclePercent: '', ambientDuty: [],
-  surgeFactor: '', windowFrom: '', windowTo: '', againFrom: '', againTo: '', essential: true,
+  surgeFactor: '', windowFrom: '', windowTo: '', againFrom: '', againTo: '', tier: 'essential',
 };
 
 const FRESH_STAY = {latitude: '', longitude: '', month: 6, nights: 3, drivingHoursPerDay: '', hookupHoursPerDay: '', meanC: ''};

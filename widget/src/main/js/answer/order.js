@@ -4,6 +4,7 @@ import {REGIONS} from '../regions.js';
 import {hoursOfWindows} from '../windows.js';
 
 const VEHICLE = [['voltageV', 'vehicle', 'V'], ['alternatorRatingA', 'alternator', 'A']];
+const TIERS = {vital: 'must never stop', comfort: 'the trip can do without it'};
 const OWNED = [['nominalEnergyWh', 'battery', 'Wh'], ['solarPowerW', 'panels', 'W'], ['alternatorChargerA', 'charger off the engine', 'A'],
   ['shoreChargerW', 'shore charger', 'W']];
 const PLACES = {cabin: 'in the living space', underfloor: 'under the floor', outside: 'outside'};
@@ -29,13 +30,13 @@ function loadLine(load, {dailyWh}, busVoltageV, reader) {
     reader.exactText(load.hoursPerDay ?? hoursOfWindows(load.windows), 'h'), supply.toUpperCase(), ...energy(dailyWh, busVoltageV, reader)];
 }
 
-function habits({windows = [], dutyCycle, ambientDuty, surgeFactor, essential}, reader) {
+function habits({windows = [], dutyCycle, ambientDuty, surgeFactor, tier}, reader) {
   return [
     ...windows.map(({from, to}) => `${from} to ${to}`),
     dutyCycle < 1 ? `runs ${reader.exactText(dutyCycle, 'share')} of the time` : '',
     ambientDuty ? 'runs longer in the heat' : '',
     surgeFactor > 1 ? `starts at ${reader.number(surgeFactor)} times that` : '',
-    essential ? '' : 'the trip can do without it',
+    TIERS[tier] ?? '',
   ].filter(Boolean).join(', ');
 }
 

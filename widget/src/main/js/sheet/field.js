@@ -14,14 +14,6 @@ export function field(spec) {
     label, h('span', {class: 'entry'}, control, unit), faultLine(id));
 }
 
-/** A box to tick. */
-export function tick(spec) {
-  const id = freshId('field');
-  const box = h('input', {id, type: 'checkbox', change: () => spec.write(box.checked)});
-  box.checked = spec.value;
-  return h('div', {class: 'field tick', 'data-control': spec.control}, box, h('label', {for: id}, spec.label), faultLine(id));
-}
-
 function entry(spec, id) {
   const number = spec.kind !== 'text' && spec.kind !== 'time';
   const input = h('input', {

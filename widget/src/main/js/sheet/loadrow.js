@@ -1,10 +1,11 @@
 import {h, unseen} from '../dom.js';
 import {drawOf} from '../draw.js';
 import {hoursOfWindows, windowsOf} from '../windows.js';
-import {field, tick} from './field.js';
+import {field} from './field.js';
 import {questionOf} from './unfinished.js';
 
 const SUPPLIES = [['dc', 'DC'], ['ac', 'AC']];
+const TIERS = [['vital', 'must never stop'], ['essential', 'the trip needs it'], ['comfort', 'may stop first']];
 const ENTRIES = [['W', 'W'], ['A', 'A']];
 
 /**
@@ -69,7 +70,7 @@ function more(load, desk) {
       text,
       field({...spec('surgeFactor'), label: 'Draws at its start', unit: '× running', placeholder: '1'}),
       windows(load, spec),
-      tick({...spec('essential'), label: 'The trip fails without it'})));
+      field({...spec('tier'), label: 'When the battery runs low it', options: TIERS})));
 }
 
 /** When it may be on. A second pair offers itself once the first is filled: lights of the morning and of the evening. */

@@ -11,7 +11,7 @@ const MENDS = {
   'large-load-at-dc': otherSupply,
   'units-mixed-up': otherSupply,
   'start-surge-missing': () => ['Count 5 times', {surgeFactor: 5}],
-  'must-not-be-shed': () => ['The trip fails without it', {essential: true}],
+  'must-not-be-shed': () => ['Health hangs on it', {tier: 'vital'}],
 };
 
 function otherSupply({supply}) {

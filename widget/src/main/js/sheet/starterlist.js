@@ -42,7 +42,7 @@ export function appliance(columns, row) {
     dutyCycle: number('dutyCycle'),
     ambientDuty: dutyPoints(String(cell('ambientDuty') ?? '')),
     surgeFactor: surgeFactor > 1 ? surgeFactor : '',
-    essential: String(cell('essential')) === 'true',
+    tier: cell('tier'),
   };
 }
 

@@ -15,10 +15,6 @@ input:focus-visible, select:focus-visible { outline-offset: 0 }
 .unit { white-space: nowrap }
 .field label { display: block; font-size: var(--small); color: var(--quiet) }
 .grid { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(9.5em, 100%), 1fr)); gap: .75em 1.5em; align-items: end }
-.field.tick { display: flex; flex-wrap: wrap; gap: .5em; align-items: center; padding-top: 1.25em }
-.field.tick label { color: inherit; flex: 1 1 0 }
-.tick .fault { flex-basis: 100% }
-.tick input { width: 1.1em; height: 1.1em; margin: 0; accent-color: var(--accent) }
 .plain { border: 0; text-align: start; padding: .125em 0; min-height: 24px; background: none; color: var(--accent); text-decoration: underline; text-decoration-thickness: 1px; text-underline-offset: .2em; cursor: pointer }
 .add { border: 1px solid var(--accent); padding: .35em .9em; background: none; color: var(--accent); cursor: pointer }
 .add:hover, .starter:hover { background: color-mix(in srgb, var(--accent) 8%, transparent) }

@@ -27,6 +27,7 @@ import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.SystemBrief;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.brief.Target;
+import wayside.sizing.brief.Tier;
 import wayside.sizing.brief.Trip;
 
 /** Whole answers of the core, on all cores. */
@@ -38,7 +39,7 @@ import wayside.sizing.brief.Trip;
 @Measurement(iterations = 3, time = 1)
 public class AnswerBenchmark {
     private final Load fridge = Load.dc("fridge", 45, 24).withDuty(0.5);
-    private final Load laptop = Load.ac("laptop", 60, 3).notEssential();
+    private final Load laptop = Load.ac("laptop", 60, 3).of(Tier.COMFORT);
     private final Load lights = Load.dc("lights", 12, 4);
 
     private EnduranceBrief endurance(int nights, int runs, Load... loads) {

@@ -20,7 +20,7 @@ class ChangesComeTrueTest {
     private static final String SUMMER = """
             {"loads": [{"name": "fridge", "powerW": 45, "hoursPerDay": 24, "dutyCycle": 0.4},
                        {"name": "hob", "supply": "ac", "powerW": 1200, "hoursPerDay": 0.25},
-                       {"name": "laptop", "supply": "ac", "powerW": 60, "hoursPerDay": 3.33, "essential": false}],
+                       {"name": "laptop", "supply": "ac", "powerW": 60, "hoursPerDay": 3.33, "tier": "comfort"}],
              "trip": {"stays": [
                {"place": {"latitude": 45, "longitude": 7}, "month": 5, "nights": 4, "drivingHoursPerDay": 0.3},
                {"place": {"latitude": 50, "longitude": 8}, "month": 4, "nights": 3, "hookupHoursPerDay": 0.5}]},

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class EnduranceTest {
     private static final String TRIP = """
             "loads": [{"name": "fridge", "powerW": 45, "hoursPerDay": 24, "dutyCycle": 0.5},
-                      {"name": "laptop", "powerW": 60, "hoursPerDay": 3, "essential": false}],
+                      {"name": "laptop", "powerW": 60, "hoursPerDay": 3, "tier": "comfort"}],
             "trip": {"stays": [{"place": {"latitude": 45, "longitude": 7}, "month": 4, "nights": %d,
                                 "sky": {"clearnessIndex": 0.45}, "ambient": {"meanC": %d, "dailySwingC": 8}}]}
             """;

@@ -53,7 +53,7 @@ class FaultsTest {
                 "'powerW': 5, 'hoursPerDay': 1, 'quantity': 1.5           | /quantity     | 1.5     | a whole number from 1 to 1000",
                 "'powerW': 5, 'hoursPerDay': 1, 'quantity': 99999999999   | /quantity     | 99999999999 | a whole number from 1 to 1000",
                 "'powerW': 5, 'hoursPerDay': 1, 'supply': 'DC'            | /supply       | \"DC\"  | one of dc, ac",
-                "'powerW': 5, 'hoursPerDay': 1, 'essential': 'yes'        | /essential    | \"yes\" | true or false",
+                "'powerW': 5, 'hoursPerDay': 1, 'tier': 'luxury'           | /tier         | \"luxury\" | one of vital, essential, comfort",
                 "'powerW': 5, 'currentA': 2, 'voltageV': 12, 'hoursPerDay': 1 | /currentA | 2       | either powerW or currentA, not both",
                 "'currentA': 2, 'hoursPerDay': 1                          | /voltageV     | nothing | a value beside currentA",
                 "'hoursPerDay': 1                                         | ``            | neither | powerW or currentA",

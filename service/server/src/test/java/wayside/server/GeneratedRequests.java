@@ -84,7 +84,7 @@ final class GeneratedRequests {
         String more =
                 switch (random.nextInt(5)) {
                     case 0 -> ", \"supply\": \"ac\", \"surgeFactor\": 2.5";
-                    case 1 -> ", \"quantity\": 3, \"dutyCycle\": 0.4, \"essential\": false";
+                    case 1 -> ", \"quantity\": 3, \"dutyCycle\": 0.4, \"tier\": \"comfort\"";
                     case 2 ->
                         ", \"ambientDuty\": [{\"ambientC\": 15, \"dutyCycle\": 0.2}, {\"ambientC\": 35, \"dutyCycle\": 0.6}]";
                     default -> "";

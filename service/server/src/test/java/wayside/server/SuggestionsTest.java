@@ -30,6 +30,7 @@ class SuggestionsTest {
                 "surgeA     | perhaps surgeW is meant: in W, W = A times the voltage.",
                 "minutesPerDay | perhaps hoursPerDay is meant: in h, 60 min = 1 h.",
                 "dutyCyclePercent | perhaps dutyCycle is meant: a number from 0 to 1.",
+                "essential  | perhaps tier is meant: comfort where it was false, essential or vital where it was true.",
             })
     void convertsAndGivesNoNameWhereTheUnitsDiffer(String unknown, String words) {
         JsonPath problem = load("'" + unknown + "': 1.2");

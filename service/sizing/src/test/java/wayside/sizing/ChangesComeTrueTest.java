@@ -28,6 +28,7 @@ import wayside.sizing.brief.Sampling;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.brief.Supply;
 import wayside.sizing.brief.Surge;
+import wayside.sizing.brief.Tier;
 import wayside.sizing.brief.Trip;
 import wayside.sizing.brief.Window;
 import wayside.sizing.budget.EnergyBudget;
@@ -54,7 +55,7 @@ class ChangesComeTrueTest {
             Trip.of(Stay.of(PLACE, 4, 5).driving(0.3), Stay.of(Place.of(50, 8), 3, 3)),
             FRIDGE,
             Load.ac("hob", 1200, 0.25),
-            Load.ac("laptop", 60, 3).notEssential());
+            Load.ac("laptop", 60, 3).of(Tier.COMFORT));
     private static final EnduranceBrief INVERTER_GIVEN = brief(
             built(
                     3300,

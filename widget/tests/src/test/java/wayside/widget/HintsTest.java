@@ -70,11 +70,11 @@ class HintsTest {
             assertThat(told(sheet).locator("button")).hasCount(0);
 
             sheet.lines().getByText("more").first().click();
-            sheet.labelled("The trip fails without it").uncheck();
+            sheet.labelled("When the battery runs low it").selectOption("comfort");
 
-            assertThat(told(sheet).locator("button")).hasText("The trip fails without it");
+            assertThat(told(sheet).locator("button")).hasText("Health hangs on it");
             told(sheet).locator("button").click();
-            assertThat(sheet.labelled("The trip fails without it")).isChecked();
+            assertThat(sheet.labelled("When the battery runs low it")).hasValue("vital");
         }
     }
 

@@ -135,10 +135,15 @@ final class Sheet implements AutoCloseable {
         page.locator(".picture.sunbymonth:not(.old)").waitFor();
     }
 
-    /** Everything that folds. */
+    /** Everything that folds; of the reasons, which are all drawn alike and each asked for, the first three. */
     void openAll() {
-        page.locator("wayside-planner")
-                .evaluate("card => card.shadowRoot.querySelectorAll('details').forEach((one) => { one.open = true; })");
+        page.locator("wayside-planner").evaluate("""
+                        card => {
+                          const folds = [...card.shadowRoot.querySelectorAll('details')];
+                          const reasons = folds.filter((one) => one.classList.contains('why'));
+                          folds.filter((one) => !reasons.includes(one)).concat(reasons.slice(0, 3))
+                            .forEach((one) => { one.open = true; });
+                        }""");
     }
 
     private static Page.GetByTextOptions exactText() {

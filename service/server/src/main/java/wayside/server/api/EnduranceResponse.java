@@ -23,7 +23,7 @@ public record EnduranceResponse(
         @Schema(description = "Essential energy that goes short on a trip, mean [Wh].")
         Double expectedUnmetWh,
 
-        @Schema(description = "Hours in which essential loads go short, mean [h].")
+        @Schema(description = "Hours in which vital or essential loads go short, mean [h].")
         Double expectedUnmetHours,
 
         @Schema(description = "Energy of other loads that is shed, mean [Wh].")

@@ -90,8 +90,13 @@ public record LoadInput(
         @Nullable
         Double surgeFactor,
 
-        @Schema(description = "Whether a trip fails when this load goes short; true when left open.") @Nullable
-        Boolean essential,
+        @Schema(
+                description =
+                        "How much it matters when the battery runs low. vital: somebody's health or life hangs on it."
+                                + " essential: a trip fails when it goes short. comfort: it stops while a quarter of the usable"
+                                + " energy is left for the others. essential when left open.")
+        @Nullable
+        TierCode tier,
 
         @Schema(description = "Duty against ambient temperature, rising in temperature, instead of a duty cycle.")
         @Size(min = 1, max = 20)

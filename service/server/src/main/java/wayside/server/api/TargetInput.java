@@ -27,7 +27,9 @@ public record TargetInput(
         @Nullable
         Double autonomyDays,
 
-        @Schema(description = "Accepted chance that an essential load goes short on the trip.", example = "0.05")
+        @Schema(
+                description = "Accepted chance that a vital or essential load goes short on the trip.",
+                example = "0.05")
         @DecimalMin("0.001")
         @DecimalMax("0.9")
         @Nullable

@@ -22,7 +22,7 @@ public record WorstRunView(
         @Schema(description = "Hours since the first midnight; absent if it never ran flat.") @Nullable
         Integer firstFlatHour,
 
-        @Schema(description = "Hours in which essential loads went short.")
+        @Schema(description = "Hours in which vital or essential loads went short.")
         Integer flatHours,
 
         Double unmetWh,

@@ -32,6 +32,10 @@ final class KnownPlaces {
      * around or within it, a name like it in the record, the very name anywhere.
      */
     Suggestion suggestion(String name, String record, RecordShape shape) {
+        return FormerNames.of(name, shape.fields().keySet()).orElseGet(() -> nearest(name, record, shape));
+    }
+
+    private Suggestion nearest(String name, String record, RecordShape shape) {
         boolean inOtherLetters =
                 shape.fields().keySet().stream().anyMatch(known -> plain(known).equals(plain(name)));
         Optional<String> inLine = inOtherLetters ? Optional.empty() : find(name, record, true);

@@ -12,6 +12,7 @@ import wayside.sizing.brief.Load;
 import wayside.sizing.brief.RunningPower;
 import wayside.sizing.brief.Supply;
 import wayside.sizing.brief.Surge;
+import wayside.sizing.brief.Tier;
 import wayside.sizing.brief.Window;
 
 /** Loads of a request, already held against every rule, as the brief wants them. */
@@ -34,7 +35,7 @@ public final class LoadReader {
                 Given.number(load.dutyCycle()),
                 Given.list(at.field("windows"), load.windows(), (there, window) -> window(window)),
                 surge(load),
-                Optional.ofNullable(load.essential()),
+                Given.map(load.tier(), code -> Tier.valueOf(code.name())),
                 Given.list(at.field("ambientDuty"), load.ambientDuty(), LoadReader::dutyPoint));
     }
 

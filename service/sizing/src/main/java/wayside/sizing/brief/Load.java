@@ -18,7 +18,7 @@ import java.util.OptionalInt;
  * @param dutyCycle share of the on time in which it really runs; 1 if absent
  * @param windows when it may be on; any time if empty. Windows do not overlap
  * @param surge of one at its start; none if absent
- * @param essential whether the trip fails if this load goes short; yes if absent
+ * @param tier how much it matters when the battery runs low; essential if absent
  * @param ambientDuty duty against ambient temperature, rising in temperature; replaces the duty cycle
  */
 public record Load(
@@ -31,7 +31,7 @@ public record Load(
         OptionalDouble dutyCycle,
         List<Window> windows,
         Optional<Surge> surge,
-        Optional<Boolean> essential,
+        Optional<Tier> tier,
         List<DutyPoint> ambientDuty)
         implements Placed {
     public Load {
@@ -51,7 +51,7 @@ public record Load(
 
     /** Whether the trip fails if this load goes short. */
     public boolean isEssential() {
-        return essential.orElse(true);
+        return tier.orElse(Tier.ESSENTIAL) != Tier.COMFORT;
     }
 
     /** Loads as a list that stands there. */
@@ -65,7 +65,7 @@ public record Load(
 
     private Load standingAt(At place) {
         return new Load(
-                place, name, supply, quantity, power, hoursPerDay, dutyCycle, windows, surge, essential, ambientDuty);
+                place, name, supply, quantity, power, hoursPerDay, dutyCycle, windows, surge, tier, ambientDuty);
     }
 
     /** A single essential direct-current load that is on for so many hours a day. */
@@ -98,7 +98,7 @@ public record Load(
     /** The same load drawing another power. */
     public Load drawing(RunningPower newPower) {
         return new Load(
-                at, name, supply, quantity, newPower, hoursPerDay, dutyCycle, windows, surge, essential, ambientDuty);
+                at, name, supply, quantity, newPower, hoursPerDay, dutyCycle, windows, surge, tier, ambientDuty);
     }
 
     public Load suppliedBy(Supply newSupply) {
@@ -112,7 +112,7 @@ public record Load(
                 dutyCycle,
                 windows,
                 surge,
-                essential,
+                tier,
                 ambientDuty);
     }
 
@@ -132,35 +132,34 @@ public record Load(
                 dutyCycle,
                 windows,
                 surge,
-                essential,
+                tier,
                 ambientDuty);
     }
 
     public Load withDuty(double newDuty) {
         OptionalDouble duty = OptionalDouble.of(newDuty);
-        return new Load(at, name, supply, quantity, power, hoursPerDay, duty, windows, surge, essential, ambientDuty);
+        return new Load(at, name, supply, quantity, power, hoursPerDay, duty, windows, surge, tier, ambientDuty);
     }
 
     public Load withSurge(Surge newSurge) {
         Optional<Surge> start = Optional.of(newSurge);
-        return new Load(
-                at, name, supply, quantity, power, hoursPerDay, dutyCycle, windows, start, essential, ambientDuty);
+        return new Load(at, name, supply, quantity, power, hoursPerDay, dutyCycle, windows, start, tier, ambientDuty);
     }
 
     public Load during(Window... newWindows) {
         List<Window> hours = List.of(newWindows);
-        return new Load(
-                at, name, supply, quantity, power, hoursPerDay, dutyCycle, hours, surge, essential, ambientDuty);
+        return new Load(at, name, supply, quantity, power, hoursPerDay, dutyCycle, hours, surge, tier, ambientDuty);
     }
 
     public Load withAmbientDuty(DutyPoint... points) {
         List<DutyPoint> duty = List.of(points);
-        return new Load(at, name, supply, quantity, power, hoursPerDay, dutyCycle, windows, surge, essential, duty);
+        return new Load(at, name, supply, quantity, power, hoursPerDay, dutyCycle, windows, surge, tier, duty);
     }
 
-    /** A load that may go short without the trip failing. */
-    public Load notEssential() {
-        Optional<Boolean> may = Optional.of(false);
-        return new Load(at, name, supply, quantity, power, hoursPerDay, dutyCycle, windows, surge, may, ambientDuty);
+    /** The same load mattering so much. */
+    public Load of(Tier newTier) {
+        Optional<Tier> matters = Optional.of(newTier);
+        return new Load(
+                at, name, supply, quantity, power, hoursPerDay, dutyCycle, windows, surge, matters, ambientDuty);
     }
 }

@@ -15,8 +15,8 @@ final class LoadChoices {
         if (load.supply().isEmpty()) {
             choices.add(choice(load, "supply", "dc", "Runs straight off the battery, not behind an inverter"));
         }
-        if (load.essential().isEmpty()) {
-            choices.add(choice(load, "essential", "yes", "The trip counts as failed if it goes short"));
+        if (load.tier().isEmpty()) {
+            choices.add(choice(load, "tier", "essential", "The trip counts as failed if it goes short"));
         }
         return choices;
     }

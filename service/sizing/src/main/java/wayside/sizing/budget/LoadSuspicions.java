@@ -142,7 +142,7 @@ final class LoadSuspicions {
         }
         add(Severity.DANGER, load.at().pointer(), CautionCode.MUST_NOT_FAIL, named());
         if (!load.isEssential()) {
-            add(Severity.DANGER, load.at("essential"), CautionCode.MUST_NOT_BE_SHED, named());
+            add(Severity.DANGER, load.at("tier"), CautionCode.MUST_NOT_BE_SHED, named());
         }
         if (BREATHING.matcher(name).find()) {
             add(Severity.NOTE, load.at().pointer(), CautionCode.HUMIDIFIER, named());

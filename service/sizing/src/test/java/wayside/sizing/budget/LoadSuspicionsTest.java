@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -18,6 +19,7 @@ import wayside.sizing.brief.Load;
 import wayside.sizing.brief.RunningPower;
 import wayside.sizing.brief.Supply;
 import wayside.sizing.brief.Surge;
+import wayside.sizing.brief.Tier;
 import wayside.sizing.brief.Window;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
@@ -57,7 +59,7 @@ class LoadSuspicionsTest {
                         amps("Pump", Supply.DC, 2, 120),
                         Load.ac("Freezer", 90, 8),
                         Load.dc("CPAP", 30, 8),
-                        Load.dc("Nebulizer", 30, 1).notEssential()))
+                        Load.dc("Nebulizer", 30, 1).of(Tier.COMFORT)))
                 .extracting(Caution::code, caution -> caution.field().orElseThrow())
                 .containsExactly(
                         tuple("label-around-the-clock", "/loads/1/dutyCycle"),
@@ -69,7 +71,7 @@ class LoadSuspicionsTest {
                         tuple("must-not-fail", "/loads/7"),
                         tuple("humidifier", "/loads/7"),
                         tuple("must-not-fail", "/loads/8"),
-                        tuple("must-not-be-shed", "/loads/8/essential"));
+                        tuple("must-not-be-shed", "/loads/8/tier"));
     }
 
     @Test
@@ -191,7 +193,7 @@ class LoadSuspicionsTest {
                 curve ? OptionalDouble.empty() : row.findNumber("dutyCycle"),
                 List.of(),
                 surge > 1 ? Optional.of(new Surge.Factor(surge)) : Optional.empty(),
-                Optional.of(row.text("essential").equals("true")),
+                Optional.of(Tier.valueOf(row.text("tier").toUpperCase(Locale.ROOT))),
                 curve ? List.of(new DutyPoint(25, 0.33)) : List.of());
     }
 }

@@ -23,7 +23,7 @@ class AppliancesTest {
             assertThat(row.number("hoursPerDay")).isBetween(0.05, 24.0);
             assertThat(row.findNumber("dutyCycle").orElse(1)).isBetween(0.01, 1.0);
             assertThat(row.number("surgeFactor")).isGreaterThanOrEqualTo(1);
-            assertThat(row.text("essential")).isIn("true", "false");
+            assertThat(row.text("tier")).isIn("vital", "essential", "comfort");
             assertThat(row.text("ground")).isNotBlank();
         }
     }

@@ -1,0 +1,28 @@
+package wayside.server.mapping;
+
+import java.util.Collection;
+import java.util.Map;
+import java.util.Optional;
+
+/** Names that the contract once had, and what says the same today. */
+final class FormerNames {
+    /**
+     * What says the same today.
+     *
+     * @param field takes its place
+     * @param how what becomes of its value
+     */
+    private record Today(String field, String how) {}
+
+    private static final Map<String, Today> TODAY =
+            Map.of("essential", new Today("tier", "comfort where it was false, essential or vital where it was true"));
+
+    private FormerNames() {}
+
+    /** What the name is called today, when the record has that field; its value has to be changed too. */
+    static Optional<Suggestion> of(String name, Collection<String> known) {
+        return Optional.ofNullable(TODAY.get(name))
+                .filter(today -> known.contains(today.field()))
+                .map(today -> Suggestion.inOtherUnits(today.field(), today.how()));
+    }
+}
