@@ -124,8 +124,7 @@ final class RecordBinder {
             faults.add(pointer, () -> new Fault(pointer, "", "", "", null));
             return;
         }
-        Suggestion suggestion =
-                FormerName.moved(record, name, shape) ? FormerName.now(name) : places.suggestion(name, record, shape);
+        Suggestion suggestion = places.suggestion(name, record, shape);
         faults.add(
                 pointer,
                 () -> new Fault(
