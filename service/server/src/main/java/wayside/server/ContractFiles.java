@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import wayside.server.contract.Contract;
 import wayside.server.contract.Endpoint;
+import wayside.server.contract.OpenContract;
 import wayside.server.http.Routes;
 
 /** Writes the contract while the project is built, so that the service starts without making it. */
@@ -26,7 +27,7 @@ public final class ContractFiles {
     private ContractFiles() {}
 
     /**
-     * Writes {@code openapi.json} and {@code openapi.yaml}.
+     * Writes {@code openapi.json} and {@code openapi.yaml}, and {@code openapi.generators.json} for generators of clients.
      *
      * @param args folder to write to, folder of the examples
      */
@@ -35,6 +36,7 @@ public final class ContractFiles {
         OpenAPI document = Contract.of(Routes.endpoints(), examples(Path.of(args[1])));
         JsonNode tree = Json31.mapper().valueToTree(document);
         Files.writeString(folder.resolve("openapi.json"), json().writeValueAsString(tree));
+        Files.writeString(folder.resolve("openapi.generators.json"), json().writeValueAsString(OpenContract.of(tree)));
         Files.writeString(folder.resolve("openapi.yaml"), yaml().writeValueAsString(tree));
     }
 

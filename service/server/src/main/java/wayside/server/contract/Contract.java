@@ -8,6 +8,7 @@ import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.Paths;
 import io.swagger.v3.oas.models.SpecVersion;
 import io.swagger.v3.oas.models.examples.Example;
+import io.swagger.v3.oas.models.info.Contact;
 import io.swagger.v3.oas.models.info.Info;
 import io.swagger.v3.oas.models.info.License;
 import io.swagger.v3.oas.models.media.Content;
@@ -19,6 +20,7 @@ import io.swagger.v3.oas.models.parameters.RequestBody;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
 import io.swagger.v3.oas.models.servers.Server;
+import io.swagger.v3.oas.models.tags.Tag;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -26,6 +28,8 @@ import wayside.server.problem.Problem;
 
 /** The OpenAPI 3.1 document, made of the endpoints and their records. */
 public final class Contract {
+    private static final String SIZING = "sizing";
+    private static final String ABOUT = "about";
     private static final String PROBLEM = "application/problem+json";
     private static final String NOT_ACCEPTABLE = "Accept rules the type of the answer out.";
     private static final String NOT_MODIFIED = "If-None-Match names the ETag of the answer: it has not changed.";
@@ -82,7 +86,11 @@ public final class Contract {
                                         + " has to run. Figures are in SI units, named in each field; shares are 0 to 1; azimuth is"
                                         + " clockwise from north. Every answer that holds a figure holds the steps that led to it."
                                         + " Wayside sizes and explains; it never says that an installation complies with a code.")
+                        .contact(new Contact().name("The authors of Wayside"))
                         .license(new License().name("Apache-2.0").identifier("Apache-2.0")))
+                .tags(List.of(
+                        new Tag().name(SIZING).description("Sizes or judges a system, whole or in part."),
+                        new Tag().name(ABOUT).description("What the service is, and what its figures rest on.")))
                 .servers(List.of(new Server().url("/").description("The service that this document came from")))
                 .paths(paths)
                 .components(new Components().schemas(schemas.all()));
@@ -91,6 +99,7 @@ public final class Contract {
     private Operation operation(Endpoint endpoint) {
         Operation operation = new Operation()
                 .operationId(endpoint.id())
+                .addTagsItem(endpoint.request() == null ? ABOUT : SIZING)
                 .summary(endpoint.summary())
                 .description(endpoint.description());
         for (String name : endpoint.parameters()) {

@@ -51,7 +51,7 @@ final class SchemaRules {
     }
 
     private static void ranges(Field field, Schema<?> property) {
-        property.setFormat(null);
+        property.setFormat(format(field.getType()));
         DecimalMin low = field.getAnnotation(DecimalMin.class);
         if (low != null) {
             property.setExclusiveMinimum(null);
@@ -80,6 +80,14 @@ final class SchemaRules {
         if (few != null) {
             set(property, few);
         }
+    }
+
+    /** Without it some generators read a number as one of single precision. */
+    private static @Nullable String format(Class<?> type) {
+        if (type == Double.class || type == double.class) {
+            return "double";
+        }
+        return type == Integer.class || type == int.class ? "int32" : null;
     }
 
     private static void codes(@Nullable OpenCodes codes, Schema<?> property) {

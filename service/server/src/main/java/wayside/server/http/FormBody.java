@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import wayside.server.problem.Fault;
+import wayside.server.problem.FaultCode;
 import wayside.server.problem.Problem;
 import wayside.server.problem.ProblemException;
 import wayside.server.problem.ProblemKind;
@@ -127,13 +128,11 @@ final class FormBody {
     }
 
     private void fault(String pointer, String detail, String received) {
-        faults.add(new Fault(
-                pointer,
-                detail,
-                received,
-                "a part request in JSON and a part typicalYear: a file in the open EPW format, 8 header lines and"
-                        + " then the 8760 hours of a year in order",
-                null));
+        faults.add(Fault.of(pointer, FaultCode.UNREADABLE_PART, detail)
+                .received(received, null)
+                .accepted("a part request in JSON and a part typicalYear: a file in the open EPW format, 8 header lines"
+                        + " and then the 8760 hours of a year in order")
+                .done());
     }
 
     private static void require(int bytes, int limitBytes, String what) {

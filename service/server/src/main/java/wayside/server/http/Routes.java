@@ -69,7 +69,7 @@ public final class Routes {
             "/v1",
             "service",
             "What answers here",
-            "Says which engine runs, and where its contract is.",
+            "Says which engine runs, where its contract is and what it can be asked.",
             null,
             null,
             ServiceView.class,

@@ -80,6 +80,7 @@ public final class Service implements AutoCloseable {
             context.res().setContentType(null);
             context.res().addHeader("Vary", "Accept-Encoding");
             Security.mark(context);
+            About.link(context);
             cors.headers(context.header("Origin")).forEach(context.res()::addHeader);
         });
         config.requestLogger.http((context, ms) -> log(context));
@@ -118,6 +119,11 @@ public final class Service implements AutoCloseable {
                 context -> pages.send(context, "/wayside/server/contract/openapi.json"));
         get(
                 config,
+                "/openapi.generators.json",
+                "contract",
+                context -> pages.send(context, "/wayside/server/contract/openapi.generators.json"));
+        get(
+                config,
                 "/openapi.yaml",
                 "contract",
                 context -> pages.send(context, "/wayside/server/contract/openapi.yaml"));
@@ -145,7 +151,7 @@ public final class Service implements AutoCloseable {
         Accepts.require(context.header("Accept"), Json.TYPE);
         context.header("Cache-Control", "no-cache")
                 .contentType(Json.TYPE)
-                .result(Json.bytes(Json.writer(ServiceView.class), new ServiceView(Version.text(), "/openapi.json")));
+                .result(Json.bytes(Json.writer(ServiceView.class), About.SERVICE));
     }
 
     private static void redirect(Context context, String location) {

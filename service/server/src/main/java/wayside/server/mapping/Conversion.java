@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import wayside.server.mapping.UnitName.Quantity;
 
 /** Says how a figure in one unit becomes one in another. */
@@ -27,6 +28,16 @@ final class Conversion {
     /** What a field is in; a difference of temperature is in kelvin, whatever its name ends in. */
     static String symbol(String stem, UnitName unit) {
         return isDifference(stem) ? "K" : unit.symbol();
+    }
+
+    /** What the figure is multiplied by, and what is added then; null where that does not make it the other. */
+    static Suggestion.@Nullable Change change(String stem, UnitName from, UnitName to) {
+        if (from.quantity() != to.quantity()) {
+            return null;
+        }
+        double factor = from.factor() / to.factor();
+        boolean shifted = from.quantity() == Quantity.TEMPERATURE && !isDifference(stem);
+        return new Suggestion.Change(factor, shifted ? (from.symbol().equals("F") ? -32 * factor : -273.15) : 0);
     }
 
     private static boolean isDifference(String stem) {

@@ -6,6 +6,8 @@ import java.lang.reflect.Field;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -23,6 +25,7 @@ import wayside.server.api.Coded;
  * @param type record or enumeration
  * @param codes of an enumeration
  * @param longest list that is taken
+ * @param bounds what it takes, in figures
  */
 record FieldShape(
         int index,
@@ -32,12 +35,13 @@ record FieldShape(
         @Nullable FieldShape element,
         Class<?> type,
         Map<String, Object> codes,
-        int longest) {
+        int longest,
+        Bounds bounds) {
 
     static FieldShape of(RecordComponent component, int index) {
         Field field = field(component);
         boolean required = !component.getAnnotatedType().isAnnotationPresent(Nullable.class);
-        if (component.getType() == java.util.List.class) {
+        if (component.getType() == List.class) {
             Class<?> type = (Class<?>) ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[0];
             FieldShape element = plain(type, null, 0, true);
             Size size = field.getAnnotation(Size.class);
@@ -49,7 +53,8 @@ record FieldShape(
                     element,
                     type,
                     Map.of(),
-                    size == null ? Integer.MAX_VALUE : size.max());
+                    size == null ? Integer.MAX_VALUE : size.max(),
+                    Bounds.of(field));
         }
         return plain(component.getType(), field, index, required);
     }
@@ -57,14 +62,24 @@ record FieldShape(
     private static FieldShape plain(Class<?> type, @Nullable AnnotatedElement annotated, int index, boolean required) {
         FieldKind kind = FieldKind.of(type);
         Map<String, Object> codes = kind == FieldKind.CODE ? codes(type) : Map.of();
+        Bounds bounds =
+                kind == FieldKind.CODE ? new Bounds(null, null, List.copyOf(codes.keySet())) : Bounds.of(annotated);
         return new FieldShape(
-                index, kind, required, Accepted.one(kind, annotated, type), null, type, codes, Integer.MAX_VALUE);
+                index,
+                kind,
+                required,
+                Accepted.one(kind, annotated, type),
+                null,
+                type,
+                codes,
+                Integer.MAX_VALUE,
+                bounds);
     }
 
     private static Map<String, Object> codes(Class<?> type) {
         return Arrays.stream(type.getEnumConstants())
                 .map(Coded.class::cast)
-                .collect(Collectors.toMap(Coded::code, Function.identity()));
+                .collect(Collectors.toMap(Coded::code, Function.identity(), (one, other) -> one, LinkedHashMap::new));
     }
 
     private static Field field(RecordComponent component) {

@@ -33,6 +33,6 @@ final class FormerNames {
         }
         return Optional.ofNullable(TODAY.get(name))
                 .filter(today -> known.contains(today.field()))
-                .map(today -> Suggestion.inOtherUnits(today.field(), today.how()));
+                .map(today -> Suggestion.inOtherUnits(today.field(), null, today.how()));
     }
 }

@@ -15,6 +15,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import org.jspecify.annotations.Nullable;
 import wayside.server.problem.Fault;
+import wayside.server.problem.FaultCode;
 import wayside.server.problem.Faults;
 import wayside.server.problem.Problem;
 import wayside.server.problem.ProblemException;
@@ -125,14 +126,11 @@ final class JsonReading {
     private void put(ObjectNode object, String pointer, String name, @Nullable FieldShape field) throws IOException {
         JsonNode value = value(pointer, field);
         if (object.replace(name, value) != null) {
-            faults.add(
-                    pointer,
-                    () -> new Fault(
-                            pointer,
-                            "This name stands more than once in its object.",
-                            Received.text(value),
-                            "each name once",
-                            null));
+            faults.add(pointer, () -> Fault.of(
+                            pointer, FaultCode.DUPLICATE_FIELD, "This name stands more than once in its object.")
+                    .received(Received.text(value), Received.value(value))
+                    .accepted("each name once")
+                    .done());
         }
     }
 

@@ -1,13 +1,17 @@
 package wayside.server.mapping;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import jakarta.validation.ConstraintValidator;
 import jakarta.validation.ConstraintValidatorContext;
+import jakarta.validation.ConstraintViolation;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import org.hibernate.validator.HibernateValidatorConfiguration;
 import org.hibernate.validator.cfg.ConstraintMapping;
+import org.hibernate.validator.constraintvalidation.HibernateConstraintValidatorContext;
+import org.hibernate.validator.engine.HibernateConstraintViolation;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.MonthInput;
 import wayside.server.api.PlaceInput;
@@ -15,6 +19,8 @@ import wayside.server.api.SkyInput;
 import wayside.server.api.SolarYieldRequest;
 import wayside.server.api.StayInput;
 import wayside.server.api.rule.PossibleSky;
+import wayside.server.problem.Fault;
+import wayside.server.problem.FaultCode;
 import wayside.sizing.SolarYieldSizer;
 
 /** Holds a sky that is given to what falls above the atmosphere there, which the core knows. */
@@ -35,22 +41,37 @@ final class MostSunshine {
         configuration.addMapping(mapping);
     }
 
-    /** What is accepted instead, where it is too much. A place or month that is itself at fault is passed over. */
-    private static Optional<String> fault(@Nullable PlaceInput place, @Nullable Integer month, @Nullable SkyInput sky) {
+    /** The fault of a field that is given too much. */
+    static Fault fault(ConstraintViolation<?> violation, String pointer, JsonNode value) {
+        HibernateConstraintViolation<?> told = violation.unwrap(HibernateConstraintViolation.class);
+        double most = told.getDynamicPayload(Double.class);
+        return Fault.of(pointer, FaultCode.OUT_OF_RANGE, "More than falls above the atmosphere there in that month.")
+                .received(Received.text(value), Received.value(value))
+                .accepted(violation.getMessage())
+                .between(0.0, most)
+                .done();
+    }
+
+    /** The most that is accepted, where it is too much. A place or month that is itself at fault is passed over. */
+    private static Optional<BigDecimal> exceeded(
+            @Nullable PlaceInput place, @Nullable Integer month, @Nullable SkyInput sky) {
         if (place == null || sky == null || month == null || month < 1 || month > MONTHS || !isOnEarth(place)) {
             return Optional.empty();
         }
         Double given = sky.dailyIrradiationKwhM2();
         BigDecimal most = BigDecimal.valueOf(SolarYieldSizer.mostKwhM2(place.latitude(), month))
                 .setScale(2, RoundingMode.CEILING);
-        if (given == null || given <= most.doubleValue()) {
-            return Optional.empty();
-        }
-        return Optional.of(
+        return given == null || given <= most.doubleValue() ? Optional.empty() : Optional.of(most);
+    }
+
+    /** Begins to say what is accepted. */
+    private static ConstraintValidatorContext.ConstraintViolationBuilder accepting(
+            BigDecimal most, ConstraintValidatorContext context) {
+        context.unwrap(HibernateConstraintValidatorContext.class).withDynamicPayload(most.doubleValue());
+        return context.buildConstraintViolationWithTemplate(
                 most.signum() == 0
-                        ? "0: the sun does not rise there in month " + month
-                        : "a number from 0 to " + most.toPlainString()
-                                + ", the kWh/m2 that fall above the atmosphere there in month " + month);
+                        ? "0: the sun does not rise there in that month"
+                        : "a number from 0 to " + most.toPlainString());
     }
 
     private static boolean isOnEarth(PlaceInput place) {
@@ -61,15 +82,13 @@ final class MostSunshine {
     public static final class OfAStay implements ConstraintValidator<PossibleSky, StayInput> {
         @Override
         public boolean isValid(StayInput stay, ConstraintValidatorContext context) {
-            Optional<String> fault = fault(stay.place(), stay.month(), stay.sky());
-            fault.ifPresent(accepted -> {
-                context.disableDefaultConstraintViolation();
-                context.buildConstraintViolationWithTemplate(accepted)
-                        .addPropertyNode("sky")
-                        .addPropertyNode(FIELD)
-                        .addConstraintViolation();
-            });
-            return fault.isEmpty();
+            Optional<BigDecimal> most = exceeded(stay.place(), stay.month(), stay.sky());
+            context.disableDefaultConstraintViolation();
+            most.ifPresent(accepted -> accepting(accepted, context)
+                    .addPropertyNode("sky")
+                    .addPropertyNode(FIELD)
+                    .addConstraintViolation());
+            return most.isEmpty();
         }
     }
 
@@ -82,11 +101,11 @@ final class MostSunshine {
             boolean valid = true;
             for (int i = 0; i < months.size(); i++) {
                 MonthInput month = months.get(i);
-                Optional<String> fault =
-                        month == null ? Optional.empty() : fault(request.place(), month.month(), month.sky());
-                if (fault.isPresent()) {
+                Optional<BigDecimal> most =
+                        month == null ? Optional.empty() : exceeded(request.place(), month.month(), month.sky());
+                if (most.isPresent()) {
                     valid = false;
-                    context.buildConstraintViolationWithTemplate(fault.get())
+                    accepting(most.get(), context)
                             .addPropertyNode("months")
                             .addPropertyNode("sky")
                             .inIterable()

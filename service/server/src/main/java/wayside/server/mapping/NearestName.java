@@ -90,12 +90,21 @@ final class NearestName {
             boolean same = parted.unit().isSameAs(to);
             String how = "in " + Conversion.symbol(known.get().stem(), to)
                     + Conversion.words(known.get().stem(), parted.unit(), to);
-            return within(distance, wanted, same ? Suggestion.nearest(name) : Suggestion.inOtherUnits(name, how));
+            Suggestion.Change change = Conversion.change(known.get().stem(), parted.unit(), to);
+            return within(
+                    distance, wanted, same ? Suggestion.nearest(name) : Suggestion.inOtherUnits(name, change, how));
         }
         boolean number = field.kind() == FieldKind.NUMBER || field.kind() == FieldKind.INTEGER;
         return number && parted.clear()
-                ? within(distance, wanted, Suggestion.inOtherUnits(name, field.accepted()))
+                ? within(distance, wanted, Suggestion.inOtherUnits(name, ofShare(parted, field), field.accepted()))
                 : null;
+    }
+
+    /** A hundredth, for percent of what is a share. */
+    private static Suggestion.@Nullable Change ofShare(Parted parted, FieldShape field) {
+        Double most = field.bounds().maximum();
+        boolean share = parted.unit().quantity() == UnitName.Quantity.SHARE && most != null && most <= 1;
+        return share ? new Suggestion.Change(parted.unit().factor(), 0) : null;
     }
 
     private static @Nullable Match within(int distance, String wanted, Suggestion suggestion) {

@@ -23,6 +23,19 @@ final class Received {
         };
     }
 
+    /** The value itself, if it is a number, a short text, true or false. */
+    static @Nullable Object value(@Nullable JsonNode value) {
+        if (value == null) {
+            return null;
+        }
+        return switch (value.getNodeType()) {
+            case NUMBER -> Double.isInfinite(value.doubleValue()) ? null : value.numberValue();
+            case BOOLEAN -> value.booleanValue();
+            case STRING -> value.textValue().length() > LONGEST ? null : value.textValue();
+            default -> null;
+        };
+    }
+
     private static String string(String text) {
         return text.length() > LONGEST
                 ? new TextNode(text.substring(0, LONGEST)) + "… (" + text.length() + " characters)"

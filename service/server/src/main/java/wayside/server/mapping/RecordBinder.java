@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import wayside.server.problem.Fault;
+import wayside.server.problem.FaultCode;
 import wayside.server.problem.Faults;
 
 /**
@@ -35,9 +36,11 @@ final class RecordBinder {
             if (inside && !fields.containsKey(only.getKey())) {
                 return fault(
                         "/" + Pointers.escape(only.getKey()),
+                        FaultCode.WRAPPED,
                         "Send what is in this object, without the object around it.",
                         only.getValue(),
-                        Accepted.one(FieldKind.OBJECT, null, type));
+                        Accepted.one(FieldKind.OBJECT, null, type),
+                        Bounds.NONE);
             }
         }
         return record(tree, type, "");
@@ -47,7 +50,13 @@ final class RecordBinder {
     private @Nullable Object record(JsonNode node, Class<?> type, String pointer) {
         RecordShape shape = RecordShape.of(type);
         if (!node.isObject()) {
-            return fault(pointer, "This must be an object.", node, Accepted.one(FieldKind.OBJECT, null, type));
+            return fault(
+                    pointer,
+                    FaultCode.WRONG_TYPE,
+                    "This must be an object.",
+                    node,
+                    Accepted.one(FieldKind.OBJECT, null, type),
+                    Bounds.NONE);
         }
         @Nullable Object[] values = new @Nullable Object[shape.fields().size()];
         for (Map.Entry<String, JsonNode> member : node.properties()) {
@@ -61,7 +70,13 @@ final class RecordBinder {
         }
         shape.fields().forEach((name, field) -> {
             if (field.required() && !node.has(name) && !faults.blames(pointer + "/" + name)) {
-                fault(pointer + "/" + name, "This field is missing.", null, field.accepted());
+                fault(
+                        pointer + "/" + name,
+                        FaultCode.MISSING,
+                        "This field is missing.",
+                        null,
+                        field.accepted(),
+                        field.bounds());
             }
         });
         return shape.make(values);
@@ -94,14 +109,13 @@ final class RecordBinder {
         Optional<String> nearest = node.isTextual()
                 ? NearestName.of(node.textValue(), field.codes().keySet())
                 : Optional.empty();
-        faults.add(
-                pointer,
-                () -> new Fault(
-                        pointer,
-                        "This value is not known" + meant(nearest) + ".",
-                        Received.text(node),
-                        field.accepted(),
-                        nearest.orElse(null)));
+        faults.add(pointer, () -> Fault.of(
+                        pointer, FaultCode.UNKNOWN_CODE, "This value is not known" + meant(nearest) + ".")
+                .received(Received.text(node), Received.value(node))
+                .accepted(field.accepted())
+                .allowed(field.bounds().allowed())
+                .nearest(nearest.orElse(null))
+                .done());
         return null;
     }
 
@@ -109,7 +123,8 @@ final class RecordBinder {
         FieldShape element = field.element();
         if (element == null || node.size() > field.longest()) {
             // Its elements are not looked at: a list far too long would only bury the fault.
-            return fault(pointer, "This list is too long.", node, field.accepted());
+            return fault(
+                    pointer, FaultCode.WRONG_LENGTH, "This list is too long.", node, field.accepted(), field.bounds());
         }
         List<@Nullable Object> values = new ArrayList<>(node.size());
         for (int i = 0; i < node.size(); i++) {
@@ -121,22 +136,35 @@ final class RecordBinder {
     private void unknown(String record, String name, JsonNode value, RecordShape shape) {
         String pointer = record + "/" + Pointers.escape(name);
         if (faults.isFull()) {
-            faults.add(pointer, () -> new Fault(pointer, "", "", "", null));
+            faults.countOnly(1);
             return;
         }
         Suggestion suggestion = places.suggestion(name, record, shape);
-        faults.add(
-                pointer,
-                () -> new Fault(
-                        pointer,
-                        "This field is not known here" + suggestion.words() + ".",
-                        Received.text(value),
-                        "one of " + String.join(", ", shape.fields().keySet()),
-                        suggestion.nearest(),
-                        suggestion.knownAt()));
+        faults.add(pointer, () -> Fault.of(
+                        pointer, FaultCode.UNKNOWN_FIELD, "This field is not known here" + suggestion.words() + ".")
+                .received(Received.text(value), Received.value(value))
+                .accepted("one of " + String.join(", ", shape.fields().keySet()))
+                .allowed(List.copyOf(shape.fields().keySet()))
+                .nearest(suggestion.nearest())
+                .meant(suggestion.nearest() == null ? suggestion.meant() : null)
+                .times(factor(suggestion), offset(suggestion))
+                .knownAt(suggestion.knownAt())
+                .done());
         if (suggestion.meant() != null) {
             faults.suspect(record + "/" + suggestion.meant());
         }
+    }
+
+    private static @Nullable Double factor(Suggestion suggestion) {
+        return suggestion.change() == null
+                ? null
+                : Double.valueOf(suggestion.change().factor());
+    }
+
+    private static @Nullable Double offset(Suggestion suggestion) {
+        return suggestion.change() == null
+                ? null
+                : Double.valueOf(suggestion.change().offset());
     }
 
     private static String meant(Optional<String> nearest) {
@@ -144,17 +172,33 @@ final class RecordBinder {
     }
 
     private @Nullable Object wrong(String pointer, JsonNode node, FieldShape field) {
-        String detail = node.isNull()
-                ? "null is no value here; leave the field out."
-                : "This is of the wrong type; nothing is converted.";
-        if (field.kind() == FieldKind.INTEGER && node.isNumber()) {
-            detail = "This must be a whole number.";
+        if (node.isNull()) {
+            return fault(
+                    pointer,
+                    FaultCode.NULL,
+                    "null is no value here; leave the field out.",
+                    node,
+                    field.accepted(),
+                    field.bounds());
         }
-        return fault(pointer, detail, node, field.accepted());
+        boolean broken = field.kind() == FieldKind.INTEGER && node.isNumber();
+        return fault(
+                pointer,
+                broken ? FaultCode.NOT_WHOLE : FaultCode.WRONG_TYPE,
+                broken ? "This must be a whole number." : "This is of the wrong type; nothing is converted.",
+                node,
+                field.accepted(),
+                field.bounds());
     }
 
-    private @Nullable Object fault(String pointer, String detail, @Nullable JsonNode node, String accepted) {
-        faults.add(pointer, () -> new Fault(pointer, detail, Received.text(node), accepted, null));
+    private @Nullable Object fault(
+            String pointer, FaultCode code, String detail, @Nullable JsonNode node, String accepted, Bounds bounds) {
+        faults.add(pointer, () -> Fault.of(pointer, code, detail)
+                .received(Received.text(node), Received.value(node))
+                .accepted(accepted)
+                .between(bounds.minimum(), bounds.maximum())
+                .allowed(bounds.allowed())
+                .done());
         return null;
     }
 }

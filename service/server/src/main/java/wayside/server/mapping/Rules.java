@@ -9,22 +9,23 @@ import jakarta.validation.Validator;
 import jakarta.validation.ValidatorFactory;
 import jakarta.validation.constraints.Null;
 import jakarta.validation.constraints.Pattern;
+import jakarta.validation.constraints.Size;
 import jakarta.validation.groups.Default;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.hibernate.validator.HibernateValidator;
 import org.hibernate.validator.HibernateValidatorConfiguration;
+import org.jspecify.annotations.Nullable;
 import wayside.server.api.rule.OneOfNumbers;
 import wayside.server.api.rule.OnlyWith;
 import wayside.server.api.rule.ZeroOrFrom;
 import wayside.server.problem.Fault;
+import wayside.server.problem.FaultCode;
 import wayside.server.problem.Faults;
 
 /** Holds a request record against the annotations of its fields and classes. */
 final class Rules {
-    private static final String AMONG_FIELDS = "This does not go with what else is given.";
-
     private final Validator validator;
 
     Rules() {
@@ -49,7 +50,7 @@ final class Rules {
                 .forEach(violation -> {
                     String pointer = pointer(violation.getPropertyPath());
                     if (!restsOnAFault(violation, pointer, faults)) {
-                        faults.add(pointer, () -> fault(violation, pointer, tree.at(pointer)));
+                        faults.add(pointer, () -> fault(violation, pointer, tree));
                     }
                 });
     }
@@ -58,17 +59,29 @@ final class Rules {
         return !isOurs(violation) ? 0 : rule(violation) == OnlyWith.class ? 2 : 1;
     }
 
-    private static Fault fault(ConstraintViolation<Object> violation, String pointer, JsonNode value) {
-        if (!isOurs(violation)) {
-            String detail = rule(violation) == Pattern.class
-                    ? "This text is not in the form that is read here."
-                    : "This value is out of range.";
-            return new Fault(pointer, detail, Received.text(value), accepted(violation), null);
-        }
-        String received = value.isMissingNode()
-                ? "nothing"
-                : namesFields(violation) && value.isObject() ? "neither" : Received.text(value);
-        return new Fault(pointer, AMONG_FIELDS, received, violation.getMessage(), null);
+    private static Fault fault(ConstraintViolation<Object> violation, String pointer, JsonNode tree) {
+        JsonNode value = tree.at(pointer);
+        return isOurs(violation)
+                ? FieldsFault.of(violation, pointer, beanPointer(violation, pointer), tree)
+                : ofOneValue(violation, pointer, value);
+    }
+
+    private static Fault ofOneValue(ConstraintViolation<Object> violation, String pointer, JsonNode value) {
+        FieldShape field = field(violation);
+        boolean form = rule(violation) == Pattern.class;
+        FaultCode code = form
+                ? FaultCode.WRONG_FORM
+                : rule(violation) == Size.class ? FaultCode.WRONG_LENGTH : FaultCode.OUT_OF_RANGE;
+        Bounds bounds = field == null ? Bounds.NONE : field.bounds();
+        return Fault.of(
+                        pointer,
+                        code,
+                        form ? "This text is not in the form that is read here." : "This value is out of range.")
+                .received(Received.text(value), Received.value(value))
+                .accepted(field == null ? violation.getMessage() : field.accepted())
+                .between(bounds.minimum(), bounds.maximum())
+                .allowed(bounds.allowed())
+                .done();
     }
 
     /** Whether the rule is about more than one value. */
@@ -84,18 +97,12 @@ final class Rules {
         return violation.getConstraintDescriptor().getAnnotation().annotationType();
     }
 
-    private static boolean namesFields(ConstraintViolation<?> violation) {
-        return violation.getConstraintDescriptor().getAttributes().get("value") instanceof String[];
-    }
-
-    private static String accepted(ConstraintViolation<Object> violation) {
+    private static @Nullable FieldShape field(ConstraintViolation<Object> violation) {
         String name = "";
         for (Path.Node node : violation.getPropertyPath()) {
             name = node.getKind() == ElementKind.PROPERTY ? node.getName() : name;
         }
-        FieldShape field =
-                RecordShape.of(violation.getLeafBean().getClass()).fields().get(name);
-        return field == null ? violation.getMessage() : field.accepted();
+        return RecordShape.of(violation.getLeafBean().getClass()).fields().get(name);
     }
 
     /** A rule about several fields says nothing while one of them is itself at fault. */

@@ -1,0 +1,32 @@
+package wayside.server.http;
+
+import io.javalin.http.Context;
+import wayside.server.api.OperationView;
+import wayside.server.api.ServiceView;
+
+/** What the service says of itself. */
+final class About {
+    private static final String CONTRACT = "/openapi.json";
+    private static final String DOCUMENTATION = "/docs/";
+    private static final String LINKS =
+            "<%s>; rel=\"service-desc\", <%s>; rel=\"service-doc\"".formatted(CONTRACT, DOCUMENTATION);
+
+    static final ServiceView SERVICE = new ServiceView(
+            Version.text(),
+            CONTRACT,
+            "/openapi.generators.json",
+            DOCUMENTATION,
+            Routes.endpoints().stream()
+                    .map(endpoint ->
+                            new OperationView(endpoint.id(), endpoint.method(), endpoint.path(), endpoint.summary()))
+                    .toList());
+
+    private About() {}
+
+    /** Says with every answer of the API where it is described (RFC 8631). */
+    static void link(Context context) {
+        if (context.path().startsWith("/v1")) {
+            context.res().addHeader("Link", LINKS);
+        }
+    }
+}
