@@ -97,7 +97,8 @@ final class NearestName {
         if (known.isPresent()) {
             UnitName to = known.get().unit();
             boolean same = parted.unit().isSameAs(to);
-            String how = "in " + to.symbol() + Conversion.words(known.get().stem(), parted.unit(), to);
+            String how = "in " + Conversion.symbol(known.get().stem(), to)
+                    + Conversion.words(known.get().stem(), parted.unit(), to);
             Suggestion.Change change = Conversion.change(known.get().stem(), parted.unit(), to);
             return within(
                     distance, wanted, same ? Suggestion.nearest(name) : Suggestion.inOtherUnits(name, change, how));

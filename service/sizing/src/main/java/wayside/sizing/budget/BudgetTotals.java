@@ -23,6 +23,7 @@ record BudgetTotals(
         Optional<InverterRating> rating,
         Optional<InverterLoss> loss,
         Optional<DcConverter> converter,
+        Optional<Derived> heaterWh,
         Derived standbyWh,
         Derived busVoltageV,
         InverterSpec inverter) {
@@ -30,6 +31,7 @@ record BudgetTotals(
     private static final Expression STANDBY_ALONE = Expression.definition("E_losses = E_standby");
     private static final Expression LOSSES = Expression.definition("E_losses = E_standby + (E_idle + E_conversion)");
     private static final Expression WITH_CONVERTER = Expression.definition("E_losses = E_others + E_converter");
+    private static final Expression WITH_HEATER = Expression.definition("E_losses = E_others + E_heater");
     private static final Expression TOTAL = Expression.definition("E = E_loads + E_losses");
     private static final Expression CHARGE = Expression.definition("Q = E / V");
     private static final Expression LOWEST = Expression.commonPractice("V_low = V s");
@@ -65,12 +67,25 @@ record BudgetTotals(
                 rating,
                 loss,
                 converter,
+                heaterWh,
                 inverter,
                 hourly());
     }
 
     private Derived losses() {
         String label = demand.whose() + "losses: daily energy";
+        if (heaterWh.isEmpty()) {
+            return withoutHeater(label);
+        }
+        return WITH_HEATER.value(
+                label,
+                Unit.WATT_HOUR,
+                withoutHeater(demand.whose() + "losses but for the heater of the bank: daily energy")
+                        .as("E_others"),
+                heaterWh.get().as("E_heater"));
+    }
+
+    private Derived withoutHeater(String label) {
         if (converter.isEmpty()) {
             return withoutConverter(label);
         }
@@ -153,11 +168,12 @@ record BudgetTotals(
         return energy > 0 ? 1 + converter.map(c -> c.conversionWh()).orElse(0.0) / energy : 1;
     }
 
-    /** Standby and idle are spread evenly; conversion loss follows the AC loads. */
+    /** Standby, idle and a heater are spread evenly; conversion loss follows the AC loads. */
     private List<Double> hourly() {
         double converterStandby = converter.map(c -> c.standbyWh().value()).orElse(0.0);
         double even = (standbyWh.value()
                         + converterStandby
+                        + heaterWh.map(Derived::value).orElse(0.0)
                         + loss.map(l -> l.idleWh().value()).orElse(0.0))
                 / Unit.HOURS_PER_DAY;
         double acEnergy = demand.ac().dailyEnergyWh().value();

@@ -25,7 +25,7 @@ import wayside.sizing.trace.Unit;
  * @param loads each with its share
  * @param dailyLoadWh all loads at their plugs [Wh]
  * @param standbyWh of outlets, monitor and electronics [Wh]
- * @param dailyLossWh standby and inverter together [Wh]
+ * @param dailyLossWh standby, inverter, converter and heater together [Wh]
  * @param dailyTotalWh out of the battery [Wh]
  * @param dailyTotalAh the same at the nominal bus voltage [Ah]
  * @param busVoltageV nominal [V]
@@ -35,6 +35,7 @@ import wayside.sizing.trace.Unit;
  * @param inverterRating when there is an AC load
  * @param inverterLoss when there is an AC load
  * @param converter when the DC loads are made for another voltage than the bus
+ * @param heaterWh what a heater of the bank takes on a cold day [Wh]
  * @param inverter as far as the request says
  * @param hourlyW mean power out of the battery in each local hour; sums to the daily total
  */
@@ -53,6 +54,7 @@ public record EnergyBudget(
         Optional<InverterRating> inverterRating,
         Optional<InverterLoss> inverterLoss,
         Optional<DcConverter> converter,
+        Optional<Derived> heaterWh,
         InverterSpec inverter,
         List<Double> hourlyW) {
     /** Idle loss above this share of the day's total is worth a word. */
@@ -75,6 +77,15 @@ public record EnergyBudget(
      * @param stay opens the labels of what differs from stay to stay: {@code stay 2: }
      */
     public static EnergyBudget of(EnergyBrief brief, Derived ambientC, String stay) {
+        return of(brief, ambientC, stay, Optional.empty());
+    }
+
+    /**
+     * The budget of a trip whose bank may be heated.
+     *
+     * @param heaterWh what its heater takes on a cold day [Wh]
+     */
+    public static EnergyBudget of(EnergyBrief brief, Derived ambientC, String stay, Optional<Derived> heaterWh) {
         Demand demand = Demand.of(brief.loads(), ambientC, stay);
         Optional<InverterRating> rating = demand.hasAc()
                 ? Optional.of(InverterRating.of(demand.ac(), brief.inverter(), brief.inverterSizes()))
@@ -83,7 +94,7 @@ public record EnergyBudget(
         Derived standby = BudgetDefaults.standbyWh(brief);
         Derived bus = BudgetDefaults.busVoltageV(brief);
         Optional<DcConverter> converter = DcConverter.find(brief, demand, bus);
-        return new BudgetTotals(demand, rating, loss, converter, standby, bus, brief.inverter()).budget();
+        return new BudgetTotals(demand, rating, loss, converter, heaterWh, standby, bus, brief.inverter()).budget();
     }
 
     /** The inverter as it stands, when loads change that it was chosen for: rating, idle power and hours stay. */

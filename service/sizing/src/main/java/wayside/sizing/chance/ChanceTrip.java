@@ -117,7 +117,7 @@ final class ChanceTrip {
                 chargers.alternator().map(a -> a.chargerPowerW().value()).orElse(0.0);
         double shoreW = chargers.shore().map(s -> s.chargerPowerW().value()).orElse(0.0);
         List<LedgerDay> days = changed.days(alternatorW, shoreW);
-        return new Scenario(days, changed.offsetK().value(), site.chemistry(), nominalWh, age.value(), solarW, 1);
+        return new Scenario(days, changed.heater(), site.chemistry(), nominalWh, age.value(), solarW, 1);
     }
 
     /** Those that go with a bank of a size [Wh]. */
@@ -151,12 +151,8 @@ final class ChanceTrip {
     }
 
     private Input[] grounds(String whose, Derived nominalWh, Optional<Derived> solarW) {
-        List<Input> inputs = new ArrayList<>(List.of(
-                nominalWh.as("E"),
-                age.as("a"),
-                runs.as("N"),
-                journey.offsetK().as("dT"),
-                journey.lagHours().as("tau")));
+        List<Input> inputs = new ArrayList<>(List.of(nominalWh.as("E"), age.as("a"), runs.as("N")));
+        inputs.addAll(journey.warmth());
         Chargers chargers = Chargers.of(site, nominalWh, whose);
         chargers.alternator()
                 .ifPresent(alternator -> inputs.add(alternator.chargerPowerW().as("P_alternator")));
