@@ -13,7 +13,7 @@ export function recommendationRequest(state, lang, units = 'metric') {
     trip: {stays: state.stays.map((stay) => stayRequest(stay, lang, units))},
     system: systemWishes(state, lang, units),
     target: target(state.wishes, lang),
-    compartmentOffsetC: typedNumber(state.wishes.compartmentOffsetC, lang),
+    place: place(state.wishes, lang),
   });
 }
 
@@ -91,6 +91,11 @@ function panel(wishes, latitude, lang) {
   });
 }
 
+/** Where the battery stands. */
+function place({where, heaterW}, lang) {
+  return some({where, heater: some({powerW: typedNumber(heaterW, lang)})});
+}
+
 function target(wishes, lang) {
   return some(
     wishes.surety === 'chance'
@@ -124,7 +129,7 @@ function stripped(fields) {
 
 /** What goes to endurance: the system that was recommended, on the same trip, with the battery where it stands. */
 export function enduranceRequest(asked, recommendation) {
-  return stripped({loads: asked.loads, trip: asked.trip, compartmentOffsetC: asked.compartmentOffsetC, system: builtSystem(asked, recommendation)});
+  return stripped({loads: asked.loads, trip: asked.trip, place: asked.place, system: builtSystem(asked, recommendation)});
 }
 
 /** What goes to solar-yield: the recommended panels at the first stop, all twelve months. */

@@ -6,6 +6,7 @@ export function budgetLines(budget, at) {
     line('In amp-hours', 'dailyTotalAh', 'Ah', `at ${budget.busVoltageV} V`),
     line('Your loads', 'dailyLoadWh', 'Wh'),
     line('Standby and inverter', 'dailyLossWh', 'Wh', lossNote(budget)),
+    ...(budget.losses.heaterWh > 0 ? [line('Heater of the battery', 'losses/heaterWh', 'Wh', 'on a cold day, among the losses')] : []),
   ];
 }
 

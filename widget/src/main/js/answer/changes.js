@@ -16,7 +16,7 @@ const LABELS = {
   alternatorRatingA: 'alternator: rating',
   objective: 'bank and array chosen by',
   autonomyDays: 'days without any charge',
-  compartmentOffsetC: 'bank warmer than the air by',
+  where: 'place of the battery',
   meanC: ': air temperature',
   length: ': length, one way',
 };

@@ -7,19 +7,20 @@ const VEHICLE = [['voltageV', 'vehicle', 'V'], ['alternatorRatingA', 'alternator
 const TIERS = {vital: 'must never stop', comfort: 'the trip can do without it'};
 const OWNED = [['nominalEnergyWh', 'battery', 'Wh'], ['solarPowerW', 'panels', 'W'], ['alternatorChargerA', 'charger off the engine', 'A'],
   ['shoreChargerW', 'shore charger', 'W']];
+const PLACES = {cabin: 'in the living space', underfloor: 'under the floor', outside: 'outside'};
 
 /**
  * The question as it is printed above its answer: paper has no fields to look into. Drawn from the request that was
  * answered, so that the sheet's list and its figures belong together.
  */
-export function orderOnPaper({loads, trip, system = {}, target = {}, compartmentOffsetC}, budget, reader) {
+export function orderOnPaper({loads, trip, system = {}, target = {}, place = {}}, budget, reader) {
   return h('section', {class: 'onpaper order'},
     h('p', {class: 'blanks'}, ['For', 'Vehicle', 'Date'].map((word) => h('span', {}, word))),
     h('h3', {}, 'What you run'),
     table(['What', 'How many', 'Draws', 'A day for', 'Supply', 'Takes a day', 'or'], [
       ...loads.map((load, index) => loadLine(load, budget.loads[index], budget.busVoltageV, reader)), ...standing(budget, reader)]),
     h('h3', {}, 'Where you go'),
-    h('ul', {}, trip.stays.map((stay) => h('li', {}, stayText(stay, reader))), h('li', {}, wishText(system, target, compartmentOffsetC, reader))));
+    h('ul', {}, trip.stays.map((stay) => h('li', {}, stayText(stay, reader))), h('li', {}, wishText(system, target, place, reader))));
 }
 
 function loadLine(load, {dailyWh}, busVoltageV, reader) {
@@ -45,6 +46,7 @@ function standing({losses, inverter, dailyTotalWh, busVoltageV}, reader) {
   return [
     line('Monitors and electronics, always on', 24, losses.standbyWh),
     ...(inverter ? [line('Inverter, standing by', inverter.hoursPerDay, losses.inverterIdleWh), line('Inverter, lost under load', 0, losses.inverterConversionWh)] : []),
+    ...(losses.heaterWh > 0 ? [line('Heater of the battery, on a cold day', 0, losses.heaterWh)] : []),
     line('Out of the battery', 0, dailyTotalWh),
   ];
 }
@@ -68,7 +70,7 @@ function placeText({latitude, longitude}, reader) {
   return `${region ? `${region}, ` : ''}${side(latitude, 'north', 'south')} ${side(longitude, 'east', 'west')}`;
 }
 
-function wishText({panel, ...system}, {chanceOfRunningFlat, autonomyDays}, compartmentOffsetC, reader) {
+function wishText({panel, ...system}, {chanceOfRunningFlat, autonomyDays}, {where, heater}, reader) {
   const wish = chanceOfRunningFlat === undefined
     ? (autonomyDays === undefined ? 'Sized for days on a full battery' : `Sized for ${reader.exactText(autonomyDays, 'd')} on a full battery`)
     : `Sized to run flat on at most ${reader.chance(chanceOfRunningFlat)} such trips`;
@@ -77,7 +79,7 @@ function wishText({panel, ...system}, {chanceOfRunningFlat, autonomyDays}, compa
   return [
     wish, `panels ${panel?.tiltDegrees > 0 ? `tilted by ${reader.number(panel.tiltDegrees)}°` : 'flat'}`,
     panel?.shadedShare > 0 ? `${reader.exactText(panel.shadedShare, 'share')} shaded` : '',
-    compartmentOffsetC > 0 ? 'battery in a heated cabin' : '',
+    where ? `battery ${PLACES[where]}` : '', heater ? `heater of ${reader.exactText(heater.powerW, 'W')} on the battery` : '',
     owned.length > 0 ? `owned already: ${owned.join(', ')}` : '',
   ].filter(Boolean).join(', ');
 }

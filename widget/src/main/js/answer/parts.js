@@ -52,7 +52,7 @@ function group(title, lines, explain, reader) {
 /** Said before any figure: a frozen lithium cell is ruined by charging it, and nothing shows. */
 function frost(battery, reader) {
   return battery?.chargeLockedOutInCold ? h('p', {class: 'frost'}, h('b', {}, 'Frost. '),
-    `This trip gets colder than ${reader.text(battery.lowestChargeC, 'C')}. A battery that cold may not be charged: it is damaged for good. Stand it in a heated cabin, or choose one with a heater.`) : undefined;
+    `This trip gets colder than ${reader.text(battery.lowestChargeC, 'C')}. A battery that cold may not be charged: it is damaged for good. Stand it in the living space, or put a heater on it.`) : undefined;
 }
 
 function shortfallList(shortfalls) {

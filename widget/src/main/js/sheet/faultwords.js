@@ -28,6 +28,7 @@ export const BOUNDS = {
   alternatorRatingA: [0.01, 2000, 'A'],
   shoreChargerW: [0, LARGEST_W, 'W'],
   standbyW: [0, 10000, 'W'],
+  heaterW: [0.1, 5000, 'W'],
   inverterHoursPerDay: DAY,
   bankPricePerKWh: [0, 1e9, ''],
   arrayPricePerW: [0, 1e6, ''],

@@ -11,7 +11,7 @@ const VEHICLES = [['', 'assume 12 V'], [12, '12 V'], [24, '24 V']];
 const TILTS = [[0, 'flat on the roof'], [15, 'tilted by 15°'], [30, 'tilted by 30°'], [45, 'tilted by 45°'], [60, 'tilted by 60°']];
 const SURETIES = [['chance', 'how often flat'], ['days', 'days in store']];
 const OBJECTIVES = [['', 'the lightest'], ['volume', 'the smallest'], ['price', 'the cheapest']];
-const PLACES = [['', 'in the cold'], [15, 'in a heated cabin']];
+const PLACES = [['', 'outside, in the cold'], ['cabin', 'in the living space'], ['underfloor', 'under the floor']];
 const CHANCES = [1, 3, 5, 10, 20].map((count) => [count, `${count} of 100 trips`]);
 
 /** What the customer already decided or owns. What stays open is sized. */
@@ -36,11 +36,12 @@ export function wishFields(wishes, desk, redraw) {
       wishes.surety === 'chance' ? field({...spec('objective', redraw), label: 'If several do, take', options: OBJECTIVES}) : undefined,
       wishes.surety === 'chance' && wishes.objective === 'price' ? prices(spec) : undefined,
       field({...spec('chemistry'), label: 'Battery', options: CHEMISTRIES}),
+      field({...spec('where'), label: 'It stands', options: PLACES}),
       field({...spec('busVoltageV'), label: 'System voltage', options: VOLTAGES}),
       field({...spec('tiltDegrees'), label: 'Panels', options: TILTS}),
       field({...spec('shadedPercent'), label: 'In the shade', unit: '%', placeholder: '3'})),
     owned(spec),
-    place(spec),
+    warmth(spec),
     cables(wishes, desk),
   ];
 }
@@ -50,11 +51,11 @@ function prices(spec) {
   return [field({...spec('bankPricePerKWh'), label: 'Your price of battery', unit: 'per kWh', placeholder: 'price?'}), field({...spec('arrayPricePerW'), label: 'Your price of panel', unit: 'per W', placeholder: 'price?'})];
 }
 
-/** A lithium battery in a warm place may be charged in frost. */
-function place(spec) {
-  return h('details', {class: 'more'}, h('summary', {}, 'where the battery stands'),
-    h('div', {class: 'grid'}, field({...spec('compartmentOffsetC'), label: 'It stands', options: PLACES})),
-    h('p', {class: 'hint'}, 'In a frost a lithium battery takes charge only where it is warm. The cabin counts as 15 °C (27 °F) warmer than the air outside.'));
+/** A lithium battery that is warm may be charged in frost. */
+function warmth(spec) {
+  return h('details', {class: 'more'}, h('summary', {}, 'a heater on the battery'),
+    h('div', {class: 'grid'}, field({...spec('heaterW'), label: 'Heater', unit: 'W', placeholder: 'none'})),
+    h('p', {class: 'hint'}, 'In a frost a lithium battery takes charge only while it is warm: in the living space, or on a heater. What a heater takes from the battery is counted.'));
 }
 
 function owned(spec) {

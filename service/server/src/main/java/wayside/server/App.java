@@ -47,6 +47,7 @@ public final class App implements AutoCloseable {
                 settings.heavyAtOnce(),
                 settings.heavyWaitMs(),
                 settings.calculationTimeoutMs(),
+                settings.maxPriceMs(),
                 settings.echo()));
         this.javalin = Javalin.create(this::configure);
     }
@@ -92,7 +93,10 @@ public final class App implements AutoCloseable {
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.http.prefer405over404 = true;
-        config.jetty.addConnector(this::connector);
+        config.jetty.addConnector((server, http) -> connector(server, http, settings.port()));
+        if (settings.adminPort() != 0) {
+            config.jetty.addConnector((server, http) -> connector(server, http, settings.adminPort()));
+        }
         config.jetty.threadPool = threads();
         config.jetty.modifyHttpConfiguration(http -> {
             http.setSendServerVersion(false);
@@ -112,7 +116,7 @@ public final class App implements AutoCloseable {
         return pool;
     }
 
-    private ServerConnector connector(Server server, HttpConfiguration http) {
+    private ServerConnector connector(Server server, HttpConfiguration http, int port) {
         ServerConnector connector = new ServerConnector(server, new HttpConnectionFactory(http)) {
             @Override
             protected SocketChannelEndPoint newEndPoint(
@@ -123,7 +127,7 @@ public final class App implements AutoCloseable {
             }
         };
         connector.setHost(settings.host().isEmpty() ? null : settings.host());
-        connector.setPort(settings.port());
+        connector.setPort(port);
         connector.setIdleTimeout(settings.idleTimeoutMs());
         return connector;
     }
@@ -146,6 +150,7 @@ public final class App implements AutoCloseable {
                 UPLOADS_AT_ONCE,
                 pace,
                 pace,
-                settings.trustedProxies());
+                settings.trustedProxies(),
+                settings.adminPort());
     }
 }

@@ -12,13 +12,18 @@ import java.util.stream.IntStream;
  *
  * @param host name or address; empty for every address of the machine
  * @param port 0 for any that is free
+ * @param setting which says the port
  */
-record ListenAddress(String host, int port) {
+record ListenAddress(String host, int port, Setting setting) {
     private static final int HIGHEST_PORT = 65_535;
     /** Below it many systems let only root listen. */
     private static final int FIRST_PORT_FOR_ALL = 1024;
 
     private static final int USUAL_PORT = 8080;
+
+    ListenAddress(String host, int port) {
+        this(host, port, Setting.PORT);
+    }
 
     /** Why nothing can listen here, in one line that says what to do; empty when something can. */
     Optional<String> fault() {
@@ -48,8 +53,8 @@ record ListenAddress(String host, int port) {
                 .filter(this::isFree)
                 .findFirst()
                 .orElse(0);
-        return "Port " + port + (forAll ? " is taken" : " is taken or only for root") + "; try WAYSIDE_PORT=" + free
-                + " deploy/run";
+        return "Port " + port + (forAll ? " is taken" : " is taken or only for root") + "; try " + setting.variable()
+                + "=" + free + " deploy/run";
     }
 
     private boolean isFree(int wanted) {

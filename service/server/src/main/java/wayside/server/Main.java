@@ -23,6 +23,11 @@ public final class Main {
         }
         ListenAddress address = new ListenAddress(settings.host(), settings.port());
         address.fault().ifPresent(Main::refuse);
+        if (settings.adminPort() != 0) {
+            new ListenAddress(settings.host(), settings.adminPort(), Setting.ADMIN_PORT)
+                    .fault()
+                    .ifPresent(Main::refuse);
+        }
         App app = App.create(settings);
         Runtime.getRuntime().addShutdownHook(new Thread(app::close, "stop"));
         app.start();

@@ -17,6 +17,9 @@ enum Setting {
             "most long calculations at once; by default the number of cores, at least 2"),
     HEAVY_WAIT_MS("2000", "longest wait for a place among the long ones; what would wait longer is refused"),
     CALCULATION_TIMEOUT_MS("20000", "longest that a calculation may take"),
+    MAX_PRICE_MS(
+            "1000", "dearest request that is taken, in ms of a core; the contract says what each operation may ask"),
+    ADMIN_PORT("0", "port that alone shows /metrics, and /health beside it; 0 for none: then the port shows them"),
     TRUSTED_PROXIES("", "addresses of proxies whose X-Forwarded-For says whose a request is, parted by commas"),
     IDLE_TIMEOUT_MS("30000", "a connection silent for so long is closed"),
     MIN_DATA_RATE_BYTES(

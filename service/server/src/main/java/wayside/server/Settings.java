@@ -14,6 +14,8 @@ import java.util.Map;
  * @param heavyAtOnce most long calculations at once
  * @param heavyWaitMs longest wait for a place among them
  * @param calculationTimeoutMs longest that a calculation may take
+ * @param maxPriceMs dearest request that is taken [ms of a core]
+ * @param adminPort port that alone shows the metrics; 0 for none
  * @param trustedProxies addresses whose X-Forwarded-For is believed
  * @param idleTimeoutMs a connection silent for so long is closed
  * @param minDataRateBytes slowest that a body comes or an answer is taken, after a time of grace [bytes/s]; 0 for no limit
@@ -30,6 +32,8 @@ public record Settings(
         int heavyAtOnce,
         int heavyWaitMs,
         int calculationTimeoutMs,
+        int maxPriceMs,
+        int adminPort,
         List<String> trustedProxies,
         int idleTimeoutMs,
         int minDataRateBytes,
@@ -69,6 +73,8 @@ public record Settings(
                 reader.whole(Setting.HEAVY_AT_ONCE, 1, 10_000),
                 reader.whole(Setting.HEAVY_WAIT_MS, 0, 60_000),
                 reader.whole(Setting.CALCULATION_TIMEOUT_MS, 100, 600_000),
+                reader.whole(Setting.MAX_PRICE_MS, 20, 1_000_000),
+                reader.whole(Setting.ADMIN_PORT, 0, 65_535),
                 reader.addresses(Setting.TRUSTED_PROXIES),
                 reader.whole(Setting.IDLE_TIMEOUT_MS, 100, 3_600_000),
                 reader.whole(Setting.MIN_DATA_RATE_BYTES, 0, 1 << 20),
@@ -77,6 +83,9 @@ public record Settings(
                 reader.yes(Setting.ECHO));
         // The log reads it itself, before anything else runs.
         reader.word(Setting.LOG_FORMAT, "text", "json");
+        if (settings.adminPort != 0 && settings.adminPort == settings.port) {
+            reader.fault(Setting.ADMIN_PORT, "the same as the port; it takes another one, or 0 for none");
+        }
         reader.refuseUnknown();
         reader.refuseFaults();
         return settings;
@@ -93,6 +102,8 @@ public record Settings(
                 heavyAtOnce,
                 heavyWaitMs,
                 calculationTimeoutMs,
+                maxPriceMs,
+                adminPort,
                 trustedProxies,
                 idleTimeoutMs,
                 minDataRateBytes,

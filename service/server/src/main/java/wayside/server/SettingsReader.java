@@ -40,6 +40,11 @@ final class SettingsReader {
         return least;
     }
 
+    /** Notes what only two settings together show. */
+    void fault(Setting setting, String what) {
+        faults.add(setting.variable() + " is '" + text(setting) + "', " + what);
+    }
+
     boolean yes(Setting setting) {
         String text = text(setting);
         if (!text.equals("true") && !text.equals("false")) {

@@ -98,7 +98,10 @@ class ChangesComeTrueTest {
                                 "nominalEnergyWh",
                                 system(request).get("nominalEnergyWh").doubleValue() * 1.5);
             case "tilt-panel" -> system(request).putObject("panel").put("tiltDegrees", 30);
-            case "warmer-battery" -> grow(request, "compartmentOffsetC", 15);
+            case "warmer-battery" -> request.withObject("/place").put("where", "cabin");
+            case "heated-battery" ->
+                request.withObject("/place/heater")
+                        .put("powerW", change.at("/parameters/power/number").doubleValue());
             case "less-load", "less-of-everything" -> {
                 keepInverter(request);
                 JsonNode one = change.at("/parameters/load/text");

@@ -33,7 +33,7 @@ class CustomersTest {
                 return Stream.of(new Customer(id, customer.get("request"), bands));
             }
             ObjectNode warm = customer.get("request").deepCopy();
-            warm.set("compartmentOffsetC", inside.get("compartmentOffsetC"));
+            warm.set("place", inside.get("place"));
             return Stream.of(new Customer(id + " in the cabin", warm, inside));
         }
 

@@ -146,17 +146,17 @@ class EnduranceTest {
                  "loads": [{"name": "all", "powerW": 12, "hoursPerDay": 24}], %s
                  "trip": {"stays": [{"place": {"latitude": 45, "longitude": 5}, "month": 1, "nights": 3}]}}
                 """;
-        RunningApp.json(asked.formatted("\"bankBox\": {\"massKg\": 30, \"areaM2\": 0.8},"))
+        RunningApp.json(asked.formatted("\"place\": {\"box\": {\"massKg\": 30, \"areaM2\": 0.8}},"))
                 .post("/v1/endurance")
                 .then()
                 .statusCode(200)
                 .body("coldLockoutHours", greaterThan(0f))
-                .body("assumptions.field", hasItem("/bankBox/plywoodM"))
-                .body("assumptions.field", not(hasItem("/bankLagHours")));
-        RunningApp.json(asked.formatted("\"bankLagHours\": 0, \"bankBox\": {\"massKg\": 30, \"areaM2\": 0.8},"))
+                .body("assumptions.field", hasItem("/place/box/plywoodM"))
+                .body("assumptions.field", not(hasItem("/place/lagHours")));
+        RunningApp.json(asked.formatted("\"place\": {\"lagHours\": 0, \"box\": {\"massKg\": 30, \"areaM2\": 0.8}},"))
                 .post("/v1/endurance")
                 .then()
                 .statusCode(422)
-                .body("errors.pointer", hasItem("/bankBox"));
+                .body("errors.pointer", hasItem("/place/box"));
     }
 }

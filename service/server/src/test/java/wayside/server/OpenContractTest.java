@@ -67,7 +67,8 @@ class OpenContractTest {
             boolean numbers = word.equals("enum") && schema.get(word).path(0).isNumber();
             boolean openEnd = word.startsWith("exclusive") && !schema.get(word).isBoolean();
             boolean beside = word.equals("$ref") && schema.size() > 1;
-            if (foreign || numbers || openEnd || beside || schema.get(word).isArray() && word.equals("type")) {
+            boolean manyTypes = word.equals("type") && schema.get(word).isArray();
+            if (foreign || numbers || openEnd || beside || manyTypes) {
                 found.add(at + " " + word);
             }
         }

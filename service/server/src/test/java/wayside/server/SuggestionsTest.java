@@ -90,7 +90,7 @@ class SuggestionsTest {
         assertThat(mean.getString("errors[0].detail")).endsWith("perhaps meanC is meant: in C, C = (F - 32) / 1.8.");
         JsonPath swing = refused("solar-yield", month.formatted("'meanC': 15, 'dailySwingF': 20"));
         assertThat(swing.getString("errors[0].detail"))
-                .endsWith("perhaps dailySwingC is meant: in C, 1 F = 0.555556 C.");
+                .endsWith("perhaps dailySwingC is meant: in K, 1 F = 0.555556 K.");
     }
 
     @ParameterizedTest

@@ -1,6 +1,7 @@
 package wayside.sizing;
 
 import wayside.sizing.brief.SolarYieldBrief;
+import wayside.sizing.solar.Extraterrestrial;
 import wayside.sizing.solar.epw.TypicalYear;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.yield.SolarYield;
@@ -19,6 +20,17 @@ public final class SolarYieldSizer {
     public static Answer<SolarYield> size(SolarYieldBrief brief, TypicalYear year) {
         SolarYieldBrief there = brief.at(year.place());
         return answer(there, SolarYield.of(there, year));
+    }
+
+    /**
+     * What no month can bring more of than: the sunshine above the atmosphere on its mean day.
+     *
+     * @param latitude north positive, -90 to 90 [deg]
+     * @param month 1 to 12
+     * @return [kWh/m2], 0 in polar night
+     */
+    public static double mostKwhM2(double latitude, int month) {
+        return Extraterrestrial.monthlyKwhM2(latitude, month);
     }
 
     private static Answer<SolarYield> answer(SolarYieldBrief brief, SolarYield result) {

@@ -13,9 +13,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import wayside.sizing.brief.Ambient;
 import wayside.sizing.brief.At;
-import wayside.sizing.brief.BankPlacement;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.Chemistry;
+import wayside.sizing.brief.Compartment;
 import wayside.sizing.brief.DutyPoint;
 import wayside.sizing.brief.EnduranceBrief;
 import wayside.sizing.brief.EnergyBrief;
@@ -228,8 +228,8 @@ class ChangesComeTrueTest {
             case "more-panel" -> sized(brief, 1, 100);
             case "more-battery" -> sized(brief, 1.5, 0);
             case "tilt-panel" -> tilted(brief);
-            case "warmer-battery" ->
-                brief.in(BankPlacement.warmerBy(brief.bankPlacement().offsetK().orElse(0) + 15));
+            case "warmer-battery" -> brief.in(brief.bankPlacement().in(Compartment.CABIN));
+            case "heated-battery" -> brief.in(brief.bankPlacement().heated(figure(change, "power")));
             case "less-load" ->
                 loads(
                         brief,
@@ -244,7 +244,11 @@ class ChangesComeTrueTest {
     }
 
     private static double hours(WhatHelps change) {
-        return ((Parameter.Figure) change.change().find("hours").orElseThrow())
+        return figure(change, "hours");
+    }
+
+    private static double figure(WhatHelps change, String parameter) {
+        return ((Parameter.Figure) change.change().find(parameter).orElseThrow())
                 .quantity()
                 .value();
     }
@@ -282,6 +286,7 @@ class ChangesComeTrueTest {
                         "more-panel",
                         "more-battery",
                         "tilt-panel",
+                        "heated-battery",
                         "warmer-battery",
                         "less-load",
                         "inverter-off",

@@ -68,13 +68,28 @@ class ColdTest {
                     .hasCount(0);
             assertThat(sheet.page().locator(".frost")).isVisible();
 
-            sheet.page().getByText("where the battery stands").click();
-            Request endurance = asked(sheet, "endurance", "\"compartmentOffsetC\":15", () -> sheet.labelled("It stands")
-                    .selectOption("in a heated cabin"));
+            Request endurance =
+                    asked(sheet, "endurance", "\"place\":{\"where\":\"cabin\"}", () -> sheet.labelled("It stands")
+                            .selectOption("in the living space"));
 
             assertThat(endurance.postData()).contains("\"meanC\":2");
             assertThat(sheet.page().locator(".frost")).hasCount(0);
             assertThat(sheet.figure("Hours too cold to charge")).hasCount(0);
+        }
+    }
+
+    @Test
+    void aHeaterIsCountedAmongWhatTheDayTakes() {
+        try (Sheet sheet = weekend()) {
+            sheet.labelled("Mean of day and night").fill("2");
+            assertThat(sheet.page().locator(".frost")).isVisible();
+
+            sheet.page().getByText("a heater on the battery").click();
+            asked(sheet, "endurance", "\"place\":{\"heater\":{\"powerW\":40}}", () -> sheet.labelled("Heater")
+                    .fill("40"));
+
+            assertThat(sheet.page().locator(".frost")).hasCount(0);
+            assertThat(sheet.figure("Heater of the battery")).isVisible();
         }
     }
 }

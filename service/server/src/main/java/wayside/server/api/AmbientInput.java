@@ -15,7 +15,8 @@ public record AmbientInput(
 
         @Schema(
                 description =
-                        "Difference between the day's highest and lowest [K]; more under clear skies when left open.",
+                        "Difference between the day's highest and lowest temperature, in kelvin [K] although its name ends in C; more"
+                                + " under clear skies when left open.",
                 example = "10")
         @DecimalMin("0")
         @DecimalMax("50")

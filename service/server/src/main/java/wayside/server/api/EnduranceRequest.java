@@ -10,7 +10,6 @@ import jakarta.validation.constraints.Null;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.AtMostOneOf;
 import wayside.server.api.rule.OnlyWith;
 import wayside.server.api.rule.UniqueNames;
 import wayside.server.api.rule.WithYear;
@@ -27,7 +26,6 @@ import wayside.server.api.rule.WithoutYear;
         beside = "yearReading",
         is = "means",
         groups = WithYear.class)
-@AtMostOneOf({"bankLagHours", "bankBox"})
 public record EnduranceRequest(
         @Valid BuiltSystemInput system,
 
@@ -77,27 +75,8 @@ public record EnduranceRequest(
         @Nullable
         YearReadingCode yearReading,
 
-        @Schema(
-                description =
-                        "How much warmer than the outside air the battery stands [K]; 0 when left open, 15 or so in"
-                                + " a heated cabin.",
-                example = "0")
-        @DecimalMin("-20")
-        @DecimalMax("50")
-        @Nullable
-        Double compartmentOffsetC,
-
-        @Schema(
-                description =
-                        "How slowly the battery follows the air round it, its time constant [h]; 8 when left open and no box"
-                                + " is given, 0 for one that is always as warm as the air.",
-                example = "8")
-        @DecimalMin("0")
-        @DecimalMax("200")
-        @Nullable
-        Double bankLagHours,
-
-        @Valid @Nullable BankBoxInput bankBox,
+        @Schema(description = "Where the battery stands; outside when left open.") @Valid @Nullable
+        BatteryPlaceInput place,
 
         @Schema(
                 description = "Chance of running flat that is accepted [share], for what the system would carry and for"

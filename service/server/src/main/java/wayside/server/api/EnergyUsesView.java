@@ -14,6 +14,9 @@ public record EnergyUsesView(
 
         @Schema(description = "Outlets, monitor, alarms.") Double standbyWh,
 
+        @Schema(description = "The heater of the battery; 0 where it has none.")
+        Double heaterWh,
+
         @Schema(description = "Into the cells, out of them, standing.")
         Double storageLossWh,
 

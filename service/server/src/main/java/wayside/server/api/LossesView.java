@@ -15,4 +15,8 @@ public record LossesView(
         Double inverterConversionWh,
 
         @Schema(description = "The DC converter, standing by and converting; left out where none is needed.") @Nullable
-        Double converterWh) {}
+        Double converterWh,
+
+        @Schema(description = "The heater of the battery on a cold day of the stay; left out where it has none.")
+        @Nullable
+        Double heaterWh) {}

@@ -9,7 +9,6 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.AtMostOneOf;
 import wayside.server.api.rule.OnlyWith;
 import wayside.server.api.rule.UniqueNames;
 
@@ -21,7 +20,6 @@ import wayside.server.api.rule.UniqueNames;
 @OnlyWith(
         value = {"runs", "seed", "skyUncertainty", "spreadUncertainty", "daySpread"},
         beside = "target/chanceOfRunningFlat")
-@AtMostOneOf({"bankLagHours", "bankBox"})
 public record RecommendationRequest(
         @Schema(description = "What the customer wants to run.") @Size(min = 1, max = Limits.LOADS) @UniqueNames
         List<@Valid LoadInput> loads,
@@ -32,27 +30,8 @@ public record RecommendationRequest(
 
         @Valid @Nullable TargetInput target,
 
-        @Schema(
-                description =
-                        "How much warmer than the outside air the battery stands [K]; 0 when left open, 15 or so in"
-                                + " a heated cabin.",
-                example = "0")
-        @DecimalMin("-20")
-        @DecimalMax("50")
-        @Nullable
-        Double compartmentOffsetC,
-
-        @Schema(
-                description =
-                        "How slowly the battery follows the air round it, its time constant [h]; 8 when left open and no box"
-                                + " is given, 0 for one that is always as warm as the air.",
-                example = "8")
-        @DecimalMin("0")
-        @DecimalMax("200")
-        @Nullable
-        Double bankLagHours,
-
-        @Valid @Nullable BankBoxInput bankBox,
+        @Schema(description = "Where the battery stands; outside when left open.") @Valid @Nullable
+        BatteryPlaceInput place,
 
         @Schema(
                 description =

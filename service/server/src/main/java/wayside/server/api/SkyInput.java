@@ -10,7 +10,10 @@ import wayside.server.api.rule.ExactlyOneOf;
 @Schema(name = "Sky", description = "How sunny the month is: the mean irradiation of a day, or the clearness index.")
 @ExactlyOneOf({"dailyIrradiationKwhM2", "clearnessIndex"})
 public record SkyInput(
-        @Schema(description = "Mean irradiation of a day on the horizontal [kWh/m2].", example = "4.2")
+        @Schema(
+                description =
+                        "Mean irradiation of a day on the horizontal [kWh/m2]; refused above what falls above the atmosphere there.",
+                example = "4.2")
         @DecimalMin("0")
         @DecimalMax("15")
         @Nullable

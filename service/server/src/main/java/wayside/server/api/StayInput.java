@@ -8,10 +8,12 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.Null;
 import org.jspecify.annotations.Nullable;
+import wayside.server.api.rule.PossibleSky;
 import wayside.server.api.rule.WithYear;
 
 /** A part of the trip spent at one place in one month. */
 @Schema(name = "Stay", description = "A part of the trip spent at one place in one month.")
+@PossibleSky
 public record StayInput(
         @Valid PlaceInput place,
 

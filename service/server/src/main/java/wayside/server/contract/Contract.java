@@ -112,7 +112,7 @@ public final class Contract {
         ApiResponses responses = new ApiResponses().addApiResponse("200", answer);
         if (request != null) {
             operation.requestBody(body(endpoint, schemas.add(request, true)));
-            Preferences.describe(operation, answer);
+            Preferences.describe(operation, answer, endpoint.mostPriceMs());
             FAULTS_OF_A_BODY.entrySet().stream()
                     .sorted(Map.Entry.comparingByKey())
                     .forEach(fault -> responses.addApiResponse(fault.getKey(), problem(fault.getValue())));

@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param form class of the part {@code request} of a form that also takes a typical year, if it may come so
  * @param response class of the answer
  * @param parameters names of what stands in braces
+ * @param mostPriceMs what the dearest request that keeps to the contract is likely to take [ms of one core]; 0 where nothing is
+ *     priced
  */
 public record Endpoint(
         String method,
@@ -25,9 +27,16 @@ public record Endpoint(
         @Nullable Class<?> request,
         @Nullable Class<?> form,
         Class<?> response,
-        List<String> parameters) {
+        List<String> parameters,
+        int mostPriceMs) {
     /** The same, which may also come as a form. */
     public Endpoint withForm(Class<?> newForm) {
-        return new Endpoint(method, path, id, summary, description, request, newForm, response, parameters);
+        return new Endpoint(
+                method, path, id, summary, description, request, newForm, response, parameters, mostPriceMs);
+    }
+
+    /** The same, whose requests have this price at most. */
+    public Endpoint withMostPrice(int newMostMs) {
+        return new Endpoint(method, path, id, summary, description, request, form, response, parameters, newMostMs);
     }
 }

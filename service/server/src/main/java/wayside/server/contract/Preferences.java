@@ -7,13 +7,14 @@ import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.parameters.HeaderParameter;
 import io.swagger.v3.oas.models.parameters.QueryParameter;
 import io.swagger.v3.oas.models.responses.ApiResponse;
+import java.math.BigDecimal;
 import java.util.Set;
 
-/** What the contract says of asking for more or less of an answer: the header {@code Prefer} and {@code explain}. */
+/** What the contract says of asking for more or less of an answer: the header {@code Prefer} and {@code explain}; and what it costs. */
 final class Preferences {
     private Preferences() {}
 
-    static void describe(Operation operation, ApiResponse answer) {
+    static void describe(Operation operation, ApiResponse answer, int mostPriceMs) {
         operation.addParametersItem(new HeaderParameter()
                 .name("Prefer")
                 .description("RFC 7240. With return=minimal the answer comes without its derivation, most of its size;"
@@ -28,6 +29,13 @@ final class Preferences {
                                 + " return=minimal.")
                 .schema(text())
                 .example("/dailyTotalWh"));
+        answer.addHeaderObject(
+                "Wayside-Price",
+                new Header()
+                        .description("How long the request was likely to take, in ms of a core, by its size alone: "
+                                + mostPriceMs + " at most here. A service may be set to take less; a dearer request is"
+                                + " then refused (422), and told its price and the bound.")
+                        .schema(new JsonSchema().types(Set.of("integer")).maximum(BigDecimal.valueOf(mostPriceMs))));
         answer.addHeaderObject(
                 "Preference-Applied",
                 new Header()

@@ -4,6 +4,7 @@ import io.swagger.v3.oas.models.media.Schema;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import wayside.server.problem.FaultCode;
 
@@ -67,7 +68,7 @@ final class ProblemWords {
                 describe(schema, "A problem document of RFC 9457.", PROBLEM);
             } else if (name.equals("Fault")) {
                 describe(schema, "One thing that is wrong with a request.", FAULT);
-                codes((Schema<?>) schema.getProperties().get("code"));
+                codes(Objects.requireNonNull((Schema<?>) schema.getProperties().get("code")));
             }
         });
     }

@@ -23,20 +23,25 @@ final class Calculations {
 
     private final FairQueue queue;
     private final int longestMs;
+    private final int maxPriceMs;
 
-    Calculations(FairQueue queue, int longestMs) {
+    Calculations(FairQueue queue, int longestMs, int maxPriceMs) {
         this.queue = queue;
         this.longestMs = longestMs;
+        this.maxPriceMs = maxPriceMs;
     }
 
     /**
      * Answers with what the work gives.
      *
      * @param price [ms of one core]
-     * @throws ProblemException when the queue takes no more, or the answer was not there in time
+     * @throws ProblemException when it costs more than is taken, the queue takes no more, or the answer was not there in time
      */
     void answer(Context context, double price, Supplier<byte[]> work) {
         context.header(PRICE, String.format(Locale.ROOT, "%.0f", Math.ceil(price)));
+        if (price > maxPriceMs) {
+            throw new ProblemException(Price.tooHigh(price, maxPriceMs));
+        }
         Client client = Client.of(context.req().getAttribute(Client.attribute()));
         Patience patience = client.patience(longestMs);
         if (price <= Price.MOST_LIGHT) {

@@ -9,6 +9,7 @@ import java.util.List;
  * @param heavyAtOnce most long calculations at once
  * @param heavyWaitMs longest wait for a place among them
  * @param calculationMs longest that one may take
+ * @param maxPriceMs dearest request that is taken [ms of a core]
  */
 public record HttpSettings(
         List<String> allowedOrigins,
@@ -17,6 +18,7 @@ public record HttpSettings(
         int heavyAtOnce,
         int heavyWaitMs,
         int calculationMs,
+        int maxPriceMs,
         boolean echo) {
     public HttpSettings {
         allowedOrigins = List.copyOf(allowedOrigins);

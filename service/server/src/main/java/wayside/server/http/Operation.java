@@ -40,8 +40,8 @@ record Operation<Q extends Record, A extends Record>(
             Function<Q, B> read,
             Function<B, R> answer,
             BiFunction<R, Figures, A> write) {
-        Endpoint endpoint =
-                new Endpoint("POST", "/v1/" + id, id, summary, description, request, null, response, List.of());
+        Endpoint endpoint = new Endpoint(
+                "POST", "/v1/" + id, id, summary, description, request, null, response, List.of(), (int) Price.LIGHT);
         Function<Q, R> asked = read.andThen(answer);
         return new Operation<>(
                 endpoint,
@@ -53,8 +53,9 @@ record Operation<Q extends Record, A extends Record>(
     }
 
     /** The same, where a request may take long: what it is likely to take says who waits for whom. */
-    Operation<Q, A> pricedBy(ToDoubleFunction<Q> newPrice) {
-        return new Operation<>(endpoint, request, response, calculation, newPrice, yearForm);
+    Operation<Q, A> pricedBy(ToDoubleFunction<Q> newPrice, int newMostMs) {
+        Endpoint priced = endpoint.withMostPrice(newMostMs);
+        return new Operation<>(priced, request, response, calculation, newPrice, yearForm);
     }
 
     /** The same, which may also be asked with a typical year. */

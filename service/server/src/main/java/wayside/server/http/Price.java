@@ -1,12 +1,16 @@
 package wayside.server.http;
 
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.CircuitsRequest;
 import wayside.server.api.EnduranceRequest;
 import wayside.server.api.EnergyBudgetRequest;
 import wayside.server.api.RecommendationRequest;
 import wayside.server.api.StayInput;
+import wayside.server.problem.Fault;
+import wayside.server.problem.Faults;
+import wayside.server.problem.Problem;
 
 /**
  * How long a request is likely to take, in ms of one core, from its size alone: said in a header and used to share out the
@@ -57,6 +61,20 @@ final class Price {
                 + 0.011 * thousandHours
                 + PER_STAY * stays
                 + PER_LOAD_AND_STAY * stays * loads;
+    }
+
+    /** What is told of a request that costs more than this service takes. */
+    static Problem tooHigh(double price, int mostMs) {
+        Faults faults = new Faults();
+        faults.add(
+                "",
+                () -> new Fault(
+                        "",
+                        "This would take too long here; ask with fewer nights, stays, loads or runs.",
+                        String.format(Locale.ROOT, "a request of %.0f ms of a core", Math.ceil(price)),
+                        "a request of at most " + mostMs + " ms of a core",
+                        null));
+        return Problem.of(faults);
     }
 
     private static int runs(@Nullable Integer given) {

@@ -51,7 +51,8 @@ public final class Routes {
             null,
             null,
             ReferenceList.class,
-            List.of());
+            List.of(),
+            0);
 
     static final Endpoint REFERENCE_TABLE = new Endpoint(
             "GET",
@@ -62,7 +63,8 @@ public final class Routes {
             null,
             null,
             ReferenceTableView.class,
-            List.of("folder", "table"));
+            List.of("folder", "table"),
+            0);
 
     static final Endpoint SERVICE = new Endpoint(
             "GET",
@@ -73,7 +75,8 @@ public final class Routes {
             null,
             null,
             ServiceView.class,
-            List.of());
+            List.of(),
+            0);
 
     private static final List<Operation<?, ?>> OPERATIONS = List.of(
             Operation.of(
@@ -85,7 +88,7 @@ public final class Routes {
                             EnergyBudgetReader::read,
                             EnergyBudgetSizer::size,
                             EnergyBudgetWriter::write)
-                    .pricedBy(Price::of),
+                    .pricedBy(Price::of, 20),
             Operation.of(
                             "circuits",
                             "Conductors and fuses",
@@ -95,7 +98,7 @@ public final class Routes {
                             CircuitsReader::read,
                             CircuitSizer::size,
                             CircuitsWriter::write)
-                    .pricedBy(Price::of),
+                    .pricedBy(Price::of, 30),
             Operation.of(
                             "solar-yield",
                             "What an array brings, month by month",
@@ -116,7 +119,7 @@ public final class Routes {
                             RecommendationReader::read,
                             SystemSizer::size,
                             RecommendationWriter::write)
-                    .pricedBy(Price::of),
+                    .pricedBy(Price::of, 600),
             Operation.of(
                     "recharge-time",
                     "How long a battery takes to fill",
@@ -136,7 +139,7 @@ public final class Routes {
                             EnduranceReader::read,
                             EnduranceSimulator::simulate,
                             EnduranceWriter::write)
-                    .pricedBy(Price::of)
+                    .pricedBy(Price::of, 600)
                     .withYear(EnduranceRequest.class, Price::of, Routes::enduranceOfYear));
 
     private Routes() {}

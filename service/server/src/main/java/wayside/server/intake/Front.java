@@ -17,7 +17,10 @@ import wayside.server.problem.ProblemKind;
 public final class Front extends Handler.Wrapper {
     private static final String BODY = "wayside.body";
     private static final String FORM = "multipart/form-data";
-    private static final Set<String> AT_ONCE = Set.of("/health/live", "/health/ready", "/metrics");
+    private static final String METRICS = "/metrics";
+    private static final Set<String> AT_ONCE = Set.of("/health/live", "/health/ready", METRICS);
+    private static final Refusal NOT_HERE =
+            Refusal.of(ProblemKind.NOT_FOUND, "other-port", "The contract at /openapi.json lists every address.");
 
     private final FrontSettings settings;
     private final FairQueue queue;
@@ -73,12 +76,23 @@ public final class Front extends Handler.Wrapper {
                 new Client(
                         client, request.getConnectionMetaData().getConnection().getEndPoint()));
         Departure departure = new Departure(request, response, callback, client, answers, settings.sending());
-        if (AT_ONCE.contains(Request.getPathInContext(request))) {
+        String path = Request.getPathInContext(request);
+        if (isElsewhere(request, path)) {
+            NOT_HERE.answer(request, response, callback);
+        } else if (AT_ONCE.contains(path)) {
             work(request, departure);
         } else {
             new Passage(request, departure, callback, client).begin();
         }
         return true;
+    }
+
+    /** Whether it is the other port that answers this: on the operator's own there is nothing for customers. */
+    private boolean isElsewhere(Request request, String path) {
+        if (settings.adminPort() == 0) {
+            return false;
+        }
+        return Request.getLocalPort(request) == settings.adminPort() ? !AT_ONCE.contains(path) : path.equals(METRICS);
     }
 
     private void work(Request request, Departure departure) {

@@ -13,6 +13,7 @@ import java.util.List;
  * @param reading how fast a body must come
  * @param sending how fast an answer must be taken
  * @param trustedProxies addresses whose X-Forwarded-For is believed
+ * @param adminPort port that alone shows the metrics; 0 when the port of all does
  */
 public record FrontSettings(
         long maxBodyBytes,
@@ -22,7 +23,8 @@ public record FrontSettings(
         int uploadsAtOnce,
         Pace reading,
         Pace sending,
-        List<String> trustedProxies) {
+        List<String> trustedProxies,
+        int adminPort) {
     public FrontSettings {
         trustedProxies = List.copyOf(trustedProxies);
     }

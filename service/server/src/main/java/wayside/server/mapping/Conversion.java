@@ -10,7 +10,7 @@ import wayside.server.mapping.UnitName.Quantity;
 /** Says how a figure in one unit becomes one in another. */
 final class Conversion {
     /** Differences of temperature, which have no zero to shift. */
-    private static final Set<String> DIFFERENCES = Set.of("dailyswing", "compartmentoffset");
+    private static final Set<String> DIFFERENCES = Set.of("dailyswing", "warmerby");
 
     private Conversion() {}
 
@@ -22,7 +22,12 @@ final class Conversion {
         if (from.quantity() == Quantity.TEMPERATURE && !isDifference(stem)) {
             return from.symbol().equals("F") ? ", C = (F - 32) / 1.8" : ", C = K - 273.15";
         }
-        return ", " + ratio(from.symbol(), to.symbol(), from.factor() / to.factor());
+        return ", " + ratio(from.symbol(), symbol(stem, to), from.factor() / to.factor());
+    }
+
+    /** What a field is in; a difference of temperature is in kelvin, whatever its name ends in. */
+    static String symbol(String stem, UnitName unit) {
+        return isDifference(stem) ? "K" : unit.symbol();
     }
 
     /** What the figure is multiplied by, and what is added then; null where that does not make it the other. */

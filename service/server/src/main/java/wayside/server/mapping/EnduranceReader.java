@@ -20,7 +20,7 @@ public final class EnduranceReader {
                 LoadReader.read(at.field("loads"), request.loads()),
                 TripReader.read(at.field("trip"), request.trip()),
                 Given.number(request.initialStateOfCharge()),
-                SystemReader.placement(at, request.compartmentOffsetC(), request.bankLagHours(), request.bankBox()),
+                PlaceReader.read(at.field("place"), request.place()),
                 Given.number(request.acceptedChance()),
                 SamplingReader.read(
                         at,

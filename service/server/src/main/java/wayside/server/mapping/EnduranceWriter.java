@@ -116,6 +116,7 @@ public final class EnduranceWriter {
                 figures.in("uses").at("loadsWh", uses.loadsWh()),
                 figures.in("uses").at("inverterLossWh", uses.inverterLossWh()),
                 figures.in("uses").at("standbyWh", uses.standbyWh()),
+                figures.in("uses").at("heaterWh", uses.heaterWh()),
                 figures.in("uses").at("storageLossWh", uses.storageLossWh()),
                 figures.in("uses").at("storeGainWh", uses.storeGainWh()));
     }

@@ -99,7 +99,8 @@ public final class EnergyBudgetWriter {
                         .orElse(0.0),
                 budget.converter()
                         .map(converter -> figures.at("converterWh", converter.lossWh()))
-                        .orElse(null));
+                        .orElse(null),
+                budget.heaterWh().map(heater -> figures.at("heaterWh", heater)).orElse(null));
     }
 
     private static @Nullable InverterView inverter(EnergyBudget budget, Figures figures) {

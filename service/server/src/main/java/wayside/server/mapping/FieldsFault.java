@@ -6,6 +6,7 @@ import java.lang.annotation.Annotation;
 import java.util.Arrays;
 import java.util.List;
 import wayside.server.api.rule.OnlyWith;
+import wayside.server.api.rule.PossibleSky;
 import wayside.server.api.rule.UniqueNames;
 import wayside.server.problem.Fault;
 import wayside.server.problem.FaultCode;
@@ -30,6 +31,9 @@ final class FieldsFault {
                 .filter(name -> !tree.at(record + "/" + name).isMissingNode())
                 .toList();
         boolean neither = !names.isEmpty() && value.isObject();
+        if (rule instanceof PossibleSky) {
+            return MostSunshine.fault(violation, pointer, value);
+        }
         FaultCode code = code(rule, neither || value.isMissingNode());
         Fault.Draft fault = Fault.of(pointer, code, AMONG_FIELDS)
                 .received(

@@ -36,8 +36,9 @@ final class KnownPlaces {
     }
 
     private Suggestion nearest(String name, String record, RecordShape shape) {
+        String plain = plain(name);
         boolean inOtherLetters =
-                shape.fields().keySet().stream().anyMatch(known -> plain(known).equals(plain(name)));
+                shape.fields().keySet().stream().anyMatch(known -> plain(known).equals(plain));
         Optional<String> inLine = inOtherLetters ? Optional.empty() : find(name, record, true);
         if (inLine.isPresent()) {
             return Suggestion.elsewhere(inLine.get());

@@ -1,15 +1,19 @@
 package wayside.server.mapping;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import wayside.server.mapping.UnitName.Parted;
 
 /** The known name that an unknown one was probably meant to be; never one of another unit to put in its place. */
 final class NearestName {
     private static final int LONGEST = 64;
+    /** Names of the contract never change, and one request may hold a hundred others to be held against them. */
+    private static final Map<String, Optional<Parted>> KNOWN = new ConcurrentHashMap<>();
 
     private NearestName() {}
 
@@ -19,14 +23,15 @@ final class NearestName {
             return Suggestion.NONE;
         }
         String name = camel(unknown);
-        boolean clearUnit = UnitName.of(name).isPresent();
+        List<Parted> ways = UnitName.all(name);
+        boolean clearUnit = ways.stream().anyMatch(Parted::clear);
         Optional<String> synonym = clearUnit ? Optional.empty() : Synonyms.field(name, known.keySet());
         if (synonym.isPresent()) {
             return Suggestion.nearest(synonym.get());
         }
         Match best = null;
         for (Map.Entry<String, FieldShape> field : known.entrySet()) {
-            Match match = match(name, clearUnit, field.getKey(), field.getValue());
+            Match match = match(name, clearUnit, ways, field.getKey(), field.getValue());
             if (match != null && (best == null || match.distance() < best.distance())) {
                 best = match;
             }
@@ -47,7 +52,7 @@ final class NearestName {
         String best = null;
         int least = farthest(wanted) + 1;
         for (String code : known) {
-            int distance = distance(wanted, code);
+            int distance = distance(wanted, code, least - 1);
             if (distance < least) {
                 least = distance;
                 best = code;
@@ -59,16 +64,19 @@ final class NearestName {
     private record Match(int distance, Suggestion suggestion) {}
 
     /** The nearest way to read the unknown name as this one; null when it is too far. */
-    private static @Nullable Match match(String unknown, boolean clearUnit, String name, FieldShape field) {
-        Optional<Parted> known = UnitName.of(name);
+    private static @Nullable Match match(
+            String unknown, boolean clearUnit, List<Parted> ways, String name, FieldShape field) {
+        Optional<Parted> known = KNOWN.computeIfAbsent(name, UnitName::of);
         String wanted = unknown.toLowerCase(Locale.ROOT);
         Match best = null;
         if (!clearUnit) {
-            int whole = distance(wanted, name.toLowerCase(Locale.ROOT));
-            int stem = known.map(parted -> distance(wanted, small(parted))).orElse(whole);
+            int farthest = farthest(wanted);
+            int whole = distance(wanted, name.toLowerCase(Locale.ROOT), farthest);
+            int stem = known.map(parted -> distance(wanted, small(parted), farthest))
+                    .orElse(whole);
             best = within(Math.min(whole, stem), wanted, Suggestion.nearest(name));
         }
-        for (Parted parted : UnitName.all(unknown)) {
+        for (Parted parted : ways) {
             Match match = match(parted, name, field, known);
             // At equal distance the units are believed: a figure off by a thousand is worse than no name.
             if (match != null && (best == null || match.distance() <= best.distance())) {
@@ -81,14 +89,16 @@ final class NearestName {
     private static @Nullable Match match(Parted parted, String name, FieldShape field, Optional<Parted> known) {
         String wanted = small(parted);
         String stem = known.map(NearestName::small).orElse(name.toLowerCase(Locale.ROOT));
-        int distance = Math.min(distance(wanted, stem), distance(Synonyms.stem(wanted), stem));
+        int farthest = parted.clear() ? farthest(wanted) : 0;
+        int distance = Math.min(distance(wanted, stem, farthest), distance(Synonyms.stem(wanted), stem, farthest));
         if (!parted.clear() && distance > 0) {
             return null;
         }
         if (known.isPresent()) {
             UnitName to = known.get().unit();
             boolean same = parted.unit().isSameAs(to);
-            String how = "in " + to.symbol() + Conversion.words(known.get().stem(), parted.unit(), to);
+            String how = "in " + Conversion.symbol(known.get().stem(), to)
+                    + Conversion.words(known.get().stem(), parted.unit(), to);
             Suggestion.Change change = Conversion.change(known.get().stem(), parted.unit(), to);
             return within(
                     distance, wanted, same ? Suggestion.nearest(name) : Suggestion.inOtherUnits(name, change, how));
@@ -129,21 +139,35 @@ final class NearestName {
         return camel.toString();
     }
 
-    /** The fewest changes of single letters that make one the other (Levenshtein 1966). */
-    static int distance(String a, String b) {
+    /**
+     * The fewest changes of single letters that make one the other (Levenshtein 1966); one more than the farthest, if there are
+     * more.
+     */
+    static int distance(String a, String b, int farthest) {
+        // The lengths alone ask for so many.
+        if (Math.abs(a.length() - b.length()) > farthest) {
+            return farthest + 1;
+        }
         int[] above = new int[b.length() + 1];
         for (int j = 0; j <= b.length(); j++) {
             above[j] = j;
         }
+        int[] row = new int[b.length() + 1];
         for (int i = 1; i <= a.length(); i++) {
-            int[] row = new int[b.length() + 1];
             row[0] = i;
+            int least = i;
             for (int j = 1; j <= b.length(); j++) {
                 int replaced = above[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
                 row[j] = Math.min(replaced, Math.min(above[j], row[j - 1]) + 1);
+                least = Math.min(least, row[j]);
             }
+            if (least > farthest) {
+                return farthest + 1;
+            }
+            int[] spare = above;
             above = row;
+            row = spare;
         }
-        return above[b.length()];
+        return Math.min(farthest + 1, above[b.length()]);
     }
 }

@@ -19,10 +19,7 @@ public final class RecommendationReader {
                 LoadReader.read(at.field("loads"), request.loads()),
                 TripReader.read(at.field("trip"), request.trip()),
                 SystemReader.wishes(
-                        at.field("system"),
-                        request.system(),
-                        SystemReader.placement(
-                                at, request.compartmentOffsetC(), request.bankLagHours(), request.bankBox())),
+                        at.field("system"), request.system(), PlaceReader.read(at.field("place"), request.place())),
                 SystemReader.target(at.field("target"), request.target()),
                 SamplingReader.read(
                         at,

@@ -14,6 +14,8 @@ import jakarta.validation.groups.Default;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.hibernate.validator.HibernateValidator;
+import org.hibernate.validator.HibernateValidatorConfiguration;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.rule.OneOfNumbers;
 import wayside.server.api.rule.OnlyWith;
@@ -28,10 +30,10 @@ final class Rules {
 
     Rules() {
         // Our messages are plain text: nothing is put into them, and no expression in them is run.
-        try (ValidatorFactory factory = Validation.byDefaultProvider()
-                .configure()
-                .messageInterpolator(new PlainMessages())
-                .buildValidatorFactory()) {
+        HibernateValidatorConfiguration configuration =
+                Validation.byProvider(HibernateValidator.class).configure().messageInterpolator(new PlainMessages());
+        MostSunshine.addTo(configuration);
+        try (ValidatorFactory factory = configuration.buildValidatorFactory()) {
             validator = factory.getValidator();
         }
     }

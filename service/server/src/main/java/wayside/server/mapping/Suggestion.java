@@ -31,6 +31,11 @@ record Suggestion(
         return new Suggestion(name, null, change, null, "; perhaps " + name + " is meant: " + how);
     }
 
+    /** The value is the same, in another place. */
+    static Suggestion moved(String pointer) {
+        return new Suggestion(null, null, null, pointer, "; it is " + pointer + " now, in the same unit");
+    }
+
     static Suggestion elsewhere(String pointer) {
         return new Suggestion(null, null, null, pointer, "; it is known at " + pointer);
     }

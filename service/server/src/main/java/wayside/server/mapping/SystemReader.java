@@ -3,7 +3,6 @@ package wayside.server.mapping;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.BankBoxInput;
 import wayside.server.api.BuiltSystemInput;
 import wayside.server.api.ChemistryCode;
 import wayside.server.api.CircuitLengthsInput;
@@ -17,7 +16,6 @@ import wayside.server.api.SystemWishesInput;
 import wayside.server.api.TargetInput;
 import wayside.server.api.VehicleInput;
 import wayside.sizing.brief.At;
-import wayside.sizing.brief.BankBox;
 import wayside.sizing.brief.BankPlacement;
 import wayside.sizing.brief.BankRates;
 import wayside.sizing.brief.Box;
@@ -113,23 +111,6 @@ public final class SystemReader {
                         Given.number(vehicle.voltageV()),
                         Given.number(vehicle.alternatorRatingA()),
                         Given.number(vehicle.payloadKg()));
-    }
-
-    /** Where the bank stands, by fields of the request that is there. */
-    public static BankPlacement placement(
-            At request,
-            @Nullable Double compartmentOffsetC,
-            @Nullable Double bankLagHours,
-            @Nullable BankBoxInput box) {
-        return new BankPlacement(
-                request,
-                Given.number(compartmentOffsetC),
-                Given.number(bankLagHours),
-                Given.map(request.field("bankBox"), box, SystemReader::box));
-    }
-
-    private static BankBox box(At at, BankBoxInput box) {
-        return new BankBox(at, box.massKg(), box.areaM2(), Given.number(box.plywoodM()), Given.number(box.foamM()));
     }
 
     private static CircuitLengths lengths(At at, @Nullable CircuitLengthsInput lengths) {

@@ -24,6 +24,7 @@ record BudgetTotals(
         Optional<InverterLoss> loss,
         Optional<DcConverter> converter,
         Optional<HookupRelief> relief,
+        Optional<Derived> heaterWh,
         Derived standbyWh,
         Derived busVoltageV,
         InverterSpec inverter) {
@@ -31,6 +32,7 @@ record BudgetTotals(
     private static final Expression STANDBY_ALONE = Expression.definition("E_losses = E_standby");
     private static final Expression LOSSES = Expression.definition("E_losses = E_standby + (E_idle + E_conversion)");
     private static final Expression WITH_CONVERTER = Expression.definition("E_losses = E_others + E_converter");
+    private static final Expression WITH_HEATER = Expression.definition("E_losses = E_others + E_heater");
     private static final Expression TOTAL = Expression.definition("E = E_loads + E_losses");
     private static final Expression WITH_THE_PLUGGED_IN = Expression.definition("E_loads = E_dc + E_ac + E_only");
     private static final Expression TOTAL_AT_A_HOOKUP =
@@ -62,6 +64,7 @@ record BudgetTotals(
                 loss,
                 converter,
                 relief,
+                heaterWh,
                 inverter,
                 hourly());
     }
@@ -89,6 +92,18 @@ record BudgetTotals(
 
     private Derived losses() {
         String label = demand.whose() + "losses: daily energy";
+        if (heaterWh.isEmpty()) {
+            return withoutHeater(label);
+        }
+        return WITH_HEATER.value(
+                label,
+                Unit.WATT_HOUR,
+                withoutHeater(demand.whose() + "losses but for the heater of the bank: daily energy")
+                        .as("E_others"),
+                heaterWh.get().as("E_heater"));
+    }
+
+    private Derived withoutHeater(String label) {
         if (converter.isEmpty()) {
             return withoutConverter(label);
         }
@@ -171,10 +186,13 @@ record BudgetTotals(
         return energy > 0 ? 1 + converter.map(c -> c.conversionWh()).orElse(0.0) / energy : 1;
     }
 
-    /** Standby and idle are spread evenly; conversion loss follows the AC loads. A hookup spares its hours both. */
+    /** Standby, idle and a heater are spread evenly; conversion loss follows the AC loads. A hookup spares the idle of its hours. */
     private List<Double> hourly() {
         double converterStandby = converter.map(c -> c.standbyWh().value()).orElse(0.0);
-        double standbyW = (standbyWh.value() + converterStandby) / Unit.HOURS_PER_DAY;
+        double standbyW = (standbyWh.value()
+                        + converterStandby
+                        + heaterWh.map(Derived::value).orElse(0.0))
+                / Unit.HOURS_PER_DAY;
         double idleW = loss.map(l -> l.idleWh().value()).orElse(0.0) / Unit.HOURS_PER_DAY;
         double acEnergy = demand.ac().dailyEnergyWh().value();
         double conversion = loss.map(l -> l.conversionWh().value()).orElse(0.0);

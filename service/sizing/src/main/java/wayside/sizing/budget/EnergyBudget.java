@@ -26,7 +26,7 @@ import wayside.sizing.trace.Unit;
  * @param loads each with its share
  * @param dailyLoadWh all loads at their plugs [Wh]
  * @param standbyWh of outlets, monitor and electronics [Wh]
- * @param dailyLossWh standby and inverter together [Wh]
+ * @param dailyLossWh standby, inverter, converter and heater together [Wh]
  * @param dailyTotalWh out of the battery [Wh]
  * @param dailyTotalAh the same at the nominal bus voltage [Ah]
  * @param busVoltageV nominal [V]
@@ -37,6 +37,7 @@ import wayside.sizing.trace.Unit;
  * @param inverterLoss when there is an AC load
  * @param converter when the DC loads are made for another voltage than the bus
  * @param relief what a hookup takes off the battery, on a day that has one
+ * @param heaterWh what a heater of the bank takes on a cold day [Wh]
  * @param inverter as far as the request says
  * @param hourlyW mean power out of the battery in each local hour; sums to the daily total
  */
@@ -56,6 +57,7 @@ public record EnergyBudget(
         Optional<InverterLoss> inverterLoss,
         Optional<DcConverter> converter,
         Optional<HookupRelief> relief,
+        Optional<Derived> heaterWh,
         InverterSpec inverter,
         List<Double> hourlyW) {
     /** Idle loss above this share of the day's total is worth a word. */
@@ -78,15 +80,17 @@ public record EnergyBudget(
      * @param stay opens the labels of what differs from stay to stay: {@code stay 2: }
      */
     public static EnergyBudget of(EnergyBrief brief, Derived ambientC, String stay) {
-        return of(brief, ambientC, stay, MainsUse.NONE);
+        return of(brief, ambientC, stay, MainsUse.NONE, Optional.empty());
     }
 
     /**
-     * The same of a day at a hookup.
+     * The same of a day at a hookup, of a trip whose bank may be heated.
      *
-     * @param mains what its AC loads may take from it
+     * @param mains what its AC loads may take from a hookup
+     * @param heaterWh what its heater takes on a cold day [Wh]
      */
-    public static EnergyBudget of(EnergyBrief brief, Derived ambientC, String stay, MainsUse mains) {
+    public static EnergyBudget of(
+            EnergyBrief brief, Derived ambientC, String stay, MainsUse mains, Optional<Derived> heaterWh) {
         Demand demand = Demand.of(brief.loads(), ambientC, stay, mains.only());
         Optional<InverterRating> rating = demand.hasAc()
                 ? Optional.of(InverterRating.of(demand.ac(), brief.inverter(), brief.inverterSizes()))
@@ -96,7 +100,8 @@ public record EnergyBudget(
         Derived bus = BudgetDefaults.busVoltageV(brief);
         Optional<DcConverter> converter = DcConverter.find(brief, demand, bus);
         Optional<HookupRelief> relief = mains.hookup().map(hookup -> HookupRelief.of(hookup, demand, loss));
-        return new BudgetTotals(demand, rating, loss, converter, relief, standby, bus, brief.inverter()).budget();
+        return new BudgetTotals(demand, rating, loss, converter, relief, heaterWh, standby, bus, brief.inverter())
+                .budget();
     }
 
     /** The inverter as it stands, when loads change that it was chosen for: rating, idle power and hours stay. */

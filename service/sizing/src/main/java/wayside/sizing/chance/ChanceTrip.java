@@ -121,7 +121,7 @@ final class ChanceTrip {
         double shoreW = chargers.shore().map(s -> s.chargerPowerW().value()).orElse(0.0);
         List<LedgerDay> days = changed.days(alternatorW, shoreW);
         return new Scenario(
-                days, changed.offsetK().value(), site.chemistry(), nominalWh, age.value(), solarW, 1, bounds(chargers));
+                days, changed.heater(), site.chemistry(), nominalWh, age.value(), solarW, 1, bounds(chargers));
     }
 
     private BankBounds bounds(Chargers chargers) {
@@ -164,12 +164,8 @@ final class ChanceTrip {
     }
 
     private Input[] grounds(String whose, Derived nominalWh, Optional<Derived> solarW) {
-        List<Input> inputs = new ArrayList<>(List.of(
-                nominalWh.as("E"),
-                age.as("a"),
-                runs.as("N"),
-                journey.offsetK().as("dT"),
-                journey.lagHours().as("tau")));
+        List<Input> inputs = new ArrayList<>(List.of(nominalWh.as("E"), age.as("a"), runs.as("N")));
+        inputs.addAll(journey.warmth());
         Chargers chargers = Chargers.of(site, nominalWh, whose);
         chargers.alternator()
                 .ifPresent(alternator -> inputs.add(alternator.chargerPowerW().as("P_alternator")));

@@ -111,6 +111,7 @@ public record Endurance(
             Derived loadsWh,
             Derived inverterLossWh,
             Derived standbyWh,
+            Derived heaterWh,
             Derived storageLossWh,
             Derived storeGainWh,
             Derived balanceErrorWh) {}

@@ -5,16 +5,20 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import wayside.sizing.brief.BankPlacement;
 import wayside.sizing.brief.BuiltSystem;
+import wayside.sizing.brief.Compartment;
 import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Stay;
 import wayside.sizing.demand.LoadDemand;
+import wayside.sizing.journey.Journey;
 import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Scenario;
 import wayside.sizing.ledger.Simulation;
 import wayside.sizing.ledger.Weather;
+import wayside.sizing.storage.MissingHeater;
 import wayside.sizing.trace.ChangeCode;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Message;
@@ -27,7 +31,6 @@ final class EnduranceChanges {
     private static final double MORE_BANK = 0.5;
     private static final double LESS_LOAD = 0.2;
     private static final double TILT_DEGREES = 30;
-    private static final double CABIN_K = 15;
 
     private final EnduranceQuestion question;
     private final RecordedWeather weather;
@@ -89,14 +92,29 @@ final class EnduranceChanges {
         }
     }
 
-    /** A lithium bank that frost keeps from being charged may stand in the cabin. */
+    /** A lithium bank that frost keeps from being charged may stand in the cabin, or have a heater. */
     private void warmth() {
-        if (coldHours > 0) {
+        Journey journey = question.journey();
+        BankPlacement asked = journey.place().placement();
+        if (coldHours > 0 && journey.place().compartment() != Compartment.CABIN) {
             add(
-                    Message.of(ChangeCode.WARMER_BATTERY, Parameter.number("warmer", CABIN_K, Unit.KELVIN)),
-                    question.scenario(question.journey().warmer(CABIN_K)),
+                    Message.of(ChangeCode.WARMER_BATTERY),
+                    question.scenario(journey.in(asked.in(Compartment.CABIN))),
                     weather);
         }
+        if (coldHours > 0 && asked.heater().isEmpty()) {
+            journey.coldest().bank().missingHeater().ifPresent(this::heater);
+        }
+    }
+
+    private void heater(MissingHeater heater) {
+        add(
+                Message.of(
+                        ChangeCode.HEATED_BATTERY,
+                        Parameter.number("power", heater.powerW()),
+                        Parameter.number("energy", heater.dayWh())),
+                question.scenario(question.journey().in(heater.placement())),
+                weather);
     }
 
     private void loads() {

@@ -74,6 +74,7 @@ record EnduranceFigures(EnduranceQuestion question, Outcome outcome, LedgerSteps
                 energy("energy into the loads", outcome.loadsWh(), "delivered at the plugs"),
                 energy("energy lost in the inverter", outcome.inverterWh(), "standing by and conversion"),
                 energy("energy of standby", outcome.standbyWh(), "outlets, monitor, alarms"),
+                energy("energy into the heater of the bank", outcome.heaterWh(), "while it is on"),
                 energy("energy lost in the bank", outcome.storageLossWh(), "into the cells, out of them, standing"),
                 energy("energy that the bank gains", outcome.storeGainWh(), "store at the end less store at the start"),
                 energy(

@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.Optional;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.budget.EnergyBudget;
-import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.laws.ChargingCurrents;
 import wayside.sizing.laws.Laws;
 import wayside.sizing.storage.BatteryBank;
@@ -50,7 +49,7 @@ final class EnduranceLaws {
 
     private Derived coldestBankC() {
         return question.journey().stays().stream()
-                .map(JourneyStay::bankC)
+                .map(stay -> stay.bank().meanC())
                 .min(Comparator.comparingDouble(Derived::value))
                 .orElseThrow();
     }

@@ -106,7 +106,7 @@ public record EnduranceQuestion(
                 brief.system().alternatorA() * charger.chargingVoltageV().value();
         return new Scenario(
                 changed.days(alternatorW, brief.system().shoreW()),
-                changed.offsetK().value(),
+                changed.heater(),
                 data,
                 charger.nominalEnergyWh().value(),
                 1,

@@ -30,9 +30,8 @@ final class LedgerSteps {
                 question.charger().acceptedW().as("P_max"),
                 question.solarW().as("P"),
                 question.start().as("s0"),
-                question.journey().offsetK().as("dT"),
-                question.journey().lagHours().as("tau"),
                 question.runs().as("N")));
+        inputs.addAll(question.journey().warmth());
         SkyUncertainty uncertainty = question.journey().uncertainty();
         for (JourneyStay stay : question.journey().stays()) {
             inputs.add(stay.budget().dailyTotalWh().as("E_d"));

@@ -2,6 +2,7 @@ package wayside.sizing.journey;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import wayside.sizing.brief.EnergyBrief;
 import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.budget.MainsUse;
@@ -55,6 +56,6 @@ final class DemandByAir {
                 Unit.CELSIUS,
                 "One of those that a day may have",
                 Source.definition());
-        return HourlyDemand.of(EnergyBudget.of(energy, air, "", mains));
+        return HourlyDemand.of(EnergyBudget.of(energy, air, "", mains, Optional.empty()));
     }
 }

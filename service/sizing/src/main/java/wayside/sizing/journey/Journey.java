@@ -15,11 +15,12 @@ import wayside.sizing.brief.Trip;
 import wayside.sizing.charging.HookupLimit;
 import wayside.sizing.charging.ShoreCharger;
 import wayside.sizing.ledger.LedgerDay;
+import wayside.sizing.ledger.LedgerHeater;
 import wayside.sizing.ledger.Weather;
-import wayside.sizing.storage.BankLag;
 import wayside.sizing.storage.BankPlace;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.Input;
 import wayside.sizing.trace.Source;
 
 /**
@@ -31,8 +32,7 @@ import wayside.sizing.trace.Source;
  * @param panel as it was given
  * @param sampling how the runs are drawn
  * @param source of its weather
- * @param offsetK how much warmer than the air the bank stands [K]
- * @param lagHours how slowly the bank follows it [h]
+ * @param place where the bank stands
  * @param uncertainty of the stays' skies
  * @param stays in the order of the trip
  */
@@ -42,8 +42,7 @@ public record Journey(
         PanelMount panel,
         Sampling sampling,
         WeatherSource source,
-        Derived offsetK,
-        Derived lagHours,
+        BankPlace place,
         SkyUncertainty uncertainty,
         List<JourneyStay> stays) {
     public Journey {
@@ -74,18 +73,16 @@ public record Journey(
             BankPlacement placement,
             Sampling sampling,
             WeatherSource source) {
-        Derived offset = BankPlace.offsetK(placement);
-        Derived lag = BankLag.hours(placement);
-        List<JourneyStay> stays = JourneyStay.all(trip, energy, panel, offset, lag);
+        BankPlace place = BankPlace.of(placement);
+        List<JourneyStay> stays = JourneyStay.all(trip, energy, panel, place);
         SkyUncertainty uncertainty = SkyUncertainty.of(
                 sampling, stays.stream().map(JourneyStay::month).toList());
-        return new Journey(trip, energy, panel, sampling, source, offset, lag, uncertainty, stays);
+        return new Journey(trip, energy, panel, sampling, source, place, uncertainty, stays);
     }
 
     /** The same trip with other loads, or another use of the inverter. */
     public Journey taking(EnergyBrief other) {
-        return new Journey(
-                trip, other, panel, sampling, source, offsetK, lagHours, uncertainty, JourneyStay.taking(other, stays));
+        return new Journey(trip, other, panel, sampling, source, place, uncertainty, JourneyStay.taking(other, stays));
     }
 
     /** The same trip with some more hours of driving and at a hookup each day, as far as a day has them [h]. */
@@ -96,12 +93,11 @@ public record Journey(
         return with(moreHookup > 0 ? JourneyStay.taking(energyThroughTheInverter(), travelling) : travelling);
     }
 
-    /** The same trip with the bank standing so much warmer still [K]. */
-    public Journey warmer(double moreK) {
-        Derived offset = BankPlace.warmerK(offsetK, moreK);
-        List<JourneyStay> warmed =
-                stays.stream().map(stay -> stay.warmedBy(offset)).toList();
-        return new Journey(trip, energy, panel, sampling, source, offset, lagHours, uncertainty, warmed);
+    /** The same trip with the bank at another place. */
+    public Journey in(BankPlacement placement) {
+        BankPlace other = BankPlace.of(placement);
+        List<JourneyStay> moved = JourneyStay.in(other, energy, stays);
+        return new Journey(trip, energy, panel, sampling, source, other, uncertainty, moved);
     }
 
     /** The same trip with so many nights, as {@link Trip#lasting} has it. */
@@ -111,11 +107,11 @@ public record Journey(
         for (int i = 0; i < lasting.stays().size(); i++) {
             kept.add(stays.get(i).staying(lasting.stays().get(i)));
         }
-        return new Journey(lasting, energy, panel, sampling, source, offsetK, lagHours, uncertainty, kept);
+        return new Journey(lasting, energy, panel, sampling, source, place, uncertainty, kept);
     }
 
     private Journey with(List<JourneyStay> other) {
-        return new Journey(trip, energy, panel, sampling, source, offsetK, lagHours, uncertainty, other);
+        return new Journey(trip, energy, panel, sampling, source, place, uncertainty, other);
     }
 
     /** What a day takes, through the inverter as it stands when loads change that it was chosen for. */
@@ -154,6 +150,31 @@ public record Journey(
         return HookupLimit.powerW(energy.mains());
     }
 
+    /** The bank's heater, for the ledger. */
+    public LedgerHeater heater() {
+        return place.heating()
+                .map(heating -> new LedgerHeater(
+                        heating.powerW().value(),
+                        heating.riseK().value(),
+                        heating.onBelowC().value(),
+                        heating.offAboveC().value(),
+                        place.lagHours().value()))
+                .orElse(LedgerHeater.NONE);
+    }
+
+    /** Where the bank stands, as inputs of a simulation. */
+    public List<Input> warmth() {
+        List<Input> inputs = new ArrayList<>(List.of(place.lagHours().as("tau")));
+        stays.forEach(stay -> inputs.add(stay.bank().warmerK().as("dT")));
+        place.heating().ifPresent(heating -> {
+            inputs.add(heating.powerW().as("P_heater"));
+            inputs.add(heating.riseK().as("dT_heater"));
+            inputs.add(heating.onBelowC().as("T_on"));
+            inputs.add(heating.offAboveC().as("T_off"));
+        });
+        return inputs;
+    }
+
     /** All that the trip takes out of the bus [Wh]. */
     public double takenWh() {
         return stays.stream().mapToDouble(JourneyStay::takenWh).sum();
@@ -182,7 +203,7 @@ public record Journey(
     /** The stay with the coldest bank. */
     public JourneyStay coldest() {
         return stays.stream()
-                .min(Comparator.comparingDouble(JourneyStay::coldestBankC))
+                .min(Comparator.comparingDouble(stay -> stay.bank().coldestC()))
                 .orElseThrow();
     }
 
@@ -193,10 +214,10 @@ public record Journey(
                 .orElseThrow();
     }
 
-    /** Where sky and air come from, when they are ours, and whether AC loads hang on the hookup. */
+    /** Where the bank stands, where sky and air come from, when they are ours, and whether AC loads hang on the hookup. */
     public List<Assumption> choices() {
-        List<Assumption> choices = new ArrayList<>(
-                stays.stream().flatMap(stay -> stay.month().choices().stream()).toList());
+        List<Assumption> choices = new ArrayList<>(place.choices());
+        stays.forEach(stay -> choices.addAll(stay.month().choices()));
         if (energy.mains().passThrough().isEmpty()
                 && stays.stream().anyMatch(stay -> stay.budget().relief().isPresent())) {
             choices.add(Assumption.choice(

@@ -16,7 +16,6 @@ import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.storage.BankPlace;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Input;
-import wayside.sizing.trace.Unit;
 
 /**
  * A stay of the trip, in figures.
@@ -25,9 +24,8 @@ import wayside.sizing.trace.Unit;
  * @param stay as asked
  * @param month what a rated watt of array gives there
  * @param budget what a day takes at its temperature
- * @param uses the same by the hour, for the days that it may meet
- * @param bankC mean temperature of the bank [C]
- * @param lagHours how slowly the bank follows the air [h]
+ * @param uses the same by the hour, for the days that it may meet, without a heater of the bank
+ * @param bank how warm the bank is
  * @param drivingHours of a day [h]
  * @param hookupHours of a day [h]
  */
@@ -37,31 +35,27 @@ public record JourneyStay(
         SolarMonth month,
         EnergyBudget budget,
         UsesByAir uses,
-        Derived bankC,
-        Derived lagHours,
+        BankWarmth bank,
         Derived drivingHours,
         Derived hookupHours) {
-    /** Standard deviations below the mean that one day in forty lies beyond. */
-    private static final double COLD_SPELL = 2;
-
     /** The stays of a trip. */
-    static List<JourneyStay> all(Trip trip, EnergyBrief energy, PanelMount panel, Derived offsetK, Derived lagHours) {
+    static List<JourneyStay> all(Trip trip, EnergyBrief energy, PanelMount panel, BankPlace place) {
         List<JourneyStay> stays = new ArrayList<>();
         List<Derived> hookups = new ArrayList<>();
         trip.stays().forEach(stay -> hookups.add(StayHours.hookup(stay, hookups.size())));
         for (Stay stay : trip.stays()) {
             int index = stays.size();
             SolarMonth month = SolarMonth.of(stay, index, panel);
+            BankWarmth bank = BankWarmth.of(label(index) + ": ", month.sky(), place);
             MainsUse mains = HookupOfTrip.of(energy.mains(), energy.loads(), hookups, index);
-            EnergyBudget budget = budget(energy, mains, index, month, stays);
+            EnergyBudget budget = budget(energy, mains, index, month, bank, stays);
             stays.add(new JourneyStay(
                     index,
                     stay,
                     month,
                     budget,
                     uses(energy, mains, month, budget),
-                    bankC(index, month, offsetK),
-                    lagHours,
+                    bank,
                     StayHours.driving(stay, index),
                     hookups.get(index)));
         }
@@ -74,27 +68,33 @@ public record JourneyStay(
         List<Derived> hookups = stays.stream().map(JourneyStay::hookupHours).toList();
         for (JourneyStay stay : stays) {
             MainsUse mains = HookupOfTrip.of(energy.mains(), energy.loads(), hookups, stay.index);
-            EnergyBudget budget = budget(energy, mains, stay.index, stay.month, others);
+            EnergyBudget budget = budget(energy, mains, stay.index, stay.month, stay.bank, others);
             others.add(new JourneyStay(
                     stay.index,
                     stay.stay,
                     stay.month,
                     budget,
                     uses(energy, mains, stay.month, budget),
-                    stay.bankC,
-                    stay.lagHours,
+                    stay.bank,
                     stay.drivingHours,
                     stay.hookupHours));
         }
         return others;
     }
 
-    /** Stays differ in what a day takes only where a load follows the temperature, or where some are at a hookup. */
+    /**
+     * Stays differ in what a day takes only where a load follows the temperature, the bank is heated, or some are at a hookup.
+     */
     private static EnergyBudget budget(
-            EnergyBrief energy, MainsUse mains, int index, SolarMonth month, List<JourneyStay> before) {
-        boolean differ = DemandByAir.follows(energy) || !mains.equals(MainsUse.NONE);
+            EnergyBrief energy,
+            MainsUse mains,
+            int index,
+            SolarMonth month,
+            BankWarmth bank,
+            List<JourneyStay> before) {
+        boolean differ = bank.heaterWh().isPresent() || DemandByAir.follows(energy) || !mains.equals(MainsUse.NONE);
         return differ || before.isEmpty()
-                ? EnergyBudget.of(energy, month.sky().meanC(), label(index) + ": ", mains)
+                ? EnergyBudget.of(energy, month.sky().meanC(), label(index) + ": ", mains, bank.heaterWh())
                 : before.get(0).budget;
     }
 
@@ -104,10 +104,6 @@ public record JourneyStay(
                 : UsesByAir.steady(HourlyDemand.of(budget));
     }
 
-    private static Derived bankC(int index, SolarMonth month, Derived offsetK) {
-        return BankPlace.meanC(label(index) + ": ", month.sky().meanC(), offsetK);
-    }
-
     JourneyStay travelling(double moreDriving, double moreHookup) {
         return new JourneyStay(
                 index,
@@ -115,24 +111,34 @@ public record JourneyStay(
                 month,
                 budget,
                 uses,
-                bankC,
-                lagHours,
+                bank,
                 StayHours.more(drivingHours, moreDriving),
                 StayHours.more(hookupHours, moreHookup));
     }
 
-    JourneyStay warmedBy(Derived offsetK) {
-        return new JourneyStay(
-                index, stay, month, budget, uses, bankC(index, month, offsetK), lagHours, drivingHours, hookupHours);
+    /** The same stays with the bank at another place. */
+    static List<JourneyStay> in(BankPlace place, EnergyBrief energy, List<JourneyStay> stays) {
+        List<Derived> hookups = stays.stream().map(JourneyStay::hookupHours).toList();
+        return stays.stream()
+                .map(stay ->
+                        stay.in(place, energy, HookupOfTrip.of(energy.mains(), energy.loads(), hookups, stay.index)))
+                .toList();
+    }
+
+    private JourneyStay in(BankPlace place, EnergyBrief energy, MainsUse mains) {
+        BankWarmth other = BankWarmth.of(label() + ": ", month.sky(), place);
+        EnergyBudget taken = budget(energy, mains, index, month, other, List.of());
+        return new JourneyStay(index, stay, month, taken, uses, other, drivingHours, hookupHours);
     }
 
     /** The same stay with another number of nights. */
     JourneyStay staying(Stay other) {
-        return new JourneyStay(index, other, month, budget, uses, bankC, lagHours, drivingHours, hookupHours);
+        return new JourneyStay(index, other, month, budget, uses, bank, drivingHours, hookupHours);
     }
 
     LedgerDay day(double alternatorW, double shoreW) {
-        return new LedgerDay(stay.nights(), uses, drivenByHour(alternatorW), chargedByHour(shoreW));
+        return new LedgerDay(stay.nights(), uses, drivenByHour(alternatorW), chargedByHour(shoreW))
+                .warmerBy(bank.warmerK().value());
     }
 
     /** What a shore charger gives, as far as the AC loads leave it something, by hour of the day [W]. */
@@ -177,16 +183,6 @@ public record JourneyStay(
 
     private static String label(int index) {
         return "stay " + (index + 1);
-    }
-
-    /** The coldest that the bank gets in the night of a day as cold as one in forty [C]. */
-    public double coldestBankC() {
-        double damped = 1 / Math.hypot(1, 2 * Math.PI * lagHours.value() / Unit.HOURS_PER_DAY);
-        double spellK = COLD_SPELL
-                * Math.hypot(
-                        month.sky().daySpreadK().value(),
-                        month.sky().meanErrorK().value());
-        return bankC.value() - damped * month.sky().dailySwingK().value() / 2 - spellK;
     }
 
     public double hottestAfternoonC() {

@@ -45,7 +45,9 @@ public interface WeatherSource {
                         journey.uncertainty().scatter(stay.index())));
             }
             return new ModelWeather(
-                    skies, journey.lagHours().value(), journey.sampling().weatherSeed());
+                    skies,
+                    journey.place().lagHours().value(),
+                    journey.sampling().weatherSeed());
         }
 
         @Override
@@ -66,7 +68,7 @@ public interface WeatherSource {
                     year,
                     array,
                     visits,
-                    journey.lagHours().value(),
+                    journey.place().lagHours().value(),
                     scatter,
                     journey.sampling().weatherSeed());
         }

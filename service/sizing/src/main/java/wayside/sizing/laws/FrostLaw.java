@@ -60,9 +60,20 @@ final class FrostLaw {
         if (asked.value() <= allowed.value()) {
             return law.with(Caution.commonPractice(Severity.WARNING, CautionCode.NOTHING_CHARGES_IT, stay));
         }
-        boolean cold =
-                hardest.stay().bankC().value() < bank.data().highestChargeC().value();
-        ShortfallCode code = cold ? ShortfallCode.TOO_COLD_TO_CHARGE : ShortfallCode.TOO_HOT_TO_CHARGE;
-        return law.broken(new Shortfall(Message.of(code, stay), asked, allowed));
+        boolean cold = hardest.stay().bank().meanC().value()
+                < bank.data().highestChargeC().value();
+        Message why = cold ? tooCold(hardest, stay) : Message.of(ShortfallCode.TOO_HOT_TO_CHARGE, stay);
+        return law.broken(new Shortfall(why, asked, allowed));
+    }
+
+    /** The cabin first, then a heater with what it takes. */
+    private static Message tooCold(StayBalance hardest, Parameter stay) {
+        Message why = Message.of(ShortfallCode.TOO_COLD_TO_CHARGE, stay);
+        return hardest.stay()
+                .bank()
+                .missingHeater()
+                .map(heater -> why.with(Parameter.number("power", heater.powerW()))
+                        .with(Parameter.number("energy", heater.dayWh())))
+                .orElse(why);
     }
 }

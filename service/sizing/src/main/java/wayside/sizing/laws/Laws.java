@@ -39,7 +39,7 @@ public record Laws(List<Law> all) {
     public static Laws of(SizedSystem system) {
         List<Law> laws = new ArrayList<>(PartLaws.ofTheDays(system));
         laws.addAll(besideTheDays(system));
-        PartLaws.shortfalls(system).forEach(shortfall -> breakLaw(laws, shortfall));
+        PartLaws.shortfalls(system).forEach(shortfall -> breakLaw(laws, system, shortfall));
         return new Laws(laws);
     }
 
@@ -52,7 +52,7 @@ public record Laws(List<Law> all) {
                 .filter(shortfall -> !BY_DAYS.contains(shortfall.message().code()))
                 .filter(shortfall -> arrayGiven
                         || !OF_THE_WORST_MONTH.contains(shortfall.message().code()))
-                .forEach(shortfall -> breakLaw(laws, shortfall));
+                .forEach(shortfall -> breakLaw(laws, system, shortfall));
         return new Laws(laws);
     }
 
@@ -80,8 +80,8 @@ public record Laws(List<Law> all) {
     }
 
     /** A part's own shortfall takes the place of the law that it breaks, or stands beside the others. */
-    private static void breakLaw(List<Law> laws, Shortfall shortfall) {
-        LawCode code = PartLaws.brokenBy(shortfall);
+    private static void breakLaw(List<Law> laws, SizedSystem system, Shortfall shortfall) {
+        LawCode code = PartLaws.brokenBy(system, shortfall);
         Law broken = Law.of(code, shortfall.needed(), shortfall.available()).broken(shortfall);
         for (int i = 0; i < laws.size(); i++) {
             if (laws.get(i).code() == code && laws.get(i).shortfall().isEmpty()) {

@@ -65,8 +65,11 @@ final class PartLaws {
         return all;
     }
 
-    /** The law that a part's shortfall breaks. */
-    static LawCode brokenBy(Shortfall shortfall) {
+    /** The law that a part's shortfall breaks; whatever keeps an array small, the sun then does not fill the day. */
+    static LawCode brokenBy(SizedSystem system, Shortfall shortfall) {
+        if (shortfall.needed().equals(system.arrayNeed().worst().arrayW())) {
+            return LawCode.SUN_FILLS_THE_DAY;
+        }
         return switch ((ShortfallCode) shortfall.message().code()) {
             case BANK_TOO_SMALL -> LawCode.BANK_CARRIES_THE_DAYS;
             case NO_SUN, ARRAY_TOO_SMALL -> LawCode.SUN_FILLS_THE_DAY;

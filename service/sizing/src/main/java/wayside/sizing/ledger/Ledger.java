@@ -6,22 +6,27 @@ import wayside.sizing.trace.Unit;
 /** One system on one trip: what every hour of every stay brings, before the weather. Safe to share between threads. */
 public final class Ledger {
     final LedgerBank bank;
-    final double offsetK;
+    final LedgerHeater heater;
     private final LedgerStay[][] kinds;
     private final double startWh;
 
     /**
      * A system on a trip.
      *
-     * @param offsetK how much warmer than the air the bank stands [K]
+     * @param heater of the bank
      * @param solarW rated power of the array [W]
      * @param startShare state of charge at the first midnight, 0 to 1
      */
-    public Ledger(List<LedgerDay> days, LedgerBank bank, double offsetK, double solarW, double startShare) {
+    public Ledger(List<LedgerDay> days, LedgerBank bank, LedgerHeater heater, double solarW, double startShare) {
         this.bank = bank;
-        this.offsetK = offsetK;
+        this.heater = heater;
         startWh = startShare * bank.energyWh;
         kinds = days.stream().map(day -> kinds(day, bank, solarW)).toArray(LedgerStay[][]::new);
+    }
+
+    /** One whose bank has no heater. */
+    public Ledger(List<LedgerDay> days, LedgerBank bank, double solarW, double startShare) {
+        this(days, bank, LedgerHeater.NONE, solarW, startShare);
     }
 
     private static LedgerStay[] kinds(LedgerDay day, LedgerBank bank, double solarW) {
@@ -30,9 +35,14 @@ public final class Ledger {
                 .toArray(LedgerStay[]::new);
     }
 
+    /** Room for how warm the bank is in a run. */
+    CellWarmth cells(RunWeather weather) {
+        return new CellWarmth(weather.boxC.length, heater);
+    }
+
     /** An account for its runs. */
     Tally tally() {
-        return new Tally(bank, offsetK);
+        return new Tally(bank);
     }
 
     /**
@@ -40,17 +50,21 @@ public final class Ledger {
      *
      * @param weather of the run
      * @param untilFlat whether to stop on the first day that leaves an essential load short
+     * @param cells is filled with how warm the bank is
      * @param storeWh is filled with what the bank holds after each hour [Wh]
      * @return whether an essential load went short
      */
-    boolean run(RunWeather weather, boolean untilFlat, Tally tally, double[] storeWh) {
+    boolean run(RunWeather weather, boolean untilFlat, Tally tally, CellWarmth cells, double[] storeWh) {
         tally.begin(startWh);
+        cells.begin(weather, kinds[0][0].day.warmerK);
         int date = 0;
         for (LedgerStay[] stay : kinds) {
             LedgerDay day = stay[0].day;
             for (int night = 0; night < day.nights(); night++) {
                 LedgerStay kind = stay[day.uses.indexAt(weather.dayC[date])];
-                tally.simulate(kind, 0, Unit.HOURS_PER_DAY, date * Unit.HOURS_PER_DAY, weather, storeWh);
+                int midnight = date * Unit.HOURS_PER_DAY;
+                cells.fillDay(weather, midnight, day.warmerK);
+                tally.simulate(kind, 0, Unit.HOURS_PER_DAY, midnight, weather, cells, storeWh);
                 tally.accrue(kind, 1);
                 date++;
                 if (untilFlat && tally.isFlat()) {

@@ -8,6 +8,8 @@ public final class LedgerDay {
     final double[] shoreW;
     final double alternatorWh;
     final double shoreWh;
+    /** The bank's place above the air [K]. */
+    final double warmerK;
 
     /**
      * A day.
@@ -18,7 +20,12 @@ public final class LedgerDay {
      * @param shoreW offered by the hookup at the bank [W]
      */
     public LedgerDay(int nights, UsesByAir uses, double[] alternatorW, double[] shoreW) {
+        this(nights, uses, alternatorW, shoreW, 0);
+    }
+
+    private LedgerDay(int nights, UsesByAir uses, double[] alternatorW, double[] shoreW, double warmerK) {
         this.nights = nights;
+        this.warmerK = warmerK;
         this.uses = uses;
         this.alternatorW = alternatorW.clone();
         this.shoreW = shoreW.clone();
@@ -29,6 +36,11 @@ public final class LedgerDay {
     /** Loads that are the same however warm the day. */
     public LedgerDay(int nights, HourlyUses essential, HourlyUses other, double[] alternatorW, double[] shoreW) {
         this(nights, UsesByAir.steady(new DayUses(essential, other)), alternatorW, shoreW);
+    }
+
+    /** The same with the bank standing so much warmer than the air [K]. */
+    public LedgerDay warmerBy(double otherK) {
+        return new LedgerDay(nights, uses, alternatorW, shoreW, otherK);
     }
 
     /** What its loads take. */

@@ -93,6 +93,11 @@ public final class Outcome {
         return mean(totals.wantedStandbyWh - totals.unmetStandbyWh);
     }
 
+    /** Into a heater of the bank [Wh]. */
+    public double heaterWh() {
+        return mean(totals.wantedHeaterWh - totals.unmetHeaterWh);
+    }
+
     /** Lost in the bank: into it, out of it, by standing [Wh]. */
     public double storageLossWh() {
         return mean(totals.storageLossWh);

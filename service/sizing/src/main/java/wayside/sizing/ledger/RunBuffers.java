@@ -1,12 +1,13 @@
 package wayside.sizing.ledger;
 
-/** What a simulation buffers for the run at hand: its weather, what the bank holds after each hour, and the sums. */
+/** What a simulation buffers for the run at hand: its weather, how warm the bank is and what it holds after each hour, and the sums. */
 final class RunBuffers {
     private final Ledger ledger;
     private final Weather weather;
     private final RunWeather buffer;
-    RunWeather met;
+    private RunWeather met;
     final double[] storeWh;
+    final CellWarmth cells;
     final Tally tally;
 
     RunBuffers(Ledger ledger, Weather weather) {
@@ -15,6 +16,7 @@ final class RunBuffers {
         buffer = new RunWeather(weather.hours());
         met = buffer;
         storeWh = new double[weather.hours()];
+        cells = new CellWarmth(weather.hours(), ledger.heater);
         tally = ledger.tally();
     }
 
@@ -26,6 +28,6 @@ final class RunBuffers {
      */
     boolean simulate(int run, boolean untilFlat) {
         met = weather.run(run, buffer);
-        return ledger.run(met, untilFlat, tally, storeWh);
+        return ledger.run(met, untilFlat, tally, cells, storeWh);
     }
 }

@@ -6,7 +6,7 @@ import wayside.sizing.storage.ChemistryData;
 /**
  * A system on its trip, in the plain figures of the ledger: what may be changed to see what it does.
  *
- * @param offsetK how much warmer than the air the bank stands [K]
+ * @param heater of the bank
  * @param nominalWh rated energy of the bank [Wh]
  * @param ageShare what age has left of it
  * @param solarW rated power of the array [W]
@@ -15,7 +15,7 @@ import wayside.sizing.storage.ChemistryData;
  */
 public record Scenario(
         List<LedgerDay> days,
-        double offsetK,
+        LedgerHeater heater,
         ChemistryData data,
         double nominalWh,
         double ageShare,
@@ -29,14 +29,14 @@ public record Scenario(
     public Ledger ledger() {
         double ratio =
                 data.meanChargeCellVoltageV().value() / data.cellVoltageV().value();
-        return new Ledger(days, new LedgerBank(data, nominalWh, ageShare, ratio, bounds), offsetK, solarW, startShare);
+        return new Ledger(days, new LedgerBank(data, nominalWh, ageShare, ratio, bounds), heater, solarW, startShare);
     }
 
     public Scenario withSolar(double newSolarW) {
-        return new Scenario(days, offsetK, data, nominalWh, ageShare, newSolarW, startShare, bounds);
+        return new Scenario(days, heater, data, nominalWh, ageShare, newSolarW, startShare, bounds);
     }
 
     public Scenario withBank(double newNominalWh) {
-        return new Scenario(days, offsetK, data, newNominalWh, ageShare, solarW, startShare, bounds);
+        return new Scenario(days, heater, data, newNominalWh, ageShare, solarW, startShare, bounds);
     }
 }

@@ -32,7 +32,7 @@ public final class Simulation {
         for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
             buffers.simulate(run, false);
             bands.record(run, buffers.storeWh, ledger.bank.energyWh);
-            warmth.recordWarmth(run, buffers.met.boxC, ledger.offsetK);
+            warmth.recordWarmth(run, buffers.cells.cellC);
             totals.add(run, buffers.tally, ledger.bank);
         }
         return totals;

@@ -43,12 +43,11 @@ public final class StateBands {
     /**
      * Takes in how warm the bank of a run is, as the share of the way from {@link #COLDEST_C} to {@link #WARMEST_C}.
      *
-     * @param boxC the air as the bank feels it, by hour [C]
-     * @param offsetK how much warmer the bank stands [K]
+     * @param cellC of the bank, by hour [C]
      */
-    void recordWarmth(int run, float[] boxC, double offsetK) {
+    void recordWarmth(int run, float[] cellC) {
         for (int point = 0; point < points; point++) {
-            double share = (boxC[(point + 1) * every - 1] + offsetK - COLDEST_C) / (WARMEST_C - COLDEST_C);
+            double share = (cellC[(point + 1) * every - 1] - COLDEST_C) / (WARMEST_C - COLDEST_C);
             states[point + run * points] = (short) (STEPS * Math.max(0, Math.min(1, share)) + 0.5);
         }
     }

@@ -13,7 +13,6 @@ final class Tally {
     private static final double NOTABLE_ROOM = 0.01;
 
     private final LedgerBank bank;
-    private final double offsetK;
     private double storedWh;
     private double leakWh;
 
@@ -27,21 +26,22 @@ final class Tally {
     double wantedLoadsWh;
     double wantedInverterWh;
     double wantedStandbyWh;
+    double wantedHeaterWh;
     double withdrawnWh;
     double unmetEssentialWh;
     double unmetOtherWh;
     double unmetLoadsWh;
     double unmetInverterWh;
     double unmetStandbyWh;
+    double unmetHeaterWh;
     double lowestWh;
     double coldRefusedWh;
     int coldHours;
     int flatHours;
     int firstFlatHour;
 
-    Tally(LedgerBank bank, double offsetK) {
+    Tally(LedgerBank bank) {
         this.bank = bank;
-        this.offsetK = offsetK;
     }
 
     /**
@@ -54,7 +54,7 @@ final class Tally {
         endWh = startWh;
         lowestWh = startWh;
         storedWh = leakWh = 0;
-        wantedLoadsWh = wantedInverterWh = wantedStandbyWh = 0;
+        wantedLoadsWh = wantedInverterWh = wantedStandbyWh = wantedHeaterWh = unmetHeaterWh = 0;
         solarWh = alternatorWh = shoreWh = surplusWh = servedWh = withdrawnWh = 0;
         unmetEssentialWh = unmetOtherWh = unmetLoadsWh = unmetInverterWh = unmetStandbyWh = coldRefusedWh = 0;
         coldHours = flatHours = 0;
@@ -92,19 +92,32 @@ final class Tally {
      * @param until the hour it stops before
      * @param midnight hour of the trip at which the day began
      * @param weather by hour of the trip
+     * @param cells how warm the bank is and what its heater takes, by hour of the trip
      * @param storeWh is filled with what the bank holds after each hour of the trip [Wh]
      */
-    void simulate(LedgerStay stay, int from, int until, int midnight, RunWeather weather, double[] storeWh) {
+    void simulate(
+            LedgerStay stay,
+            int from,
+            int until,
+            int midnight,
+            RunWeather weather,
+            CellWarmth cells,
+            double[] storeWh) {
         double store = endWh;
         for (int hour = from; hour < until; hour++) {
             int now = midnight + hour;
-            double cellC = weather.boxC[now] + offsetK;
+            double cellC = cells.cellC[now];
+            double heaterW = cells.heaterW[now];
             double sunWh = stay.solarW * weather.yieldWhPerW[now];
             solarWh += sunWh;
-            double spare = sunWh + stay.sparePowerW[hour];
+            if (heaterW > 0) {
+                wantedHeaterWh += heaterW;
+                servedWh += heaterW;
+            }
+            double spare = sunWh + stay.sparePowerW[hour] - heaterW;
             double standing = spare >= 0
                     ? store + charge(spare, store, cellC, stay, hour)
-                    : store - discharge(-spare, store, cellC, sunWh, stay, hour, now);
+                    : store - discharge(-spare, store, cellC, sunWh, heaterW, stay, hour, now);
             leakWh += standing * bank.selfDischargePerHour;
             store = standing * bank.hourOfStanding;
             storeWh[now] = store;
@@ -145,13 +158,20 @@ final class Tally {
 
     /** The loads take more than the sources give: what goes out of the cells [Wh]. */
     private double discharge(
-            double wanted, double store, double cellC, double sunWh, LedgerStay stay, int hour, int hourOfTrip) {
+            double wanted,
+            double store,
+            double cellC,
+            double sunWh,
+            double heaterW,
+            LedgerStay stay,
+            int hour,
+            int hourOfTrip) {
         double given = wanted;
         // The usual hour: enough is there even for the coldest cell, so that it does not matter how cold this one is.
         if (wanted > bank.givesW(store - stay.coldFloorWh[hour] - bank.reserveWh) || !bank.mayDischarge(cellC)) {
             double above = store - bank.floorWh(cellC, stay.availableWh[hour]);
             if (wanted > bank.givesW(above - bank.reserveWh)) {
-                given = ration(above, sunWh, stay, hour, hourOfTrip);
+                given = ration(above, sunWh, heaterW, stay, hour, hourOfTrip);
             }
         }
         double withdrawn = given * bank.withdrawnPerGiven;
@@ -161,25 +181,28 @@ final class Tally {
     }
 
     /** Essential loads first, the others from what is above the reserve. */
-    private double ration(double above, double sunWh, LedgerStay stay, int hour, int hourOfTrip) {
+    private double ration(double above, double sunWh, double heaterW, LedgerStay stay, int hour, int hourOfTrip) {
         DayUses uses = stay.uses;
+        double essentialW = uses.essentialW[hour] + heaterW;
         double sources = sunWh + stay.day.alternatorW[hour] + stay.day.shoreW[hour];
-        double toEssential = smaller(sources, uses.essentialW[hour]);
-        double essentialNeed = uses.essentialW[hour] - toEssential;
+        double toEssential = smaller(sources, essentialW);
+        double essentialNeed = essentialW - toEssential;
         double otherNeed = uses.otherW[hour] - (sources - toEssential);
         double essential = smaller(essentialNeed, bank.givesW(above));
         double other = smaller(otherNeed, larger(0, bank.givesW(above - bank.reserveWh) - essential));
         if (essentialNeed - essential + otherNeed - other > NOTHING_WH) {
-            goShort(essentialNeed - essential, otherNeed - other, uses, hour, hourOfTrip);
+            goShort(essentialNeed - essential, otherNeed - other, heaterW, uses, hour, hourOfTrip);
         }
         return essential + other;
     }
 
-    private void goShort(double essential, double other, DayUses uses, int hour, int hourOfTrip) {
+    private void goShort(double essential, double other, double heaterW, DayUses uses, int hour, int hourOfTrip) {
         servedWh -= essential + other;
         unmetEssentialWh += essential;
         unmetOtherWh += other;
-        shed(uses.essential, hour, essential > 0 ? essential / uses.essentialW[hour] : 0);
+        double part = essential > 0 ? essential / (uses.essentialW[hour] + heaterW) : 0;
+        shed(uses.essential, hour, part);
+        unmetHeaterWh += part * heaterW;
         shed(uses.other, hour, other > 0 ? other / uses.otherW[hour] : 0);
         if (essential > NOTHING_WH) {
             flatHours++;

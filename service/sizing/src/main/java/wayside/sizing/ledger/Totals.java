@@ -14,9 +14,11 @@ public final class Totals {
     double wantedLoadsWh;
     double wantedInverterWh;
     double wantedStandbyWh;
+    double wantedHeaterWh;
     double unmetLoadsWh;
     double unmetInverterWh;
     double unmetStandbyWh;
+    double unmetHeaterWh;
     double unmetEssentialWh;
     double unmetOtherWh;
     double storageLossWh;
@@ -42,9 +44,11 @@ public final class Totals {
         wantedLoadsWh += tally.wantedLoadsWh;
         wantedInverterWh += tally.wantedInverterWh;
         wantedStandbyWh += tally.wantedStandbyWh;
+        wantedHeaterWh += tally.wantedHeaterWh;
         unmetLoadsWh += tally.unmetLoadsWh;
         unmetInverterWh += tally.unmetInverterWh;
         unmetStandbyWh += tally.unmetStandbyWh;
+        unmetHeaterWh += tally.unmetHeaterWh;
         unmetEssentialWh += tally.unmetEssentialWh;
         unmetOtherWh += tally.unmetOtherWh;
         storageLossWh += tally.storageLossWh();
@@ -73,9 +77,11 @@ public final class Totals {
         wantedLoadsWh += next.wantedLoadsWh;
         wantedInverterWh += next.wantedInverterWh;
         wantedStandbyWh += next.wantedStandbyWh;
+        wantedHeaterWh += next.wantedHeaterWh;
         unmetLoadsWh += next.unmetLoadsWh;
         unmetInverterWh += next.unmetInverterWh;
         unmetStandbyWh += next.unmetStandbyWh;
+        unmetHeaterWh += next.unmetHeaterWh;
         unmetEssentialWh += next.unmetEssentialWh;
         unmetOtherWh += next.unmetOtherWh;
         storageLossWh += next.storageLossWh;

@@ -1,7 +1,10 @@
 package wayside.sizing.system;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import wayside.sizing.journey.BankWarmth;
 import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.solar.Plane;
 import wayside.sizing.solar.SolarCalendar;
@@ -10,6 +13,7 @@ import wayside.sizing.storage.ChargeWindow;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
+import wayside.sizing.trace.Input;
 import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
@@ -25,27 +29,28 @@ import wayside.sizing.trace.Unit;
 record OpenHours(Optional<Derived> sun, Optional<Derived> driving, Optional<Derived> hookup) {
     private static final NamedOperation OPEN = NamedOperation.of(
             NamedOperation.Kind.MONTH_INTEGRAL,
-            "share of the source's energy in those hours of the mean day in which the bank, at the air's temperature and so"
-                    + " much warmer as it stands, is between the lowest and the highest at which it may be charged",
+            "share of the source's energy in those hours of the mean day in which the bank, whose wave of swing D_b lags the air's by"
+                    + " atan(w tau) / w and which a heater warms by dT_heater below T_on, is between the lowest and the highest at"
+                    + " which it may be charged",
             Source.commonPractice());
     private static final Expression ENERGY = Expression.definition("E = E_all s");
 
     /** Of a bank that may be charged in every hour. */
     static final OpenHours ALL = new OpenHours(Optional.empty(), Optional.empty(), Optional.empty());
 
-    static OpenHours of(JourneyStay stay, Derived offsetK, ChemistryData data) {
-        boolean[] open = open(stay, offsetK.value(), data);
+    static OpenHours of(JourneyStay stay, ChemistryData data) {
+        boolean[] open = open(stay, data);
         return new OpenHours(
-                share(stay, offsetK, data, "sun", sunByHour(stay), open),
-                share(stay, offsetK, data, "engine", stay.drivenByHour(1), open),
-                share(stay, offsetK, data, "hookup", stay.hookedUpByHour(1), open));
+                share(stay, data, "sun", sunByHour(stay), open),
+                share(stay, data, "engine", stay.drivenByHour(1), open),
+                share(stay, data, "hookup", stay.hookedUpByHour(1), open));
     }
 
-    private static boolean[] open(JourneyStay stay, double offsetK, ChemistryData data) {
-        double[] airC = stay.month().sky().airC();
-        boolean[] open = new boolean[airC.length];
+    private static boolean[] open(JourneyStay stay, ChemistryData data) {
+        double[] bankC = stay.bank().dayC();
+        boolean[] open = new boolean[bankC.length];
         for (int hour = 0; hour < open.length; hour++) {
-            open[hour] = ChargeWindow.mayCharge(data, airC[hour] + offsetK);
+            open[hour] = ChargeWindow.mayCharge(data, bankC[hour]);
         }
         return open;
     }
@@ -63,7 +68,7 @@ record OpenHours(Optional<Derived> sun, Optional<Derived> driving, Optional<Deri
     }
 
     private static Optional<Derived> share(
-            JourneyStay stay, Derived offsetK, ChemistryData data, String source, double[] byHour, boolean[] open) {
+            JourneyStay stay, ChemistryData data, String source, double[] byHour, boolean[] open) {
         double all = DoubleStream.of(byHour).sum();
         double taken = 0;
         boolean closed = false;
@@ -77,12 +82,22 @@ record OpenHours(Optional<Derived> sun, Optional<Derived> driving, Optional<Deri
                                 + "'s charge that finds the bank neither too cold nor too hot",
                         taken / all,
                         Unit.SHARE,
-                        stay.month().sky().meanC().as("Tm"),
-                        stay.month().sky().dailySwingK().as("dT_day"),
-                        offsetK.as("dT"),
-                        data.lowestChargeC().as("T_low"),
-                        data.highestChargeC().as("T_high")))
+                        grounds(stay.bank(), data)))
                 : Optional.empty();
+    }
+
+    private static List<Input> grounds(BankWarmth bank, ChemistryData data) {
+        List<Input> inputs = new ArrayList<>(List.of(
+                bank.unheatedC().as("T_b"),
+                bank.swingK().as("D_b"),
+                bank.place().lagHours().as("tau"),
+                data.lowestChargeC().as("T_low"),
+                data.highestChargeC().as("T_high")));
+        bank.place().heating().ifPresent(heater -> {
+            inputs.add(heater.onBelowC().as("T_on"));
+            inputs.add(heater.riseK().as("dT_heater"));
+        });
+        return inputs;
     }
 
     /** What enters the bank of an energy that is on offer [Wh]. */

@@ -53,7 +53,7 @@ public record Site(SystemBrief brief, Journey journey, Derived margin, List<Batt
                 stay.budget().dailyTotalWh(),
                 autonomy,
                 margin,
-                stay.bankC(),
+                stay.bank().meanC(),
                 BankDraw.steadyW(stay.budget()),
                 wishes.bankRates().maximumDischargeA().isPresent() ? anyPower() : BankDraw.peakW(stay.budget()),
                 bus);
@@ -101,7 +101,7 @@ public record Site(SystemBrief brief, Journey journey, Derived margin, List<Batt
 
     /** When the bank may be charged on a stay. */
     OpenHours openHours(JourneyStay stay) {
-        return OpenHours.of(stay, journey.offsetK(), chemistry());
+        return OpenHours.of(stay, chemistry());
     }
 
     /** Choices of the question itself: chemistry, where the bank sits, where the sky comes from. */

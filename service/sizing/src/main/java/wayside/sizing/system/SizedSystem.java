@@ -156,7 +156,7 @@ public record SizedSystem(
 
     /** Whether mornings of the trip are too cold for the bank to be charged. */
     public boolean chargeLockedOutInCold() {
-        return site.journey().coldest().coldestBankC()
+        return site.journey().coldest().bank().coldestC()
                 < battery.bank().data().lowestChargeC().value();
     }
 

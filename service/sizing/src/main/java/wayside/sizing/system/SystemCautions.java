@@ -65,7 +65,7 @@ final class SystemCautions {
     }
 
     private void coldCharging(ChemistryData data) {
-        double coldest = site.journey().coldest().coldestBankC();
+        double coldest = site.journey().coldest().bank().coldestC();
         add(
                 coldest < data.lowestChargeC().value() ? Severity.DANGER : Severity.WARNING,
                 CautionCode.COLD_CHARGING,
@@ -81,7 +81,7 @@ final class SystemCautions {
     }
 
     private void coldLeadAcid(ChemistryData data) {
-        double coldest = site.journey().coldest().coldestBankC();
+        double coldest = site.journey().coldest().bank().coldestC();
         if (coldest < data.lowestChargeC().value() || coldest < COLD_END_OF_TABLE_C) {
             add(Severity.WARNING, CautionCode.LEAD_ACID_FROST);
         }

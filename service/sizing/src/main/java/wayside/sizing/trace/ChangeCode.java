@@ -7,7 +7,10 @@ public enum ChangeCode implements MessageCode {
     MORE_PANEL(Slot.number("power", Unit.WATT)),
     MORE_BATTERY(Slot.number("more", Unit.SHARE)),
     TILT_PANEL(Slot.number("tilt", Unit.DEGREE)),
-    WARMER_BATTERY(Slot.number("warmer", Unit.KELVIN)),
+    /** In the cabin. */
+    WARMER_BATTERY,
+    /** With a heater, and what it takes on a cold day. */
+    HEATED_BATTERY(Slot.number("power", Unit.WATT), Slot.number("energy", Unit.WATT_HOUR)),
     LESS_LOAD(Slot.number("less", Unit.SHARE), Slot.text("load")),
     LESS_OF_EVERYTHING(Slot.number("less", Unit.SHARE)),
     INVERTER_OFF(Slot.number("hours", Unit.HOUR)),

@@ -56,7 +56,10 @@ public enum ShortfallCode implements MessageCode {
     NO_AC_BREAKER(Slot.text("circuit"), Slot.number("current", Unit.AMPERE)),
     NO_FUSE_TYPE(Slot.text("circuit"), Slot.number("voltage", Unit.VOLT), Slot.number("shortCircuit", Unit.AMPERE)),
     /** Of a recharge, or of a whole stay of a trip. */
-    TOO_COLD_TO_CHARGE(Slot.number("stay", Unit.COUNT).orNot()),
+    TOO_COLD_TO_CHARGE(
+            Slot.number("stay", Unit.COUNT).orNot(),
+            Slot.number("power", Unit.WATT).orNot(),
+            Slot.number("energy", Unit.WATT_HOUR).orNot()),
     TOO_HOT_TO_CHARGE(Slot.number("stay", Unit.COUNT).orNot()),
     NO_POWER;
 

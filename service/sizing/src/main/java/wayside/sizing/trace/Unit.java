@@ -26,6 +26,8 @@ public enum Unit {
     CELSIUS("C"),
     KELVIN("K"),
     PER_KELVIN("1/K"),
+    /** Heat that is lost for each degree of difference. */
+    WATT_PER_KELVIN("W/K"),
     HOUR("h"),
     /** A current as a part of the rated capacity: A per Ah. */
     PER_HOUR("1/h"),

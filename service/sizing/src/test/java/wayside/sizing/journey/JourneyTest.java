@@ -69,8 +69,8 @@ class JourneyTest {
     @Test
     void aWarmerPlaceWarmsTheBankAlone() {
         EnduranceBrief warm = brief(TRIP, FRIDGE).in(BankPlacement.warmerBy(15));
-        assertThat(figures(ASKED.warmer(15))).isEqualTo(figures(of(warm)));
-        assertThat(ASKED.warmer(10).warmer(5).offsetK().value()).isEqualTo(15);
+        assertThat(figures(ASKED.in(BankPlacement.warmerBy(15)))).isEqualTo(figures(of(warm)));
+        assertThat(figures(of(warm))).isNotEqualTo(figures(ASKED));
     }
 
     @Test
@@ -112,7 +112,7 @@ class JourneyTest {
                         (double) stay.stay().nights(),
                         stay.month().yieldWhPerW().value(),
                         stay.budget().dailyTotalWh().value(),
-                        stay.bankC().value(),
+                        stay.bank().meanC().value(),
                         stay.drivingHours().value(),
                         stay.hookupHours().value(),
                         journey.uncertainty().ofMeans().get(stay.index()).value()))

@@ -141,14 +141,15 @@ final class ChanceTrips {
                 HourlyUses.steady(0),
                 engine,
                 new double[Unit.HOURS_PER_DAY]);
-        return new Ledger(List.of(day), new LedgerBank(data, nominal, 1, 1), asked.offsetK(), PANEL_W, 1);
+        return new Ledger(List.of(day.warmerBy(asked.offsetK())), new LedgerBank(data, nominal, 1, 1), PANEL_W, 1);
     }
 
     private static double share(Ledger ledger, List<RunWeather> trips) {
         Tally tally = ledger.tally();
         double[] store = new double[trips.get(0).boxC.length];
+        CellWarmth cells = ledger.cells(trips.get(0));
         long flat = trips.stream()
-                .filter(trip -> ledger.run(trip, true, tally, store))
+                .filter(trip -> ledger.run(trip, true, tally, cells, store))
                 .count();
         return (double) flat / trips.size();
     }

@@ -24,17 +24,23 @@ class LedgerLawsTest {
             @ForAll @DoubleRange(min = 0, max = 120) double loadW,
             @ForAll @DoubleRange(min = 0, max = 120) double otherW,
             @ForAll @DoubleRange(min = -25, max = 55) double bankC,
-            @ForAll @DoubleRange(min = 0, max = 1) double start) {
+            @ForAll @DoubleRange(min = 0, max = 1) double start,
+            @ForAll @DoubleRange(min = 0, max = 80) double heaterW) {
         LedgerDay day = Trips.day(NIGHTS, loadW, otherW, 5);
         LedgerBank bank = Trips.bank(chemistry, nominalWh);
         LedgerStay stay = new LedgerStay(day, day.uses.days().get(0), bank, solarW);
         RunWeather sun = sun(0.5, bankC);
         double[] store = new double[sun.boxC.length];
-        Tally tally = new Tally(bank, 0);
+        Tally tally = new Tally(bank);
+        CellWarmth cells = new CellWarmth(sun.boxC.length, new LedgerHeater(heaterW, heaterW, 2, 5, 8));
         tally.begin(start * bank.energyWh);
+        cells.begin(sun, 0);
         for (int hour = 0; hour < sun.boxC.length; hour++) {
             int local = hour % Unit.HOURS_PER_DAY;
-            tally.simulate(stay, local, local + 1, hour - local, sun, store);
+            if (local == 0) {
+                cells.fillDay(sun, hour, 0);
+            }
+            tally.simulate(stay, local, local + 1, hour - local, sun, cells, store);
             tally.accrue(stay, 1.0 / Unit.HOURS_PER_DAY);
             double throughput = tally.servedWh + tally.withdrawnWh + tally.solarWh + tally.shoreWh + 1;
             assertThat(tally.imbalanceWh()).isCloseTo(0, within(1e-9 * throughput));
@@ -53,13 +59,15 @@ class LedgerLawsTest {
             @ForAll @DoubleRange(min = 0, max = 40) double otherW,
             @ForAll @DoubleRange(min = 0, max = 60) double engineW,
             @ForAll @DoubleRange(min = -27, max = 15) double offsetK,
-            @ForAll @DoubleRange(min = 0, max = 24) double lagHours) {
+            @ForAll @DoubleRange(min = 0, max = 24) double lagHours,
+            @ForAll @DoubleRange(min = 0, max = 30) double heaterW) {
+        LedgerHeater heater = new LedgerHeater(lagHours > 0 ? heaterW : 0, heaterW / 1.04, 2, 5, lagHours);
         LedgerDay day = changingDay(loadW, otherW, engineW);
         Weather weather = new ModelWeather(List.of(Trips.sky(40, 2, NIGHTS, 0.45, 0.12)), lagHours, 11);
-        int plain = flat(day, weather, offsetK, chemistry, nominalWh, solarW);
-        assertThat(flat(day, weather, offsetK, chemistry, nominalWh * factor, solarW))
+        int plain = flat(day, weather, offsetK, heater, chemistry, nominalWh, solarW);
+        assertThat(flat(day, weather, offsetK, heater, chemistry, nominalWh * factor, solarW))
                 .isLessThanOrEqualTo(plain);
-        assertThat(flat(day, weather, offsetK, chemistry, nominalWh, solarW * factor))
+        assertThat(flat(day, weather, offsetK, heater, chemistry, nominalWh, solarW * factor))
                 .isLessThanOrEqualTo(plain);
     }
 
@@ -85,7 +93,7 @@ class LedgerLawsTest {
             @ForAll @DoubleRange(min = -40, max = 70) double bankC,
             @ForAll @DoubleRange(min = 0, max = 1) double start) {
         LedgerBank bank = Trips.bank(chemistry, 1000);
-        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 5, 0, 100)), bank, 0, 500, start);
+        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 5, 0, 100)), bank, 500, start);
         Tally tally = Trips.run(ledger, sun(0.6, bankC));
         if (!bank.mayCharge(bankC)) {
             assertThat(tally.endWh).isLessThanOrEqualTo(start * bank.energyWh);
@@ -94,7 +102,8 @@ class LedgerLawsTest {
 
     @Property(tries = 30)
     void theChanceIsTheSameInHoursLivedToTheEnd(@ForAll @IntRange(min = 1, max = 130) int runs) {
-        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 25, 0, 0)), Trips.bank(Chemistry.LFP, 800), -12, 150, 1);
+        Ledger ledger =
+                new Ledger(List.of(Trips.day(NIGHTS, 25, 0, 0).warmerBy(-12)), Trips.bank(Chemistry.LFP, 800), 150, 1);
         ModelWeather weather = Trips.weather(40, 3, NIGHTS, 0.45, 0.12);
         assertThat(Simulation.simulate(ledger, weather, runs).flatRuns())
                 .isEqualTo(Simulation.flatRuns(ledger, weather, runs));
@@ -108,7 +117,8 @@ class LedgerLawsTest {
     }
 
     private static List<Double> figures(int threads) throws Exception {
-        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 25, 3, 0)), Trips.bank(Chemistry.LFP, 800), -12, 150, 1);
+        Ledger ledger =
+                new Ledger(List.of(Trips.day(NIGHTS, 25, 3, 0).warmerBy(-12)), Trips.bank(Chemistry.LFP, 800), 150, 1);
         ModelWeather weather = Trips.weather(40, 3, NIGHTS, 0.45, 0.12);
         ForkJoinPool pool = new ForkJoinPool(threads);
         try {
@@ -135,8 +145,14 @@ class LedgerLawsTest {
     }
 
     private static int flat(
-            LedgerDay day, Weather weather, double offsetK, Chemistry chemistry, double nominalWh, double solarW) {
-        Ledger ledger = new Ledger(List.of(day), Trips.bank(chemistry, nominalWh), offsetK, solarW, 1);
+            LedgerDay day,
+            Weather weather,
+            double offsetK,
+            LedgerHeater heater,
+            Chemistry chemistry,
+            double nominalWh,
+            double solarW) {
+        Ledger ledger = new Ledger(List.of(day.warmerBy(offsetK)), Trips.bank(chemistry, nominalWh), heater, solarW, 1);
         return Simulation.flatRuns(ledger, weather, 60);
     }
 }

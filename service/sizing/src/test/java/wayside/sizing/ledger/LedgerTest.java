@@ -39,7 +39,7 @@ class LedgerTest {
     // Common practice, no source: LFP isn't charged below 0 C but may be discharged there.
     @Test
     void noChargeEntersAFrozenLithiumPack() {
-        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 10, 0, 200)), Trips.bank(Chemistry.LFP, 1000), 0, 0, 0.5);
+        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 10, 0, 200)), Trips.bank(Chemistry.LFP, 1000), 0, 0.5);
         Tally tally = Trips.run(ledger, Trips.dark(NIGHTS, -1));
         assertThat(tally.endWh).isLessThanOrEqualTo(500);
         assertThat(tally.coldHours).isEqualTo(240);
@@ -61,7 +61,7 @@ class LedgerTest {
 
     @Test
     void shedsOtherLoadsBeforeAnEssentialOneGoesShort() {
-        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 5, 20, 0)), Trips.bank(Chemistry.LFP, 1000), 0, 0, 1);
+        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, 5, 20, 0)), Trips.bank(Chemistry.LFP, 1000), 0, 1);
         Tally tally = Trips.run(ledger, Trips.dark(NIGHTS, 20));
         assertThat(tally.unmetOtherWh).isPositive();
         // The reserve, a quarter of the usable energy, carries the 5 W of the essential load for 44 hours after the
@@ -113,7 +113,7 @@ class LedgerTest {
         DayUses cool = new DayUses(HourlyUses.steady(5), HourlyUses.steady(0));
         DayUses hot = new DayUses(HourlyUses.steady(15), HourlyUses.steady(0));
         LedgerDay day = new LedgerDay(2, new UsesByAir(List.of(cool, hot), 10, 20), Trips.always(0), Trips.always(0));
-        Ledger ledger = new Ledger(List.of(day), Trips.bank(Chemistry.LFP, 5000), 0, 0, 1);
+        Ledger ledger = new Ledger(List.of(day), Trips.bank(Chemistry.LFP, 5000), 0, 1);
         RunWeather run = Trips.dark(2, 12);
         Arrays.fill(run.boxC, 24, 48, 40);
         run.follow(8);
@@ -134,7 +134,7 @@ class LedgerTest {
     }
 
     private static double firstFlatHour(Chemistry chemistry, double nominalWh, double loadW, double bankC) {
-        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, loadW, 0, 0)), Trips.bank(chemistry, nominalWh), 0, 0, 1);
+        Ledger ledger = new Ledger(List.of(Trips.day(NIGHTS, loadW, 0, 0)), Trips.bank(chemistry, nominalWh), 0, 1);
         return Trips.run(ledger, Trips.dark(NIGHTS, bankC)).firstFlatHour;
     }
 }

@@ -3,7 +3,6 @@ package wayside.sizing.storage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import wayside.sizing.brief.At;
@@ -13,9 +12,7 @@ import wayside.sizing.brief.BankPlacement;
 class BankLagTest {
     private static double hours(double massKg, double areaM2, double plywoodM, double foamM) {
         BankBox box = new BankBox(At.ROOT, massKg, areaM2, OptionalDouble.of(plywoodM), OptionalDouble.of(foamM));
-        return BankLag.hours(
-                        new BankPlacement(At.ROOT, OptionalDouble.empty(), OptionalDouble.empty(), Optional.of(box)))
-                .value();
+        return BankLag.hours(BankPlacement.OPEN.boxed(box)).value();
     }
 
     // Worked by hand: 30 kg at 1.0 kJ/kgK are 8.3 Wh/K; 12 mm of plywood let 1.9 W/m2K through, 1.5 W/K on 0.8 m2: 5.5

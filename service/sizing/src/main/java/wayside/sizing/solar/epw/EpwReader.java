@@ -20,6 +20,8 @@ public final class EpwReader {
     private static final int LONGEST_LINE = 20_000;
     private static final double DEGREES_PER_HOUR = 15;
     private static final double FARTHEST_ZONE_HOURS = 3;
+    /** The cloudiest places have some 0.3 in a year; less than this is another unit, or an empty column. Common practice, no source. */
+    private static final double LEAST_CLEARNESS = 0.05;
 
     private final double[] globalWm2 = new double[HOURS];
     private final double[] diffuseWm2 = new double[HOURS];
@@ -132,7 +134,21 @@ public final class EpwReader {
         if (!expected.isPastTheYear()) {
             throw fault(String.format(Locale.ROOT, "the file ends before %s", expected));
         }
-        return new TypicalYear(place, zoneHours, globalWm2, diffuseWm2, airC);
+        TypicalYear year = new TypicalYear(place, zoneHours, globalWm2, diffuseWm2, airC);
+        requireSun(year);
+        return year;
+    }
+
+    private void requireSun(TypicalYear year) {
+        double clearness = year.clearness();
+        if (clearness < LEAST_CLEARNESS) {
+            throw fault(String.format(
+                    Locale.ROOT,
+                    "global horizontal radiation (cell 14) must be in Wh/m2, and over the year at least %.2f of the"
+                            + " sunlight above the atmosphere; received %.4f of it",
+                    LEAST_CLEARNESS,
+                    clearness));
+        }
     }
 
     private EpwFormatException fault(String message) {

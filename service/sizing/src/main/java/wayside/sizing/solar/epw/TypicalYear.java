@@ -72,6 +72,17 @@ public final class TypicalYear {
                 hourAngle(hourOfYear));
     }
 
+    /** Share of the year's sunlight above the atmosphere that reaches the ground. */
+    double clearness() {
+        double global = 0;
+        double top = 0;
+        for (int hour = 0; hour < globalWm2.length; hour++) {
+            global += globalWm2[hour];
+            top += Extraterrestrial.spencerNormalWm2(dayOfYear(hour)) * Math.max(0, cosZenith(hour));
+        }
+        return global / top;
+    }
+
     private void fillMissingDiffuse() {
         for (int hour = 0; hour < diffuseWm2.length; hour++) {
             if (Double.isNaN(diffuseWm2[hour])) {

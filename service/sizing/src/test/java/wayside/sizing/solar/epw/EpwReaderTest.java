@@ -45,6 +45,17 @@ class EpwReaderTest {
     }
 
     @Test
+    void aYearWithoutSunOrInKilowattHoursIsRefused() {
+        // The sun rises everywhere at some time of the year, at the poles too.
+        assertThatThrownBy(() -> read(SyntheticYear.lines(0, false)))
+                .hasMessageStartingWith("Line 8768: global horizontal radiation (cell 14) must be in Wh/m2")
+                .hasMessageEndingWith("received 0.0000 of it");
+        assertThatThrownBy(() -> read(SyntheticYear.lines(0.5 / 1000, false)))
+                .hasMessageEndingWith("received 0.0005 of it");
+        assertThat(read(SyntheticYear.lines(0.1, false)).clearness()).isCloseTo(0.1, within(0.001));
+    }
+
+    @Test
     void monthsAreTheMeansThatWereWritten() {
         TypicalYear year = read(YEAR);
         for (int month = 1; month <= 12; month++) {
