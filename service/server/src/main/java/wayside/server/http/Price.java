@@ -9,6 +9,7 @@ import wayside.server.api.EnergyBudgetRequest;
 import wayside.server.api.RecommendationRequest;
 import wayside.server.api.StayInput;
 import wayside.server.problem.Fault;
+import wayside.server.problem.FaultCode;
 import wayside.server.problem.Faults;
 import wayside.server.problem.Problem;
 
@@ -66,14 +67,13 @@ final class Price {
     /** What is told of a request that costs more than this service takes. */
     static Problem tooHigh(double price, int mostMs) {
         Faults faults = new Faults();
-        faults.add(
-                "",
-                () -> new Fault(
+        faults.add("", () -> Fault.of(
                         "",
-                        "This would take too long here; ask with fewer nights, stays, loads or runs.",
-                        String.format(Locale.ROOT, "a request of %.0f ms of a core", Math.ceil(price)),
-                        "a request of at most " + mostMs + " ms of a core",
-                        null));
+                        FaultCode.OUT_OF_RANGE,
+                        "This would take too long here; ask with fewer nights, stays, loads or runs.")
+                .received(String.format(Locale.ROOT, "a request of %.0f ms of a core", Math.ceil(price)), null)
+                .accepted("a request of at most " + mostMs + " ms of a core")
+                .done());
         return Problem.of(faults);
     }
 
