@@ -14,10 +14,14 @@ final class BankCheck {
     private static final double OHM_MM2_PER_M = 1 / 56.0;
 
     private final BuiltDesign design;
+    private final double statedOutA;
+    private final double statedInA;
     private final List<String> found = new ArrayList<>();
 
-    private BankCheck(BuiltDesign design) {
+    private BankCheck(BuiltDesign design, double statedOutA, double statedInA) {
         this.design = design;
+        this.statedOutA = statedOutA;
+        this.statedInA = statedInA;
     }
 
     /**
@@ -25,9 +29,11 @@ final class BankCheck {
      * @param acW of loads that may run together
      * @param setting that the answer gives the charge controllers, together [A]
      * @param frozen whether every hour of the trip is below freezing
+     * @param stated what the maker lets out of the bank and into it, both 0 where that is not known [A]
      */
-    static List<String> of(BuiltDesign design, double dcW, double acW, OptionalDouble setting, boolean frozen) {
-        BankCheck check = new BankCheck(design);
+    static List<String> of(
+            BuiltDesign design, double dcW, double acW, OptionalDouble setting, boolean frozen, double... stated) {
+        BankCheck check = new BankCheck(design, stated.length > 0 ? stated[0] : 0, stated.length > 1 ? stated[1] : 0);
         check.discharge(dcW + acW);
         check.charge(setting);
         check.drop();
@@ -49,7 +55,8 @@ final class BankCheck {
                     case AGM -> 0.5;
                     case FLOODED -> 0.25;
                 };
-        expect(watts / lowestV <= perAh * design.capacityAh() * 1.001, "drawn too hard");
+        double outA = statedOutA > 0 ? statedOutA : perAh * design.capacityAh();
+        expect(watts / lowestV <= outA * 1.001, "drawn too hard");
     }
 
     private void charge(OptionalDouble setting) {
@@ -65,7 +72,8 @@ final class BankCheck {
                 design.array().controllers() * design.array().controllerA(),
                 design.array().powerW() / chargingV());
         double intoA = setting.orElse(sunA) + design.chargerA();
-        expect(intoA <= perAh * design.capacityAh() * 1.001, "charged too hard");
+        double mostA = statedInA > 0 ? statedInA : perAh * design.capacityAh();
+        expect(intoA <= mostA * 1.001, "charged too hard");
     }
 
     /** Most of a charge runs at about 3.9 V a cell of NMC; packs of the others end at 14.4 V or a little above. */
@@ -75,7 +83,7 @@ final class BankCheck {
     }
 
     private void drop() {
-        double main = percent(FireCheck.MAIN);
+        double main = percent(FireCheck.BATTERY) + percent(FireCheck.MAIN);
         expect(main + percent("inverter") <= HOUSE_LIMIT_PERCENT * 1.15, "drop to the inverter");
         expect(main + percent("distribution") <= HOUSE_LIMIT_PERCENT * 1.15, "drop to the loads");
     }

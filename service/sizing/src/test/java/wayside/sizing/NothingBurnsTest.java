@@ -3,19 +3,22 @@ package wayside.sizing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
-import java.util.function.UnaryOperator;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import wayside.sizing.brief.Ambient;
 import wayside.sizing.brief.At;
 import wayside.sizing.brief.BankPlacement;
+import wayside.sizing.brief.BankRates;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.CircuitLengths;
 import wayside.sizing.brief.InverterSpec;
 import wayside.sizing.brief.Load;
+import wayside.sizing.brief.Mains;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
 import wayside.sizing.brief.Stay;
@@ -25,12 +28,16 @@ import wayside.sizing.brief.Trip;
 import wayside.sizing.brief.Vehicle;
 import wayside.sizing.laws.Law;
 import wayside.sizing.recommendation.Recommendation;
+import wayside.sizing.system.graph.NodeKind;
+import wayside.sizing.system.graph.SystemGraph;
 import wayside.sizing.trace.Parameter;
 
 /** Random systems of every chemistry and voltage, judged by a check that shares nothing with the core. */
 class NothingBurnsTest {
-    private static final int SYSTEMS = 1500;
-    private static final int FEASIBLE_AT_LEAST = 600;
+    /** Fewer where time matters. */
+    private static final int SYSTEMS = Integer.getInteger("wayside.systems", 10_000);
+
+    private static final int FEASIBLE_AT_LEAST = SYSTEMS / 3;
     private static final List<Chemistry> CHEMISTRIES = List.of(Chemistry.values());
     private static final double[] BUSES_V = {12, 24, 48};
 
@@ -40,6 +47,8 @@ class NothingBurnsTest {
         int feasible = 0;
         int fusedStrings = 0;
         int manyControllers = 0;
+        int fusedBatteries = 0;
+        int pluggedIn = 0;
         for (int i = 0; i < SYSTEMS; i++) {
             Question question = Question.any(random);
             Recommendation answer = SystemSizer.size(question.brief()).result();
@@ -52,15 +61,49 @@ class NothingBurnsTest {
                 BuiltDesign design = question.built(answer);
                 assertThat(FireCheck.of(design)).as("%s", design).isEmpty();
                 assertThat(question.bankFaults(design, answer)).as("%s", design).isEmpty();
+                assertThat(MainsCheck.of(design)).as("%s", design).isEmpty();
+                assertThat(graphFaults(answer.system().graph())).isEmpty();
                 feasible++;
                 fusedStrings +=
                         design.cables().stream().anyMatch(cable -> cable.name().equals(FireCheck.STRING)) ? 1 : 0;
                 manyControllers += design.array().controllers() > 1 ? 1 : 0;
+                fusedBatteries +=
+                        design.cables().stream().anyMatch(cable -> cable.name().equals(FireCheck.BATTERY)) ? 1 : 0;
+                pluggedIn += design.mains().inletA() > 0 ? 1 : 0;
             }
         }
         assertThat(feasible).isGreaterThanOrEqualTo(FEASIBLE_AT_LEAST);
         assertThat(fusedStrings).isGreaterThan(20);
         assertThat(manyControllers).isGreaterThan(5);
+        assertThat(fusedBatteries).isGreaterThan(SYSTEMS / 1000);
+        assertThat(pluggedIn).isGreaterThan(SYSTEMS / 20);
+    }
+
+    /** Every part hangs on the others, every cable has a part at either end, and the DC ones a fuse where a battery feeds them. */
+    private static List<String> graphFaults(SystemGraph graph) {
+        List<String> found = new ArrayList<>();
+        Set<NodeKind> reached = EnumSet.noneOf(NodeKind.class);
+        reached.add(graph.nodes().get(0).kind());
+        for (int round = 0; round < graph.nodes().size(); round++) {
+            graph.cables().forEach(cable -> join(reached, cable.from(), cable.to()));
+            graph.acCables().forEach(cable -> join(reached, cable.from(), cable.to()));
+        }
+        graph.nodes().stream()
+                .filter(node -> !reached.contains(node.kind()))
+                .forEach(node -> found.add("hangs on nothing: " + node));
+        graph.cables().stream()
+                .filter(cable -> cable.endFaultA().isPresent())
+                .filter(cable -> cable.endFaultA().get().value()
+                        > cable.circuit().duty().interruptA().value())
+                .forEach(cable -> found.add("a short grows along " + cable.id()));
+        return found;
+    }
+
+    private static void join(Set<NodeKind> reached, NodeKind one, NodeKind other) {
+        if (reached.contains(one) || reached.contains(other)) {
+            reached.add(one);
+            reached.add(other);
+        }
     }
 
     /** The other check itself. */
@@ -70,24 +113,12 @@ class NothingBurnsTest {
         OptionalDouble none = OptionalDouble.empty();
         assertThat(BankCheck.of(sound, 50, 500, none, false)).isEmpty();
         assertThat(BankCheck.of(sound, 50, 5000, none, false)).containsExactly("drawn too hard");
-        assertThat(BankCheck.of(charging(sound, 60), 50, 500, none, false)).containsExactly("charged too hard");
+        assertThat(BankCheck.of(Planted.charging(sound, 60), 50, 500, none, false))
+                .containsExactly("charged too hard");
         assertThat(BankCheck.of(sound, 50, 500, OptionalDouble.of(70), false)).containsExactly("charged too hard");
-        assertThat(BankCheck.of(with(sound, FireCheck.MAIN, c -> thinner(c, 8)), 50, 500, none, false))
+        assertThat(BankCheck.of(Planted.with(sound, FireCheck.MAIN, c -> Planted.thinner(c, 8)), 50, 500, none, false))
                 .contains("drop to the inverter");
         assertThat(BankCheck.of(sound, 50, 500, none, true)).containsExactly("charged in frost");
-    }
-
-    private static BuiltDesign.Cable thinner(BuiltDesign.Cable cable, double times) {
-        return new BuiltDesign.Cable(
-                cable.name(),
-                cable.count(),
-                cable.currentA(),
-                cable.lengthM(),
-                cable.mm2() / times,
-                cable.fuseA(),
-                cable.fuseV(),
-                cable.breaksA(),
-                cable.toBeConfirmed());
     }
 
     /** The check itself: each of these faults, planted in a sound design, is found. */
@@ -95,23 +126,27 @@ class NothingBurnsTest {
     void theCheckFindsEachPlantedFault() {
         BuiltDesign sound = sound();
         assertThat(FireCheck.of(sound)).isEmpty();
-        assertThat(FireCheck.of(with(sound, FireCheck.MAIN, c -> fuse(c, c.fuseA(), 58, c.breaksA()))))
+        assertThat(FireCheck.of(Planted.with(sound, FireCheck.MAIN, c -> Planted.fuse(c, c.fuseA(), 58, c.breaksA()))))
                 .containsExactly("battery main: fuse volts");
-        assertThat(FireCheck.of(with(sound, "inverter", c -> fuse(c, c.fuseA(), c.fuseV(), 2000))))
+        assertThat(FireCheck.of(Planted.with(sound, "inverter", c -> Planted.fuse(c, c.fuseA(), c.fuseV(), 2000))))
                 .containsExactly("inverter: fuse breaks too little");
-        assertThat(FireCheck.of(with(sound, FireCheck.VEHICLE_SIDE, c -> fuse(c, c.fuseA(), c.fuseV(), 1000))))
+        assertThat(FireCheck.of(
+                        Planted.with(sound, FireCheck.VEHICLE_SIDE, c -> Planted.fuse(c, c.fuseA(), c.fuseV(), 1000))))
                 .containsExactly("starter battery to alternator charger: fuse breaks too little");
-        assertThat(FireCheck.of(with(sound, FireCheck.STRING, c -> fuse(c, 20, c.fuseV(), c.breaksA()))))
+        assertThat(FireCheck.of(
+                        Planted.with(sound, FireCheck.STRING, c -> Planted.fuse(c, 20, c.fuseV(), c.breaksA()))))
                 .containsExactly("strings: rating of their fuse");
-        assertThat(FireCheck.of(without(sound, FireCheck.STRING))).containsExactly("strings: no fuse of their own");
-        assertThat(FireCheck.of(without(sound, FireCheck.VEHICLE_SIDE)))
+        assertThat(FireCheck.of(Planted.without(sound, FireCheck.STRING)))
+                .containsExactly("strings: no fuse of their own");
+        assertThat(FireCheck.of(Planted.without(sound, FireCheck.VEHICLE_SIDE)))
                 .containsExactly("alternator: not two circuits");
-        assertThat(FireCheck.of(strung(sound, 1))).contains("strings: not the array, or not equal");
-        assertThat(FireCheck.of(charging(sound, 60))).contains("alternator: asked for more than half of its label");
+        assertThat(FireCheck.of(Planted.strung(sound, 1))).contains("strings: not the array, or not equal");
+        assertThat(FireCheck.of(Planted.charging(sound, 60)))
+                .contains("alternator: asked for more than half of its label");
     }
 
     /** Four strings of three modules, a 48 V bank of 100 Ah, 20 A off a 24 V alternator of 100 A. */
-    private static BuiltDesign sound() {
+    static BuiltDesign sound() {
         Question question = new Question(
                 Chemistry.LFP,
                 48,
@@ -121,68 +156,15 @@ class NothingBurnsTest {
                 OptionalDouble.of(5120),
                 2400,
                 500,
-                0);
+                0,
+                Stated.NONE);
         Recommendation answer = SystemSizer.size(question.brief()).result();
         assertThat(answer.shortfalls()).isEmpty();
         return question.built(answer);
     }
 
-    private static BuiltDesign.Cable fuse(BuiltDesign.Cable cable, double ratingA, double volts, double breaksA) {
-        return new BuiltDesign.Cable(
-                cable.name(),
-                cable.count(),
-                cable.currentA(),
-                cable.lengthM(),
-                cable.mm2(),
-                ratingA,
-                volts,
-                breaksA,
-                false);
-    }
-
-    private static BuiltDesign with(BuiltDesign design, String name, UnaryOperator<BuiltDesign.Cable> change) {
-        List<BuiltDesign.Cable> cables = new ArrayList<>(design.cables());
-        cables.replaceAll(cable -> cable.name().equals(name) ? change.apply(cable) : cable);
-        assertThat(cables).isNotEqualTo(design.cables());
-        return copy(design, design.chargerA(), design.array(), cables);
-    }
-
-    private static BuiltDesign without(BuiltDesign design, String name) {
-        List<BuiltDesign.Cable> cables = new ArrayList<>(design.cables());
-        assertThat(cables.removeIf(cable -> cable.name().equals(name))).isTrue();
-        return copy(design, design.chargerA(), design.array(), cables);
-    }
-
-    private static BuiltDesign strung(BuiltDesign design, int series) {
-        BuiltDesign.Panels old = design.array();
-        return copy(
-                design,
-                design.chargerA(),
-                new BuiltDesign.Panels(
-                        old.powerW(), old.moduleW(), series, old.parallel(), old.controllers(), old.controllerA()),
-                design.cables());
-    }
-
-    private static BuiltDesign charging(BuiltDesign design, double chargerA) {
-        return copy(design, chargerA, design.array(), design.cables());
-    }
-
-    private static BuiltDesign copy(
-            BuiltDesign design, double chargerA, BuiltDesign.Panels array, List<BuiltDesign.Cable> cables) {
-        return new BuiltDesign(
-                design.chemistry(),
-                design.busV(),
-                design.capacityAh(),
-                design.coldestC(),
-                design.vehicleV(),
-                design.alternatorLabelA(),
-                chargerA,
-                array,
-                cables);
-    }
-
     /** A question in the figures that matter here; what is empty is left open. */
-    private record Question(
+    record Question(
             Chemistry chemistry,
             double busV,
             double vehicleV,
@@ -191,7 +173,8 @@ class NothingBurnsTest {
             OptionalDouble nominalWh,
             double solarW,
             double acW,
-            double ambientC) {
+            double ambientC,
+            Stated stated) {
         private static final double SWING_K = 8;
 
         static Question any(Random random) {
@@ -206,17 +189,19 @@ class NothingBurnsTest {
                     maybe(random, 0.3, 300 * Math.pow(100, random.nextDouble())),
                     random.nextInt(3) == 0 ? 0 : 100 + 100 * random.nextInt(40) + random.nextInt(2) * 37,
                     random.nextBoolean() ? 0 : 100 + random.nextInt(2500),
-                    -10 + random.nextInt(35));
+                    -10 + random.nextInt(35),
+                    Stated.any(random));
         }
 
-        private static OptionalDouble maybe(Random random, double chance, double value) {
+        static OptionalDouble maybe(Random random, double chance, double value) {
             return random.nextDouble() < chance ? OptionalDouble.of(value) : OptionalDouble.empty();
         }
 
         SystemBrief brief() {
             Stay stay = Stay.of(Place.of(40, 10), 7, 5)
                     .at(new Ambient(ambientC, SWING_K))
-                    .driving(2);
+                    .driving(2)
+                    .hookedUp(stated.hookupHours());
             List<Load> loads = new ArrayList<>(List.of(Load.dc("fridge", 50, 10)));
             if (acW > 0) {
                 loads.add(Load.ac("hob", acW, 0.2));
@@ -228,7 +213,7 @@ class NothingBurnsTest {
         private SystemWishes wishes() {
             At at = At.ROOT.field("system");
             OptionalDouble open = OptionalDouble.empty();
-            return new SystemWishes(
+            SystemWishes plain = new SystemWishes(
                     at,
                     OptionalDouble.of(busV),
                     Optional.of(chemistry),
@@ -243,6 +228,9 @@ class NothingBurnsTest {
                     new Vehicle(at.field("vehicle"), OptionalDouble.of(vehicleV), alternatorLabelA),
                     Optional.empty(),
                     CircuitLengths.open(at.field("circuitLengthsM")));
+            return plain.bearing(
+                    new BankRates(at, stated.outA(), OptionalDouble.empty(), stated.intoA(), stated.shortA()),
+                    new Mains(at.field("mains"), stated.mainsV(), stated.hookupA(), Optional.empty()));
         }
 
         List<String> bankFaults(BuiltDesign design, Recommendation answer) {
@@ -255,11 +243,55 @@ class NothingBurnsTest {
             boolean carriedAlone = answer.cautions().stream()
                     .anyMatch(caution -> caution.code().equals("nothing-charges-it"));
             boolean frozen = ambientC + SWING_K / 2 < 0 && !carriedAlone;
-            return BankCheck.of(design, 50, acW, setting, frozen);
+            return BankCheck.of(
+                    design,
+                    50,
+                    inverted(answer),
+                    setting,
+                    frozen,
+                    stated.outA().orElse(0),
+                    stated.intoA().orElse(0));
+        }
+
+        /** What the inverter gives: nothing where the hob runs at a hookup alone. */
+        private double inverted(Recommendation answer) {
+            return answer.system().inverter().isPresent() ? acW : 0;
         }
 
         BuiltDesign built(Recommendation answer) {
-            return BuiltDesign.of(answer.system(), ambientC - SWING_K / 2, vehicleV, alternatorLabelA.orElse(120));
+            return BuiltDesign.of(
+                    answer.system(),
+                    stated.shortA().orElse(0),
+                    ambientC - SWING_K / 2,
+                    vehicleV,
+                    alternatorLabelA.orElse(120));
+        }
+    }
+
+    /** What is stated of bank and hookup; what is empty is left open. */
+    record Stated(
+            OptionalDouble outA,
+            OptionalDouble intoA,
+            OptionalDouble shortA,
+            OptionalDouble mainsV,
+            OptionalDouble hookupA,
+            double hookupHours) {
+        static final Stated NONE = new Stated(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                0);
+
+        static Stated any(Random random) {
+            return new Stated(
+                    Question.maybe(random, 0.2, 20 + random.nextInt(400)),
+                    Question.maybe(random, 0.2, 10 + random.nextInt(200)),
+                    Question.maybe(random, 0.2, 1000 + random.nextInt(60_000)),
+                    Question.maybe(random, 0.5, random.nextBoolean() ? 120 : 230),
+                    Question.maybe(random, 0.5, 3 + random.nextInt(48)),
+                    random.nextInt(3) > 0 ? 0 : random.nextInt(25));
         }
     }
 }
