@@ -8,6 +8,8 @@ const WISH_FIELDS = {
   '/system/panel/shadedShare': 'shadedPercent',
   '/system/vehicle/voltageV': 'vehicleVoltageV',
   '/system/vehicle/alternatorRatingA': 'alternatorRatingA',
+  '/system/mains/voltageV': 'mainsVoltageV',
+  '/system/mains/hookupLimitA': 'hookupLimitA',
   '/system/inverter/hoursPerDay': 'inverterHoursPerDay',
   '/target/chanceOfRunningFlat': 'chancePercent',
   '/place/where': 'where',

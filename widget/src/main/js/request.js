@@ -77,6 +77,7 @@ function systemWishes({wishes, stays}, lang, units) {
     inverter: some({hoursPerDay: number(wishes.inverterHoursPerDay)}),
     standbyW: number(wishes.standbyW),
     vehicle: some({voltageV: number(wishes.vehicleVoltageV), alternatorRatingA: number(wishes.alternatorRatingA)}),
+    mains: some({voltageV: number(wishes.mainsVoltageV), hookupLimitA: number(wishes.hookupLimitA)}),
     circuitLengthsM: some(lengthsInMetres(wishes.lengths, units, lang)),
   });
 }
@@ -154,5 +155,6 @@ function builtSystem(asked, {battery, solar, alternator, shore, inverter}) {
     shoreChargerW: shore?.chargerPowerW,
     inverter: inverter ? stripped({...asked.system.inverter, continuousW: inverter.continuousW, surgeW: inverter.surgeW, idleW: inverter.idleW}) : undefined,
     standbyW: asked.system.standbyW,
+    mains: asked.system.mains,
   });
 }

@@ -11,7 +11,7 @@ const FRESH_STAY = {latitude: '', longitude: '', month: 6, nights: 3, drivingHou
 
 const FRESH_WISHES = {
   busVoltageV: 12, chemistry: '', tiltDegrees: 0, shadedPercent: '', solarPowerW: '', nominalEnergyWh: '', alternatorChargerA: '',
-  shoreChargerW: '', inverterHoursPerDay: '', standbyW: '', vehicleVoltageV: '', alternatorRatingA: '', lengths: {}, surety: 'chance', chancePercent: 5, objective: '', bankPricePerKWh: '', arrayPricePerW: '', autonomyDays: '', where: '', heaterW: '',
+  shoreChargerW: '', inverterHoursPerDay: '', standbyW: '', vehicleVoltageV: '', alternatorRatingA: '', mainsVoltageV: '', hookupLimitA: '', lengths: {}, surety: 'chance', chancePercent: 5, objective: '', bankPricePerKWh: '', arrayPricePerW: '', autonomyDays: '', where: '', heaterW: '',
 };
 
 /** A line of the list. Fields hold what the person typed; request.js makes numbers of them. */

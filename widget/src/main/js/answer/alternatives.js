@@ -19,7 +19,7 @@ export function chemistryTable(byChemistry, reader) {
 
 /** What a rule of thumb would have said, and whether a self-contained unit would do. */
 export function besides({recommendation, endurance}, reader) {
-  const parts = [helps(recommendation.whatHelps ?? endurance?.whatHelps, recommendation.chanceOfRunningFlat ?? endurance?.chanceOfRunningFlat, reader), thumb(recommendation.ruleOfThumb, reader), unit(recommendation.powerUnit)].filter(Boolean);
+  const parts = [helps(recommendation.whatHelps ?? endurance?.whatHelps, recommendation.chanceOfRunningFlat ?? endurance?.chanceOfRunningFlat, reader), thumb(recommendation.ruleOfThumb, reader), unit(recommendation.powerUnit, reader)].filter(Boolean);
   return parts.length > 0 ? h('section', {class: 'part besides'}, parts) : undefined;
 }
 
@@ -33,8 +33,9 @@ function thumb(rule, reader) {
       typeof share !== 'number' ? '.' : `: that runs flat on ${reader.aboutChance(share)} such trips.`)];
 }
 
-function unit(powerUnit) {
+function unit(powerUnit, reader) {
   return powerUnit && [h('h3', {}, 'One self-contained unit instead?'),
+    powerUnit.buyable && h('p', {}, `${reader.needText(powerUnit.needed.energyWh, 'Wh')} asked for; the smallest that would do has ${reader.text(powerUnit.buyable.energyWh, 'Wh')} and weighs ${reader.text(powerUnit.buyable.massKg, 'kg')}.`),
     h('ul', {}, powerUnit.reasons.map(({text}) => h('li', {}, text)))];
 }
 

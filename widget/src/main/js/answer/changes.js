@@ -14,6 +14,8 @@ const LABELS = {
   shadedPercent: 'loss: shading',
   vehicleVoltageV: 'vehicle: nominal voltage',
   alternatorRatingA: 'alternator: rating',
+  mainsVoltageV: 'hookup: voltage',
+  hookupLimitA: 'hookup: what its breaker lets through',
   objective: 'bank and array chosen by',
   autonomyDays: 'days without any charge',
   where: 'place of the battery',

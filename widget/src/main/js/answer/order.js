@@ -4,6 +4,7 @@ import {REGIONS} from '../regions.js';
 import {hoursOfWindows} from '../windows.js';
 
 const VEHICLE = [['voltageV', 'vehicle', 'V'], ['alternatorRatingA', 'alternator', 'A']];
+const MAINS = [['voltageV', 'mains', 'V'], ['hookupLimitA', 'its breaker', 'A']];
 const TIERS = {vital: 'must never stop', comfort: 'the trip can do without it'};
 const OWNED = [['nominalEnergyWh', 'battery', 'Wh'], ['solarPowerW', 'panels', 'W'], ['alternatorChargerA', 'charger off the engine', 'A'],
   ['shoreChargerW', 'shore charger', 'W']];
@@ -76,10 +77,12 @@ function wishText({panel, ...system}, {chanceOfRunningFlat, autonomyDays}, {wher
     : `Sized to run flat on at most ${reader.chance(chanceOfRunningFlat)} such trips`;
   const told = (fields, part) => fields.filter(([field]) => part[field] !== undefined).map(([field, label, unit]) => `${label} ${reader.exactText(part[field], unit)}`);
   const owned = [...told(OWNED, system), ...told(VEHICLE, system.vehicle ?? {})];
+  const hookup = told(MAINS, system.mains ?? {});
   return [
     wish, `panels ${panel?.tiltDegrees > 0 ? `tilted by ${reader.number(panel.tiltDegrees)}°` : 'flat'}`,
     panel?.shadedShare > 0 ? `${reader.exactText(panel.shadedShare, 'share')} shaded` : '',
     where ? `battery ${PLACES[where]}` : '', heater ? `heater of ${reader.exactText(heater.powerW, 'W')} on the battery` : '',
+    hookup.length > 0 ? `hookup: ${hookup.join(', ')}` : '',
     owned.length > 0 ? `owned already: ${owned.join(', ')}` : '',
   ].filter(Boolean).join(', ');
 }

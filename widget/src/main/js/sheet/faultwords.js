@@ -27,6 +27,7 @@ export const BOUNDS = {
   alternatorChargerA: [0, 2000, 'A'],
   alternatorRatingA: [0.01, 2000, 'A'],
   shoreChargerW: [0, LARGEST_W, 'W'],
+  hookupLimitA: [0.5, 125, 'A'],
   standbyW: [0, 10000, 'W'],
   heaterW: [0.1, 5000, 'W'],
   inverterHoursPerDay: DAY,

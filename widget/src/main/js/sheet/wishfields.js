@@ -7,6 +7,7 @@ const CHEMISTRIES = [
   ['flooded', 'flooded lead-acid'], ['nmc', 'NMC (lithium)'],
 ];
 const VOLTAGES = [[12, '12 V'], [24, '24 V'], [48, '48 V']];
+const MAINS = [['', 'assume 230 V'], [230, '230 V'], [120, '120 V']];
 const VEHICLES = [['', 'assume 12 V'], [12, '12 V'], [24, '24 V']];
 const TILTS = [[0, 'flat on the roof'], [15, 'tilted by 15°'], [30, 'tilted by 30°'], [45, 'tilted by 45°'], [60, 'tilted by 60°']];
 const SURETIES = [['chance', 'how often flat'], ['days', 'days in store']];
@@ -67,6 +68,8 @@ function owned(spec) {
       field({...spec('vehicleVoltageV'), label: 'The vehicle itself', options: VEHICLES}),
       field({...spec('alternatorRatingA'), label: 'Alternator, on its label', unit: 'A', placeholder: 'assume'}),
       field({...spec('shoreChargerW'), label: 'Shore charger', unit: 'W', placeholder: 'size it'}),
+      field({...spec('mainsVoltageV'), label: 'Mains at the hookup', options: MAINS}),
+      field({...spec('hookupLimitA'), label: 'Its breaker lets through', unit: 'A', placeholder: 'assume'}),
       field({...spec('standbyW'), label: 'Monitors and electronics', unit: 'W', placeholder: 'assume'}),
       field({...spec('inverterHoursPerDay'), label: 'Inverter switched on', unit: 'h a day', placeholder: '24'})));
 }

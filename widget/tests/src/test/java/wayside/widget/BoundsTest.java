@@ -58,6 +58,7 @@ class BoundsTest {
         "alternatorChargerA, SystemWishes, alternatorChargerA, 1",
         "alternatorRatingA, Vehicle, alternatorRatingA, 1",
         "shoreChargerW, SystemWishes, shoreChargerW, 1",
+        "hookupLimitA, Mains, hookupLimitA, 1",
         "standbyW, SystemWishes, standbyW, 1",
         "inverterHoursPerDay, Inverter, hoursPerDay, 1",
         "bankPricePerKWh, Target, bankPricePerWh, 1000",

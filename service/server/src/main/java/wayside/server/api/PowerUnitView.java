@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 /** Whether one self-contained unit would do, or parts must be wired. */
 @Schema(name = "PowerUnit", description = "Whether one self-contained unit would do, or parts must be wired.")
 public record PowerUnitView(
-        @Schema(description = "Rated energy that it would need [Wh].")
-        Double nominalEnergyWh,
+        @Schema(description = "What the question asks of it, exactly.")
+        UnitNeedView needed,
 
         @Schema(description = "Absent when none would do.") @Nullable
         BuyableUnitView buyable,

@@ -13,6 +13,7 @@ import wayside.server.api.PowerUnitView;
 import wayside.server.api.RecommendationResponse;
 import wayside.server.api.RuleOfThumbView;
 import wayside.server.api.ShoreView;
+import wayside.server.api.UnitNeedView;
 import wayside.sizing.recommendation.Recommendation;
 import wayside.sizing.system.Chargers;
 import wayside.sizing.system.PowerUnit;
@@ -77,7 +78,7 @@ public final class RecommendationWriter {
 
     private static PowerUnitView powerUnit(PowerUnit unit, Figures figures) {
         return new PowerUnitView(
-                figures.at("nominalEnergyWh", unit.nominalEnergyWh()),
+                new UnitNeedView(figures.in("needed").at("energyWh", unit.nominalEnergyWh())),
                 unit.buyable()
                         .map(one -> new BuyableUnitView(
                                 figures.in("buyable").at("energyWh", one.energyWh()),
