@@ -9,6 +9,7 @@ import wayside.server.api.EnergyBudgetRequest;
 import wayside.server.api.RecommendationRequest;
 import wayside.server.api.StayInput;
 import wayside.server.problem.Fault;
+import wayside.server.problem.FaultCode;
 import wayside.server.problem.Faults;
 import wayside.server.problem.Problem;
 
@@ -68,12 +69,16 @@ final class Price {
         Faults faults = new Faults();
         faults.add(
                 "",
-                () -> new Fault(
-                        "",
-                        "This would take too long here; ask with fewer nights, stays, loads or runs.",
-                        String.format(Locale.ROOT, "a request of %.0f ms of a core", Math.ceil(price)),
-                        "a request of at most " + mostMs + " ms of a core",
-                        null));
+                () -> Fault.of(
+                                "",
+                                FaultCode.OUT_OF_RANGE,
+                                "This would take too long here; ask with fewer nights, stays, loads or runs.")
+                        .received(
+                                String.format(Locale.ROOT, "a request of %.0f ms of a core", Math.ceil(price)),
+                                Math.ceil(price))
+                        .accepted("a request of at most " + mostMs + " ms of a core")
+                        .between(null, (double) mostMs)
+                        .done());
         return Problem.of(faults);
     }
 
