@@ -67,18 +67,16 @@ final class Price {
     /** What is told of a request that costs more than this service takes. */
     static Problem tooHigh(double price, int mostMs) {
         Faults faults = new Faults();
-        faults.add(
-                "",
-                () -> Fault.of(
-                                "",
-                                FaultCode.OUT_OF_RANGE,
-                                "This would take too long here; ask with fewer nights, stays, loads or runs.")
-                        .received(
-                                String.format(Locale.ROOT, "a request of %.0f ms of a core", Math.ceil(price)),
-                                Math.ceil(price))
-                        .accepted("a request of at most " + mostMs + " ms of a core")
-                        .between(null, (double) mostMs)
-                        .done());
+        faults.add("", () -> Fault.of(
+                        "",
+                        FaultCode.OUT_OF_RANGE,
+                        "This would take too long here; ask with fewer nights, stays, loads or runs.")
+                .received(
+                        String.format(Locale.ROOT, "a request of %.0f ms of a core", Math.ceil(price)),
+                        Math.ceil(price))
+                .accepted("a request of at most " + mostMs + " ms of a core")
+                .between(null, (double) mostMs)
+                .done());
         return Problem.of(faults);
     }
 
