@@ -105,6 +105,23 @@ class BatteryPlaceTest {
                 .isTrue();
     }
 
+    // The recommended system on the same trip, asked again: both simulate the same bank, one worn and one new, in one
+    // cold.
+    @Test
+    void aRecommendationByChanceTellsTheHoursLostToFrost() {
+        String asked = """
+                {'loads': [{'name': 'all', 'powerW': 12, 'hoursPerDay': 24}], 'target': {'chanceOfRunningFlat': 0.1},
+                 'runs': 500, %s
+                 'trip': {'stays': [{'place': {'latitude': 45, 'longitude': 5}, 'month': 1, 'nights': 4,
+                                     'drivingHoursPerDay': 2, 'ambient': {'meanC': 2, 'dailySwingC': 6}}]}}
+                """;
+        double cold = ask("recommendation", asked, "", 200).getDouble("chanceOfRunningFlat.coldLockoutHours");
+        assertThat(cold).isBetween(1.0, 24.0 * 4);
+        assertThat(ask("recommendation", asked, "'place': {'where': 'cabin'},", 200)
+                        .getDouble("chanceOfRunningFlat.coldLockoutHours"))
+                .isLessThan(cold / 10);
+    }
+
     @ParameterizedTest
     @CsvSource({
         "compartmentOffsetC, 15, /place/warmerByK",

@@ -19,8 +19,6 @@ class EdgesTest {
     /** The least double above zero, and the largest whose quotients may have no end. */
     private static final List<Double> NEXT_TO_NOTHING = List.of(Double.MIN_VALUE, 2.3e-308);
 
-    private static final String AMONG_FIELDS = "This does not go with what else is given.";
-
     static List<Project.Example> examples() {
         return Project.examples();
     }
@@ -37,7 +35,7 @@ class EdgesTest {
                         ? response.jsonPath().getList("errors.detail", String.class)
                         : List.of();
                 if (response.statusCode() != 200
-                        && (details.isEmpty() || !details.stream().allMatch(AMONG_FIELDS::equals))) {
+                        && (details.isEmpty() || !details.stream().allMatch(BetweenFields::tells))) {
                     refused.add(field + " " + end + ": " + response.statusCode() + " " + response.asString());
                 }
             }

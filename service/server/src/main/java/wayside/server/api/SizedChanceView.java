@@ -14,6 +14,12 @@ public record SizedChanceView(
         Double low,
         Double high,
 
+        @Schema(
+                description =
+                        "Hours of a usual trip in which charge is on offer and the battery is too cold for it [h];"
+                                + " endurance tells how warm it is by the hour.")
+        Double coldLockoutHours,
+
         @Schema(description = "How often the trip was lived.")
         Integer runs,
 

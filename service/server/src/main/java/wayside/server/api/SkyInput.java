@@ -13,7 +13,7 @@ public record SkyInput(
         @Schema(
                 description =
                         "Mean irradiation of a day on the horizontal [kWh/m2]; refused above what falls above the atmosphere there.",
-                example = "4.2")
+                example = "2.5")
         @DecimalMin("0")
         @DecimalMax("15")
         @Nullable

@@ -71,8 +71,11 @@ final class Price {
                         "",
                         FaultCode.OUT_OF_RANGE,
                         "This would take too long here; ask with fewer nights, stays, loads or runs.")
-                .received(String.format(Locale.ROOT, "a request of %.0f ms of a core", Math.ceil(price)), null)
+                .received(
+                        String.format(Locale.ROOT, "a request of %.0f ms of a core", Math.ceil(price)),
+                        Math.ceil(price))
                 .accepted("a request of at most " + mostMs + " ms of a core")
+                .between(null, (double) mostMs)
                 .done());
         return Problem.of(faults);
     }

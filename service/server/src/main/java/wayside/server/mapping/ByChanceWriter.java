@@ -21,6 +21,7 @@ record ByChanceWriter(
                 here.at("value", found.chance().value()),
                 here.at("low", found.chance().low()),
                 here.at("high", found.chance().high()),
+                here.at("coldLockoutHours", found.coldHours()),
                 (int) here.at("runs", found.runs()),
                 (int) found.seed());
         return new ByChanceWriter(

@@ -14,6 +14,7 @@ import wayside.sizing.trace.Message;
  *
  * @param accepted chance that was asked for
  * @param chance of the system that is recommended, confirmed in all runs of the trip
+ * @param coldHours of a usual trip in which charge is on offer and the cold keeps it out [h]
  * @param runs how often the trip was simulated
  * @param seed of the weather
  * @param curve pairs that run flat just rarely enough, by rising array
@@ -26,6 +27,7 @@ import wayside.sizing.trace.Message;
 public record ByChance(
         Derived accepted,
         Endurance.Chance chance,
+        Derived coldHours,
         Derived runs,
         long seed,
         List<CurvePoint> curve,

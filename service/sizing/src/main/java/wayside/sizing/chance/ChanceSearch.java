@@ -94,6 +94,7 @@ public final class ChanceSearch {
         return new ByChance(
                 accepted,
                 chance,
+                trip.coldHours(pair),
                 trip.runs(),
                 trip.site().brief().sampling().weatherSeed(),
                 points,

@@ -19,6 +19,7 @@ import wayside.sizing.ledger.Weather;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.system.Chargers;
 import wayside.sizing.system.Site;
+import wayside.sizing.system.SizePair;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
@@ -46,6 +47,11 @@ final class ChanceTrip {
     private static final NamedOperation CHANCE = NamedOperation.of(
             NamedOperation.Kind.SIMULATION,
             "share of the N runs in which an essential load goes short in some hour, the bank aged to a share a",
+            METHOD);
+
+    private static final NamedOperation COLD_HOURS = NamedOperation.of(
+            NamedOperation.Kind.SIMULATION,
+            "mean of the N runs of the hours in which charge is on offer and the bank is too cold for it",
             METHOD);
 
     private final Site site;
@@ -161,6 +167,19 @@ final class ChanceTrip {
                 whose + "chance of running flat", share(scenario), Unit.SHARE, grounds(whose, nominalWh, solarW));
         ConfidenceInterval interval = ConfidenceInterval.of(chance, runs);
         return new Endurance.Chance(chance, interval.low(), interval.high());
+    }
+
+    /** Hours of a usual trip in which charge is on offer and the cold keeps it out of the bank of a pair [h]. */
+    Derived coldHours(SizePair pair) {
+        Derived nominal = pair.nominalEnergyWh().orElseThrow();
+        Derived solarW = pair.solarPowerW().orElseThrow();
+        Scenario scenario = scenario(nominal.value(), solarW.value());
+        return COLD_HOURS.value(
+                "hours in which the cold kept charge out",
+                Simulation.simulate(scenario.ledger(), weather, (int) runs.value())
+                        .coldHours(),
+                Unit.HOUR,
+                grounds("", nominal, Optional.of(solarW)));
     }
 
     private Input[] grounds(String whose, Derived nominalWh, Optional<Derived> solarW) {
