@@ -39,7 +39,7 @@ class BankRatesTest {
     void aBankThatGivesMoreThanItsChemistryMayBeSmaller() {
         JsonNode strong = Answers.of(
                 "/v1/recommendation",
-                ("{'loads':[%s],'trip':%s,'system':{%s,'maximumDischargeA':250,'peakDischargeA':500}}")
+                "{'loads':[%s],'trip':%s,'system':{%s,'maximumDischargeA':250,'peakDischargeA':500}}"
                         .formatted(KETTLE, TRIP, BANK.replace("3840", "1920")));
         assertThat(Answers.codes(strong.get("shortfalls"))).isEmpty();
         JsonNode plain = Answers.of(

@@ -75,8 +75,7 @@ class BatteryPlaceTest {
         assertThat(cold.getDouble("uses.heaterWh")).isZero();
         double sources = sum(heated, "sources");
         assertThat(sum(heated, "uses")).isCloseTo(sources, within(1e-6 * sources));
-        assertThat((Float) heated.getList("bankTemperature.p50C", Float.class).get(60))
-                .isGreaterThanOrEqualTo(0f);
+        assertThat(heated.getList("bankTemperature.p50C", Float.class).get(60)).isGreaterThanOrEqualTo(0f);
     }
 
     private static double sum(JsonPath answer, String object) {

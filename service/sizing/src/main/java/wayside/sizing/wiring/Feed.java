@@ -41,6 +41,6 @@ public sealed interface Feed {
 
     /** Whether the current of a short is an estimate of ours, so that a better figure may change what is asked. */
     default boolean isEstimated() {
-        return this instanceof Bank bank && bank.estimated() || this instanceof Node node && node.estimated();
+        return (this instanceof Bank bank && bank.estimated()) || (this instanceof Node node && node.estimated());
     }
 }

@@ -42,7 +42,7 @@ public @interface Rising {
             List<Double> numbers = fields.numbers(record);
             return numbers.size() < 2
                     || numbers.get(0) < numbers.get(1)
-                    || orEqual && numbers.get(0).equals(numbers.get(1))
+                    || (orEqual && numbers.get(0).equals(numbers.get(1)))
                     || fields.blame(
                             fields.names().get(1),
                             (orEqual ? "at least " : "a number above ")
