@@ -1,13 +1,13 @@
 package wayside.sizing.chance;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import wayside.sizing.system.ArrayLadder;
 import wayside.sizing.system.BankChoice;
 import wayside.sizing.system.BatteryPack;
@@ -17,8 +17,10 @@ import wayside.sizing.system.BatteryPack;
  * pairs meet the same weather, a larger array never needs a larger bank, and the search only goes down.
  */
 final class ChanceCurve {
-    /** Arrays that are tried, as multiples of the one by the worst month; each as the next that exists. */
-    private static final double[] STEPS = {0.25, 0.4, 0.5, 0.6, 0.75, 0.87, 1, 1.12, 1.25, 1.4, 1.6, 1.8, 2, 2.5, 3};
+    /** Arrays are tried up to so many times that of the worst month, in so many steps, each as the next that exists. */
+    private static final int MOST_TIMES = 3;
+
+    private static final int STEPS = 36;
 
     private static final double LEAST_ARRAY_W = 200;
     private static final double CLOSE_ENOUGH_WH = 10;
@@ -59,11 +61,15 @@ final class ChanceCurve {
             if (rung < banks.size()) {
                 pairs.add(ChancePair.of(banks.get(rung), array));
             }
+            if (rung == 0) {
+                // Beside the smallest bank more array serves nobody.
+                break;
+            }
         }
         return pairs;
     }
 
-    /** The arrays to try, by rising power. */
+    /** The arrays to try, by rising power, none first. */
     private List<ChancePair.ArrayTried> arrays(double plainArrayW) {
         OptionalDouble given = trip.site().brief().system().solarPowerW();
         if (given.isPresent()) {
@@ -74,12 +80,12 @@ final class ChanceCurve {
         }
         ArrayLadder ladder = ArrayLadder.of(trip.site());
         double base = Math.max(plainArrayW, LEAST_ARRAY_W);
-        Map<Double, ChancePair.ArrayTried> byPower = new TreeMap<>();
-        Arrays.stream(STEPS)
-                .mapToObj(step -> ladder.next(base * step).or(ladder::largest))
+        Map<Double, ChancePair.ArrayTried> byPower = new TreeMap<>(Map.of(0.0, none()));
+        IntStream.rangeClosed(1, STEPS)
+                .mapToObj(step -> ladder.next(base * MOST_TIMES * step / STEPS).or(ladder::largest))
                 .flatMap(Optional::stream)
                 .forEach(option -> byPower.putIfAbsent(option.powerW(), ChancePair.ArrayTried.of(option)));
-        return byPower.isEmpty() ? List.of(none()) : List.copyOf(byPower.values());
+        return List.copyOf(byPower.values());
     }
 
     private static ChancePair.ArrayTried none() {

@@ -19,11 +19,9 @@ public final class EnduranceMessages {
     /** How often it runs flat, and the first of the changes, when it helps at all. */
     public static Message advice(
             AdviceCode code, Derived bankWh, Derived solarW, double chance, List<WhatHelps> changes) {
-        Message advice = Message.of(
-                code,
-                Parameter.number("battery", bankWh),
-                Parameter.number("panel", solarW),
-                Parameter.number("chance", chance, Unit.SHARE));
+        Message bank =
+                Message.of(code, Parameter.number("battery", bankWh), Parameter.number("chance", chance, Unit.SHARE));
+        Message advice = solarW.value() > 0 ? bank.with(Parameter.number("panel", solarW)) : bank;
         return changes.stream()
                 .filter(WhatHelps::helps)
                 .findFirst()

@@ -15,7 +15,8 @@ import wayside.sizing.trace.Unit;
 /**
  * A string against its controller: on the coldest morning no more than the controller stands; on the hottest roof at least the
  * highest charging voltage of the bank, which a controller wants half a volt above, and without load at least the resting battery
- * and the margin with which it starts. A lone module made for 12 V passes both on a 12 V bank. Source of the cold end: NFPA 70
+ * and the margin with which it starts. A lone module on a 12 V bank needs no margin: controllers of
+ * that bus are made for it. Source of the cold end: NFPA 70
  * 690.7(A); the hot end is common practice, no source, and a caution.
  */
 final class StringLaws {
@@ -24,6 +25,10 @@ final class StringLaws {
     private static final Expression TO_START = Expression.commonPractice("V = V_12 V_bus / 12 + d")
             .with("V_12", 13.4, Unit.VOLT)
             .with("d", 5, Unit.VOLT);
+    private static final Expression ALONE_TO_CHARGE = Expression.commonPractice("V = V_b");
+    private static final Expression ALONE_TO_START =
+            Expression.commonPractice("V = V_12 V_bus / 12").with("V_12", 13.4, Unit.VOLT);
+    private static final double LONE_BUS_V = 12;
     private static final Expression HOT_OPEN = Expression.commonPractice("V = V_hot V_oc / V_mp");
 
     private StringLaws() {}
@@ -41,7 +46,8 @@ final class StringLaws {
     }
 
     private static Law charges(SizedSystem system, ArrayStrings strings) {
-        Derived asked = TO_CHARGE.value(
+        Expression wanted = isLone(system, strings) ? ALONE_TO_CHARGE : TO_CHARGE;
+        Derived asked = wanted.value(
                 "string: working voltage that the controller wants",
                 Unit.VOLT,
                 system.chargingVoltageV().as("V_b"));
@@ -51,7 +57,8 @@ final class StringLaws {
 
     /** The open voltage falls with heat no more steeply than the working voltage does. */
     private static Law starts(SizedSystem system, ArrayStrings strings) {
-        Derived asked = TO_START.value(
+        Expression wanted = isLone(system, strings) ? ALONE_TO_START : TO_START;
+        Derived asked = wanted.value(
                 "string: voltage at which the controller starts",
                 Unit.VOLT,
                 system.site().busVoltageV().as("V_bus"));
@@ -62,6 +69,10 @@ final class StringLaws {
                 strings.module().openCircuitV().as("V_oc"),
                 strings.module().workingV().as("V_mp"));
         return withCare(Law.of(LawCode.STRING_STARTS, asked, open), CautionCode.STRING_MAY_NOT_START);
+    }
+
+    private static boolean isLone(SizedSystem system, ArrayStrings strings) {
+        return strings.seriesCount().value() == 1 && system.site().busVoltageV().value() == LONE_BUS_V;
     }
 
     private static Law withCare(Law law, CautionCode code) {

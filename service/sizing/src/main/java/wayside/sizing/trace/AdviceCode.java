@@ -6,13 +6,13 @@ import java.util.List;
 public enum AdviceCode implements MessageCode {
     RUNS_FLAT(
             Slot.number("battery", Unit.WATT_HOUR),
-            Slot.number("panel", Unit.WATT),
+            Slot.number("panel", Unit.WATT).orNot(),
             Slot.number("chance", Unit.SHARE),
             Slot.message("change").orNot(),
             Slot.number("changedChance", Unit.SHARE).orNot()),
     RUNS_FLAT_WHEN_OLD(
             Slot.number("battery", Unit.WATT_HOUR),
-            Slot.number("panel", Unit.WATT),
+            Slot.number("panel", Unit.WATT).orNot(),
             Slot.number("chance", Unit.SHARE),
             Slot.message("change").orNot(),
             Slot.number("changedChance", Unit.SHARE).orNot());
