@@ -22,11 +22,19 @@ final class Calculations {
     private static final String PRICE = "Wayside-Price";
 
     private final FairQueue queue;
+    private final FairQueue shorter;
     private final int longestMs;
     private final int maxPriceMs;
 
-    Calculations(FairQueue queue, int longestMs, int maxPriceMs) {
+    /**
+     * Calculations of a service.
+     *
+     * @param queue of the long ones
+     * @param shorter queue of all else, to which the long ones give way
+     */
+    Calculations(FairQueue queue, FairQueue shorter, int longestMs, int maxPriceMs) {
         this.queue = queue;
+        this.shorter = shorter;
         this.longestMs = longestMs;
         this.maxPriceMs = maxPriceMs;
     }
@@ -51,7 +59,7 @@ final class Calculations {
         CompletableFuture<byte[]> answer = new CompletableFuture<>();
         Refusal refusal = queue.offer(client.name(), price, "long calculations", () -> {
             try {
-                answer.complete(patiently(context, client.patience(longestMs), work));
+                answer.complete(patiently(context, client.patience(longestMs, shorter::isBusy), work));
             } catch (RuntimeException | Error e) {
                 answer.completeExceptionally(e);
             }

@@ -95,7 +95,7 @@ public final class Service implements AutoCloseable {
     }
 
     private void operations(JavalinConfig config) {
-        Calculations calculations = new Calculations(heavy, settings.calculationMs(), settings.maxPriceMs());
+        Calculations calculations = new Calculations(heavy, requests, settings.calculationMs(), settings.maxPriceMs());
         for (Operation<?, ?> operation : Routes.operations()) {
             post(
                     config,

@@ -1,6 +1,7 @@
 package wayside.server.intake;
 
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import org.eclipse.jetty.io.EndPoint;
 import org.jspecify.annotations.Nullable;
 
@@ -31,6 +32,11 @@ public record Client(String name, @Nullable EndPoint connection) {
 
     /** Asked often, looks now and then. */
     public Patience patience(int longestMs) {
-        return new Patience(this, System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(longestMs));
+        return patience(longestMs, () -> false);
+    }
+
+    /** The same of long work, which gives way to short. */
+    public Patience patience(int longestMs, BooleanSupplier othersWait) {
+        return new Patience(this, System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(longestMs), othersWait);
     }
 }

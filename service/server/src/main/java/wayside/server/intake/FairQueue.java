@@ -1,6 +1,7 @@
 package wayside.server.intake;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -31,9 +32,9 @@ public final class FairQueue implements AutoCloseable {
     private final PriorityQueue<Work> waiting =
             new PriorityQueue<>(Comparator.comparingDouble(Work::tag).thenComparingLong(Work::order));
     private final Map<String, Double> lastTag = new HashMap<>();
+    private final List<Work> atWork = new ArrayList<>();
     private double servedTag;
     private double msPerPrice;
-    private double priceAtWork;
     private long order;
     private boolean closed;
 
@@ -78,7 +79,7 @@ public final class FairQueue implements AutoCloseable {
         synchronized (this) {
             double tag = Math.max(servedTag, lastTag.getOrDefault(client, 0.0)) + price;
             double waitMs = waitMs(tag);
-            boolean isIdle = waiting.isEmpty() && priceAtWork == 0;
+            boolean isIdle = waiting.isEmpty() && atWork.isEmpty();
             if ((waitMs <= longestWaitMs || isIdle) && room.take(client, 1)) {
                 lastTag.put(client, tag);
                 waiting.add(new Work(client, price, tag, order++, run, System.nanoTime()));
@@ -100,21 +101,37 @@ public final class FairQueue implements AutoCloseable {
         return Refusal.busy(isMostly(client), name, what, seconds);
     }
 
+    /** Whether anything waits or is worked on. */
+    public synchronized boolean isBusy() {
+        return !waiting.isEmpty() || !atWork.isEmpty();
+    }
+
     public synchronized int length() {
         return waiting.size();
     }
 
     /** How long what is before a tag will take. */
     private double waitMs(double tag) {
-        double price = priceAtWork / 2;
+        double price = price(atWork) / 2;
         for (Work work : waiting) {
             price += work.tag() <= tag ? work.price() : 0;
         }
         return price * msPerPrice / threads.size();
     }
 
+    private static double price(Collection<Work> some) {
+        return some.stream().mapToDouble(Work::price).sum();
+    }
+
+    /** Whether at least half of what waits, or of what is worked on and waits, is this client's. */
     private boolean isMostly(String client) {
-        return room.isHeldBy(client);
+        double mine = 0;
+        for (Collection<Work> some : List.of(atWork, waiting)) {
+            for (Work work : some) {
+                mine += work.client().equals(client) ? work.price() : 0;
+            }
+        }
+        return room.isHeldBy(client) || (mine > 0 && 2 * mine >= price(atWork) + price(waiting));
     }
 
     private void work() {
@@ -143,14 +160,14 @@ public final class FairQueue implements AutoCloseable {
         Work next = waiting.poll();
         if (next != null) {
             servedTag = next.tag();
-            priceAtWork += next.price();
+            atWork.add(next);
             room.giveBack(next.client(), 1);
         }
         return next;
     }
 
     private synchronized void done(Work work, double ms) {
-        priceAtWork = Math.max(0, priceAtWork - work.price());
+        atWork.remove(work);
         msPerPrice += OF_NEWEST * (ms / work.price() - msPerPrice);
         // A client whose turn is no later than anybody's needs no memory of it.
         if (lastTag.size() > 1000 || waiting.isEmpty()) {

@@ -52,6 +52,37 @@ class FairQueueTest {
     }
 
     @Test
+    void aClientWhoseWorkFillsThePlacesIsToldThatItIsItself() throws InterruptedException {
+        FairQueue slow = new FairQueue("test", 1, 100, 1_000, 1, (name, nanos) -> {});
+        CountDownLatch begun = new CountDownLatch(1);
+        CountDownLatch end = new CountDownLatch(1);
+        slow.offer("rude", 9_000, "tests", () -> {
+            begun.countDown();
+            await(end);
+        });
+        slow.start();
+        begun.await();
+        assertThat(Objects.requireNonNull(slow.offer("rude", 9_000, "tests", () -> {}))
+                        .problem()
+                        .status())
+                .isEqualTo(429);
+        assertThat(Objects.requireNonNull(slow.offer("polite", 9_000, "tests", () -> {}))
+                        .problem()
+                        .status())
+                .isEqualTo(503);
+        end.countDown();
+        slow.close();
+    }
+
+    private static void await(CountDownLatch latch) {
+        try {
+            latch.await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    @Test
     void whatWouldWaitTooLongIsRefusedAndTheWaitFollowsTheQueue() {
         FairQueue slow = new FairQueue("test", 1, 100, 1_000, 1, (name, nanos) -> {});
         assertThat(slow.offer("a", 4_000, "tests", () -> {})).isNull();
