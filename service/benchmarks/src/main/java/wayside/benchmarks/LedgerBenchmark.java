@@ -32,9 +32,9 @@ import wayside.sizing.ledger.ModelWeather;
 import wayside.sizing.ledger.Simulation;
 import wayside.sizing.ledger.SkyScatter;
 import wayside.sizing.ledger.StaySky;
-import wayside.sizing.solar.ArrayModel;
-import wayside.sizing.solar.MonthAt;
-import wayside.sizing.solar.SkyMonth;
+import wayside.sizing.solar.array.ArrayModel;
+import wayside.sizing.solar.sky.MonthAt;
+import wayside.sizing.solar.sky.SkyMonth;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Unit;
 

@@ -1,8 +1,8 @@
 package wayside.sizing;
 
 import wayside.sizing.brief.SolarYieldBrief;
-import wayside.sizing.solar.Extraterrestrial;
 import wayside.sizing.solar.epw.TypicalYear;
+import wayside.sizing.solar.plane.Extraterrestrial;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.yield.SolarYield;
 import wayside.sizing.yield.SolarYieldCautions;

@@ -145,6 +145,31 @@ class ArchitectureTest {
             .should()
             .onlyDependOnClassesThat(resideInAnyPackage(BELOW_THE_SUBJECTS).or(resideInAnyPackage(SUBJECTS)));
 
+    /** The sky's figures are measured against the sun's own geometry, so the plane is the lowest room. */
+    @ArchTest
+    static final ArchRule theRoomsOfTheSunAreOnStairs = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("plane")
+            .definedBy("wayside.sizing.solar.plane")
+            .layer("sky")
+            .definedBy("wayside.sizing.solar.sky")
+            .layer("array")
+            .definedBy("wayside.sizing.solar.array")
+            .layer("epw")
+            .definedBy("wayside.sizing.solar.epw")
+            .layer("months")
+            .definedBy("wayside.sizing.solar")
+            .whereLayer("plane")
+            .mayOnlyBeAccessedByLayers("sky", "array", "epw", "months")
+            .whereLayer("sky")
+            .mayOnlyBeAccessedByLayers("array", "epw", "months")
+            .whereLayer("array")
+            .mayOnlyBeAccessedByLayers("epw", "months")
+            .whereLayer("epw")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("months")
+            .mayNotBeAccessedByAnyLayer();
+
     @ArchTest
     static final ArchRule theLedgerKnowsOnlySubjects = classes()
             .that()

@@ -13,7 +13,7 @@ import wayside.server.api.SourceCode;
 import wayside.server.words.English;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.laws.Law;
-import wayside.sizing.solar.SkyBasis;
+import wayside.sizing.solar.sky.SkyBasis;
 import wayside.sizing.system.graph.CablePlace;
 import wayside.sizing.system.graph.DeviceKind;
 import wayside.sizing.system.graph.NodeKind;

@@ -7,7 +7,7 @@ import wayside.server.api.RangeView;
 import wayside.server.api.SolarYieldResponse;
 import wayside.server.api.StringsView;
 import wayside.server.api.YieldMonthView;
-import wayside.sizing.solar.SkyMonth;
+import wayside.sizing.solar.sky.SkyMonth;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.yield.SolarYield;

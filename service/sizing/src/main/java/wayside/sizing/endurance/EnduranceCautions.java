@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import wayside.sizing.laws.Laws;
 import wayside.sizing.ledger.Outcome;
-import wayside.sizing.solar.SkyMonth;
+import wayside.sizing.solar.sky.SkyMonth;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.CautionCode;
 import wayside.sizing.trace.Parameter;

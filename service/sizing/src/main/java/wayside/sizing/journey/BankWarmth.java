@@ -1,7 +1,7 @@
 package wayside.sizing.journey;
 
 import java.util.Optional;
-import wayside.sizing.solar.SkyMonth;
+import wayside.sizing.solar.sky.SkyMonth;
 import wayside.sizing.storage.BankPlace;
 import wayside.sizing.storage.MissingHeater;
 import wayside.sizing.trace.Derived;

@@ -8,7 +8,7 @@ import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.budget.MainsUse;
 import wayside.sizing.ledger.DayUses;
 import wayside.sizing.ledger.UsesByAir;
-import wayside.sizing.solar.SkyMonth;
+import wayside.sizing.solar.sky.SkyMonth;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;

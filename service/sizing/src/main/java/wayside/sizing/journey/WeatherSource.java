@@ -15,7 +15,7 @@ import wayside.sizing.ledger.ModelWeather;
 import wayside.sizing.ledger.ReplayedWeather;
 import wayside.sizing.ledger.StaySky;
 import wayside.sizing.ledger.Weather;
-import wayside.sizing.solar.ArrayModel;
+import wayside.sizing.solar.array.ArrayModel;
 import wayside.sizing.solar.epw.TypicalMonth;
 import wayside.sizing.solar.epw.TypicalYear;
 

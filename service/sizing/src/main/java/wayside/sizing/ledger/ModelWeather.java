@@ -1,7 +1,7 @@
 package wayside.sizing.ledger;
 
 import java.util.List;
-import wayside.sizing.solar.DailyClearness;
+import wayside.sizing.solar.sky.DailyClearness;
 import wayside.sizing.trace.Unit;
 
 /**

@@ -1,14 +1,14 @@
 package wayside.sizing.ledger;
 
 import java.util.List;
-import wayside.sizing.solar.ArrayModel;
-import wayside.sizing.solar.ArrayOutput;
-import wayside.sizing.solar.CellTemperature;
-import wayside.sizing.solar.Hdkr;
-import wayside.sizing.solar.SolarCalendar;
+import wayside.sizing.solar.array.ArrayModel;
+import wayside.sizing.solar.array.ArrayOutput;
+import wayside.sizing.solar.array.CellTemperature;
 import wayside.sizing.solar.epw.EpwReader;
 import wayside.sizing.solar.epw.TypicalYear;
 import wayside.sizing.solar.epw.YearOnPlane;
+import wayside.sizing.solar.plane.Hdkr;
+import wayside.sizing.solar.plane.SolarCalendar;
 import wayside.sizing.trace.Unit;
 
 /**

@@ -1,7 +1,7 @@
 package wayside.sizing.ledger;
 
-import wayside.sizing.solar.Extraterrestrial;
-import wayside.sizing.solar.SunGeometry;
+import wayside.sizing.solar.plane.Extraterrestrial;
+import wayside.sizing.solar.plane.SunGeometry;
 
 /** Finds the day whose extraterrestrial irradiation comes closest to a mean: Klein's mean day, at any latitude. */
 final class SolarDayChoice {

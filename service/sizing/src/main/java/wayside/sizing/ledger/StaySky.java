@@ -1,12 +1,12 @@
 package wayside.sizing.ledger;
 
-import wayside.sizing.solar.ArrayDay;
-import wayside.sizing.solar.ArrayModel;
-import wayside.sizing.solar.DailyClearness;
-import wayside.sizing.solar.Extraterrestrial;
-import wayside.sizing.solar.SkyMonth;
-import wayside.sizing.solar.SolarCalendar;
-import wayside.sizing.solar.SolarDay;
+import wayside.sizing.solar.array.ArrayDay;
+import wayside.sizing.solar.array.ArrayModel;
+import wayside.sizing.solar.plane.Extraterrestrial;
+import wayside.sizing.solar.plane.SolarCalendar;
+import wayside.sizing.solar.plane.SolarDay;
+import wayside.sizing.solar.sky.DailyClearness;
+import wayside.sizing.solar.sky.SkyMonth;
 
 /**
  * The sun of one stay. Every day of it has the sun's path of the day whose extraterrestrial irradiation comes closest to the

@@ -9,7 +9,7 @@ import wayside.sizing.charging.ChargerNeed;
 import wayside.sizing.charging.ChargingSource;
 import wayside.sizing.charging.HookupLimit;
 import wayside.sizing.charging.ShoreCharger;
-import wayside.sizing.solar.ArrayModel;
+import wayside.sizing.solar.array.ArrayModel;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;

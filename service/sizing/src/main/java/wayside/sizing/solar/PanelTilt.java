@@ -2,6 +2,8 @@ package wayside.sizing.solar;
 
 import java.util.ArrayList;
 import java.util.List;
+import wayside.sizing.solar.plane.Plane;
+import wayside.sizing.solar.sky.MonthAt;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;

@@ -3,6 +3,7 @@ package wayside.sizing.solar;
 import java.util.ArrayList;
 import java.util.List;
 import wayside.sizing.reference.ReferenceTables;
+import wayside.sizing.solar.array.CellTemperature;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;

@@ -3,6 +3,8 @@ package wayside.sizing.solar;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import wayside.sizing.solar.array.ArrayOutput;
+import wayside.sizing.solar.array.ModuleFigures;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;

@@ -1,7 +1,7 @@
 package wayside.sizing.system;
 
 import wayside.sizing.brief.CircuitLengths;
-import wayside.sizing.solar.StringWindow;
+import wayside.sizing.solar.array.StringWindow;
 import wayside.sizing.system.graph.CablePlace;
 import wayside.sizing.system.graph.Device;
 import wayside.sizing.system.graph.DeviceKind;

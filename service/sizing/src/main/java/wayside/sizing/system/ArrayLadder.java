@@ -7,7 +7,7 @@ import java.util.Optional;
 import wayside.sizing.brief.ControllerSize;
 import wayside.sizing.brief.ModuleSize;
 import wayside.sizing.sizes.NextSize;
-import wayside.sizing.solar.StringWindow;
+import wayside.sizing.solar.array.StringWindow;
 import wayside.sizing.storage.BatteryBank;
 
 /** The arrays that can be bought for a site: what its roof, its cold, its heat and its bus allow. */

@@ -3,7 +3,7 @@ package wayside.sizing.system;
 import java.util.Optional;
 import wayside.sizing.brief.ModuleSize;
 import wayside.sizing.sizes.SizeFigure;
-import wayside.sizing.solar.ModuleFigures;
+import wayside.sizing.solar.array.ModuleFigures;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Unit;
 

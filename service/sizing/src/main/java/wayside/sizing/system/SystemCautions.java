@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import wayside.sizing.brief.Chemistry;
-import wayside.sizing.solar.SkyMonth;
+import wayside.sizing.solar.sky.SkyMonth;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.CautionCode;

@@ -1,7 +1,7 @@
 package wayside.sizing.system;
 
 import java.util.Optional;
-import wayside.sizing.solar.ModuleFigures;
+import wayside.sizing.solar.array.ModuleFigures;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;

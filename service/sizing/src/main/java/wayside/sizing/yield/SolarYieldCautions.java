@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import wayside.sizing.brief.SolarYieldBrief;
-import wayside.sizing.solar.SkyMonth;
+import wayside.sizing.solar.sky.SkyMonth;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.CautionCode;
 import wayside.sizing.trace.Message;

@@ -1,6 +1,6 @@
 package wayside.sizing.yield;
 
-import wayside.sizing.solar.StringWindow;
+import wayside.sizing.solar.array.StringWindow;
 import wayside.sizing.trace.Derived;
 
 /**

@@ -2,7 +2,7 @@ package wayside.sizing.yield;
 
 import wayside.sizing.solar.PanelTilt;
 import wayside.sizing.solar.SolarMonth;
-import wayside.sizing.solar.SunMonth;
+import wayside.sizing.solar.sky.SunMonth;
 import wayside.sizing.trace.Derived;
 
 /**

@@ -12,19 +12,19 @@ import wayside.sizing.brief.At;
 import wayside.sizing.brief.MonthWish;
 import wayside.sizing.brief.Sky;
 import wayside.sizing.brief.SolarYieldBrief;
-import wayside.sizing.solar.ArrayModel;
-import wayside.sizing.solar.Hdkr;
-import wayside.sizing.solar.MonthAt;
-import wayside.sizing.solar.MonthLight;
 import wayside.sizing.solar.PanelTilt;
-import wayside.sizing.solar.SkyMonth;
-import wayside.sizing.solar.SolarCalendar;
 import wayside.sizing.solar.SolarMonth;
-import wayside.sizing.solar.SunMonth;
+import wayside.sizing.solar.array.ArrayModel;
+import wayside.sizing.solar.array.MonthLight;
 import wayside.sizing.solar.epw.ReplayedMonth;
 import wayside.sizing.solar.epw.TypicalMonth;
 import wayside.sizing.solar.epw.TypicalYear;
 import wayside.sizing.solar.epw.YearOnPlane;
+import wayside.sizing.solar.plane.Hdkr;
+import wayside.sizing.solar.plane.SolarCalendar;
+import wayside.sizing.solar.sky.MonthAt;
+import wayside.sizing.solar.sky.SkyMonth;
+import wayside.sizing.solar.sky.SunMonth;
 import wayside.sizing.trace.Derived;
 
 /** The months of a solar yield, under one sky or another. */

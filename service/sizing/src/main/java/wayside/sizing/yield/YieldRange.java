@@ -1,9 +1,9 @@
 package wayside.sizing.yield;
 
-import wayside.sizing.solar.MonthAt;
-import wayside.sizing.solar.SkyMonth;
-import wayside.sizing.solar.SolarCalendar;
 import wayside.sizing.solar.SolarMonth;
+import wayside.sizing.solar.plane.SolarCalendar;
+import wayside.sizing.solar.sky.MonthAt;
+import wayside.sizing.solar.sky.SkyMonth;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Source;

@@ -7,14 +7,14 @@ import java.util.OptionalDouble;
 import wayside.sizing.brief.Ambient;
 import wayside.sizing.brief.At;
 import wayside.sizing.brief.PanelMount;
-import wayside.sizing.solar.ArrayModel;
-import wayside.sizing.solar.MonthAt;
-import wayside.sizing.solar.SkyMonth;
-import wayside.sizing.solar.SolarCalendar;
 import wayside.sizing.solar.SolarMonth;
+import wayside.sizing.solar.array.ArrayModel;
 import wayside.sizing.solar.epw.EpwReader;
 import wayside.sizing.solar.epw.HourlyStations.Station;
 import wayside.sizing.solar.epw.TypicalMonth;
+import wayside.sizing.solar.plane.SolarCalendar;
+import wayside.sizing.solar.sky.MonthAt;
+import wayside.sizing.solar.sky.SkyMonth;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Unit;
 

@@ -10,9 +10,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wayside.sizing.brief.At;
 import wayside.sizing.brief.Sky;
-import wayside.sizing.solar.DailyClearness;
-import wayside.sizing.solar.MonthAt;
-import wayside.sizing.solar.SkyMonth;
+import wayside.sizing.solar.sky.DailyClearness;
+import wayside.sizing.solar.sky.MonthAt;
+import wayside.sizing.solar.sky.SkyMonth;
 
 /** Drawn months against real ones: how dark the darkest days are. */
 class DarkSpellsTest {

@@ -7,7 +7,7 @@ import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import wayside.sizing.solar.DailyClearness;
+import wayside.sizing.solar.sky.DailyClearness;
 
 /** Seeds are fixed: a test either holds for ever or not. Bands are 4 standard errors, a false alarm in 16,000. */
 class DayChainTest {

@@ -7,12 +7,12 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import wayside.sizing.solar.Extraterrestrial;
-import wayside.sizing.solar.HourlySplit;
-import wayside.sizing.solar.SunGeometry;
 import wayside.sizing.solar.epw.HourlyStations;
 import wayside.sizing.solar.epw.HourlyStations.Station;
 import wayside.sizing.solar.epw.TypicalYear;
+import wayside.sizing.solar.plane.Extraterrestrial;
+import wayside.sizing.solar.plane.HourlySplit;
+import wayside.sizing.solar.plane.SunGeometry;
 import wayside.sizing.trace.Unit;
 
 /** How rough the hours of a day are, drawn and real. */

@@ -9,9 +9,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import wayside.sizing.brief.At;
 import wayside.sizing.brief.Sky;
-import wayside.sizing.solar.DailyClearness;
-import wayside.sizing.solar.MonthAt;
-import wayside.sizing.solar.SkyMonth;
+import wayside.sizing.solar.sky.DailyClearness;
+import wayside.sizing.solar.sky.MonthAt;
+import wayside.sizing.solar.sky.SkyMonth;
 
 /** Drawn months against real ones: how much a month's own day-to-day spread differs from the one that the table tells. */
 class SpreadOfMonthsTest {

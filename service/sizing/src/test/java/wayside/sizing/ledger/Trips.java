@@ -9,9 +9,9 @@ import wayside.sizing.brief.Chemistry;
 import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
 import wayside.sizing.brief.Sky;
-import wayside.sizing.solar.ArrayModel;
-import wayside.sizing.solar.MonthAt;
-import wayside.sizing.solar.SkyMonth;
+import wayside.sizing.solar.array.ArrayModel;
+import wayside.sizing.solar.sky.MonthAt;
+import wayside.sizing.solar.sky.SkyMonth;
 import wayside.sizing.storage.ChemistryData;
 import wayside.sizing.trace.Unit;
 

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import wayside.sizing.solar.plane.Plane;
+import wayside.sizing.solar.sky.DailyClearness;
 
 /** What the few days of the whole-month chain cost against very many: arithmetic, no source. */
 class MonthChainTest {

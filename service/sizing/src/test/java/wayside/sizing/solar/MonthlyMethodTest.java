@@ -9,6 +9,11 @@ import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
 import wayside.sizing.brief.Sky;
 import wayside.sizing.brief.Stay;
+import wayside.sizing.solar.plane.Extraterrestrial;
+import wayside.sizing.solar.plane.Plane;
+import wayside.sizing.solar.plane.SolarCalendar;
+import wayside.sizing.solar.plane.SunGeometry;
+import wayside.sizing.solar.sky.Erbs;
 
 /**
  * The textbook's monthly method for tilted planes, after Liu & Jordan and Klein, as a check of the parts that it shares with

@@ -14,6 +14,14 @@ import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
 import wayside.sizing.brief.Sky;
 import wayside.sizing.brief.Stay;
+import wayside.sizing.solar.plane.Hdkr;
+import wayside.sizing.solar.plane.Isotropic;
+import wayside.sizing.solar.plane.Perez;
+import wayside.sizing.solar.plane.Plane;
+import wayside.sizing.solar.plane.SolarDay;
+import wayside.sizing.solar.plane.SunGeometry;
+import wayside.sizing.solar.plane.Transposition;
+import wayside.sizing.solar.sky.Erbs;
 
 /** What must hold for every place, month and panel. */
 class SolarLawsTest {

@@ -17,6 +17,8 @@ import wayside.sizing.brief.PanelMount;
 import wayside.sizing.brief.Place;
 import wayside.sizing.brief.Sky;
 import wayside.sizing.brief.Stay;
+import wayside.sizing.solar.sky.SkyBasis;
+import wayside.sizing.solar.sky.SkyMonth;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Derivation;
 import wayside.sizing.trace.Parameter;

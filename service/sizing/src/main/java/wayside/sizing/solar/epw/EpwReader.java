@@ -4,7 +4,7 @@ import java.util.Iterator;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import wayside.sizing.brief.Place;
-import wayside.sizing.solar.SolarCalendar;
+import wayside.sizing.solar.plane.SolarCalendar;
 import wayside.sizing.trace.Unit;
 
 /**

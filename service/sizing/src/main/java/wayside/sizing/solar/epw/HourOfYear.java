@@ -1,7 +1,7 @@
 package wayside.sizing.solar.epw;
 
 import java.util.Locale;
-import wayside.sizing.solar.SolarCalendar;
+import wayside.sizing.solar.plane.SolarCalendar;
 
 /** Counts through the hours of a common year as the format numbers them: the hour 1 ends at 1 o'clock. */
 final class HourOfYear {

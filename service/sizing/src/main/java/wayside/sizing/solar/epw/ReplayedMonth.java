@@ -1,13 +1,13 @@
 package wayside.sizing.solar.epw;
 
 import java.util.List;
-import wayside.sizing.solar.ArrayModel;
-import wayside.sizing.solar.CellTemperature;
-import wayside.sizing.solar.IncidenceModifier;
-import wayside.sizing.solar.MonthAt;
-import wayside.sizing.solar.MonthLight;
-import wayside.sizing.solar.Plane;
-import wayside.sizing.solar.SolarCalendar;
+import wayside.sizing.solar.array.ArrayModel;
+import wayside.sizing.solar.array.CellTemperature;
+import wayside.sizing.solar.array.MonthLight;
+import wayside.sizing.solar.plane.IncidenceModifier;
+import wayside.sizing.solar.plane.Plane;
+import wayside.sizing.solar.plane.SolarCalendar;
+import wayside.sizing.solar.sky.MonthAt;
 import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;

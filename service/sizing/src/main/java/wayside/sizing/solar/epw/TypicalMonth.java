@@ -4,9 +4,9 @@ import java.util.OptionalDouble;
 import wayside.sizing.brief.Ambient;
 import wayside.sizing.brief.At;
 import wayside.sizing.brief.Sky;
-import wayside.sizing.solar.Extraterrestrial;
-import wayside.sizing.solar.SolarCalendar;
-import wayside.sizing.solar.SunGeometry;
+import wayside.sizing.solar.plane.Extraterrestrial;
+import wayside.sizing.solar.plane.SolarCalendar;
+import wayside.sizing.solar.plane.SunGeometry;
 import wayside.sizing.trace.Unit;
 
 /**

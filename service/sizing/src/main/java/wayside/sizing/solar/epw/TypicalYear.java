@@ -1,9 +1,9 @@
 package wayside.sizing.solar.epw;
 
 import wayside.sizing.brief.Place;
-import wayside.sizing.solar.Erbs;
-import wayside.sizing.solar.Extraterrestrial;
-import wayside.sizing.solar.SunGeometry;
+import wayside.sizing.solar.plane.Extraterrestrial;
+import wayside.sizing.solar.plane.SunGeometry;
+import wayside.sizing.solar.sky.Erbs;
 import wayside.sizing.trace.Unit;
 
 /**

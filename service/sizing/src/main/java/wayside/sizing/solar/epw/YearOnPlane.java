@@ -1,10 +1,10 @@
 package wayside.sizing.solar.epw;
 
-import wayside.sizing.solar.Extraterrestrial;
-import wayside.sizing.solar.IncidenceModifier;
-import wayside.sizing.solar.Plane;
-import wayside.sizing.solar.SunGeometry;
-import wayside.sizing.solar.Transposition;
+import wayside.sizing.solar.plane.Extraterrestrial;
+import wayside.sizing.solar.plane.IncidenceModifier;
+import wayside.sizing.solar.plane.Plane;
+import wayside.sizing.solar.plane.SunGeometry;
+import wayside.sizing.solar.plane.Transposition;
 
 /** The hours of a typical year on a panel's plane, ready to be replayed. */
 public final class YearOnPlane {

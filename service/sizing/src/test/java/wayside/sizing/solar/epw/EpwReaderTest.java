@@ -11,8 +11,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import wayside.sizing.solar.Hdkr;
-import wayside.sizing.solar.Plane;
+import wayside.sizing.solar.plane.Hdkr;
+import wayside.sizing.solar.plane.Plane;
 
 /** The open weather file format, on an invented year. Its own hours are replayed, its months are its means. */
 class EpwReaderTest {

@@ -3,9 +3,9 @@ package wayside.sizing.solar.epw;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import wayside.sizing.solar.Extraterrestrial;
-import wayside.sizing.solar.SolarCalendar;
-import wayside.sizing.solar.SunGeometry;
+import wayside.sizing.solar.plane.Extraterrestrial;
+import wayside.sizing.solar.plane.SolarCalendar;
+import wayside.sizing.solar.plane.SunGeometry;
 
 /** Writes an invented typical year: a steady sky of a given clearness and a cosine of temperature. */
 public final class SyntheticYear {
