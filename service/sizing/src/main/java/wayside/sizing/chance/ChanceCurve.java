@@ -69,7 +69,7 @@ final class ChanceCurve {
         return pairs;
     }
 
-    /** The arrays to try, by rising power, none first. */
+    /** The arrays to try, by rising power; none first where the trip is plugged in, so that a shop would fit none. */
     private List<ChancePair.ArrayTried> arrays(double plainArrayW) {
         OptionalDouble given = trip.site().brief().system().solarPowerW();
         if (given.isPresent()) {
@@ -80,12 +80,15 @@ final class ChanceCurve {
         }
         ArrayLadder ladder = ArrayLadder.of(trip.site());
         double base = Math.max(plainArrayW, LEAST_ARRAY_W);
-        Map<Double, ChancePair.ArrayTried> byPower = new TreeMap<>(Map.of(0.0, none()));
+        Map<Double, ChancePair.ArrayTried> byPower = new TreeMap<>();
+        if (trip.journey().highestDemandHookedUp().isPresent()) {
+            byPower.put(0.0, none());
+        }
         IntStream.rangeClosed(1, STEPS)
                 .mapToObj(step -> ladder.next(base * MOST_TIMES * step / STEPS).or(ladder::largest))
                 .flatMap(Optional::stream)
                 .forEach(option -> byPower.putIfAbsent(option.powerW(), ChancePair.ArrayTried.of(option)));
-        return List.copyOf(byPower.values());
+        return byPower.isEmpty() ? List.of(none()) : List.copyOf(byPower.values());
     }
 
     private static ChancePair.ArrayTried none() {

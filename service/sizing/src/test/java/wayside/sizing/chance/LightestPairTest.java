@@ -68,11 +68,13 @@ class LightestPairTest {
                 : points.get(ChancePick.best(points, Objective.MASS)).massKg();
     }
 
-    /** Each bank with each array that exists up to three times that of the worst month, none among them. */
+    /** Each bank with each array that exists up to three times that of the worst month, none among them where the trip is plugged in. */
     private static List<ChancePair> everything(ChanceTrip trip, Site site, double plainW) {
         ArrayLadder ladder = ArrayLadder.of(site);
         Map<Double, ChancePair.ArrayTried> arrays = new TreeMap<>();
-        arrays.put(0.0, new ChancePair.ArrayTried(0, Optional.empty()));
+        if (site.journey().highestDemandHookedUp().isPresent()) {
+            arrays.put(0.0, new ChancePair.ArrayTried(0, Optional.empty()));
+        }
         for (double watts = FINEST_W; watts <= 3 * Math.max(plainW, 200); watts += FINEST_W) {
             ladder.next(watts)
                     .ifPresent(option -> arrays.putIfAbsent(option.powerW(), ChancePair.ArrayTried.of(option)));
@@ -99,7 +101,7 @@ class LightestPairTest {
                         Load.dc("fridge", 45, 24).withDuty(0.2 + 0.4 * random.nextDouble()),
                         Load.dc("laptop", 60, 1 + 7 * random.nextDouble()),
                         Load.dc("light", 10, 5)),
-                Trip.of(random.nextBoolean() ? stay : stay.driving(2 * random.nextDouble())),
+                Trip.of(random.nextBoolean() ? stay.hookedUp(8) : stay.driving(2 * random.nextDouble())),
                 SystemWishes.open(At.ROOT.field("system")),
                 Target.chance(ACCEPTED),
                 Sampling.of(500, random.nextInt(1000)));
