@@ -63,6 +63,11 @@ export class Reader {
     return this.marked(rounded(value, unit, this.units));
   }
 
+  /** Of what is bought by its own number. */
+  exactFigure(value, unit) {
+    return this.marked(exact(value, unit, this.units));
+  }
+
   needFigure(value, unit) {
     return this.marked(atLeast(value, unit, this.units));
   }

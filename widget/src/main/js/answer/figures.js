@@ -4,7 +4,7 @@ import {why} from './why.js';
 /**
  * A ruled column of figures, each with its reason.
  *
- * @param lines [{label, pointer, value, unit, need, note, shown}]; a line with nothing to show is left out
+ * @param lines [{label, pointer, value, unit, need, exact, note, shown}]; a line with nothing to show is left out
  */
 export function figureList(lines, explain, reader) {
   const kept = lines.filter(({value, shown}) => shown || (value !== undefined && value !== null));
@@ -19,9 +19,12 @@ function figureLine(line, explain, reader) {
     reason ? h('dd', {class: 'reason'}, reason) : undefined);
 }
 
-function valueOf({value, unit, need, shown}, reader) {
+function valueOf({value, unit, need, exact, shown}, reader) {
   if (shown) {
     return shown;
+  }
+  if (exact) {
+    return reader.exactFigure(value, unit);
   }
   return need ? reader.needFigure(value, unit) : reader.figure(value, unit);
 }

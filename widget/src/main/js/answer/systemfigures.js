@@ -5,7 +5,7 @@ export function systemGroups(answer, reader) {
   return [
     {title: 'Battery', lines: batteryLines(answer.battery, reader)},
     {title: 'Sun', lines: solarLines(answer.solar, reader)},
-    {title: 'Engine and shore', lines: [...engineLines(answer.alternator), ...shoreLines(answer.shore)]},
+    {title: 'Engine and shore', lines: [...engineLines(answer), ...shoreLines(answer.shore)]},
     {title: 'Inverter', lines: inverterLines(answer.inverter)},
   ].filter(({lines}) => lines.length > 0);
 }
@@ -16,7 +16,7 @@ function batteryLines(battery, reader) {
   }
   const at = line('/battery', battery);
   return [
-    at('Rated', 'nominalCapacityAh', 'Ah', ...bank(battery, reader)),
+    {...at('Rated', 'nominalCapacityAh', 'Ah', ...bank(battery, reader)), exact: Boolean(battery.buyable)},
     at('Rated energy', 'nominalEnergyWh', 'Wh'),
     at('You can use', 'usableEnergyWh', 'Wh', `${reader.exactText(battery.usableShare, 'share')} of the rating`),
     at('You can use on the coldest nights', 'coldUsableEnergyWh', 'Wh'),
@@ -66,14 +66,15 @@ function catchUp({months, worstStay}) {
     shown: value ? undefined : 'never', note: value ? 'with everything running' : 'a day takes more than it brings'};
 }
 
-function engineLines(alternator) {
+function engineLines({alternator, battery}) {
   if (!alternator) {
     return [];
   }
   const at = line('/alternator', alternator);
   return [
     at('Charger off the engine', 'chargerCurrentA', 'A'),
-    at('It brings', 'energyPerDayWh', 'Wh', 'a day, by your hours of driving'),
+    at('It brings', 'energyPerDayWh', 'Wh', alternator.energyPerDayWh === 0 && battery.chargeLockedOutInCold
+      ? 'on a usual day, when frost keeps it out; milder days take charge' : 'a day, by your hours of driving'),
     at('Full from empty by driving', 'hoursToFull', 'h'),
   ];
 }
