@@ -19,6 +19,7 @@ public final class Expression implements Method {
     private final ExpressionNode root;
     private final List<String> symbols;
     private final List<Constant> constants;
+    private final int[] slotsOfConstants;
 
     private Expression(
             String text, Source source, ExpressionNode root, List<String> symbols, List<Constant> constants) {
@@ -27,6 +28,9 @@ public final class Expression implements Method {
         this.root = root;
         this.symbols = symbols;
         this.constants = List.copyOf(constants);
+        this.slotsOfConstants = constants.stream()
+                .mapToInt(constant -> symbols.indexOf(constant.symbol()))
+                .toArray();
     }
 
     /**
@@ -76,13 +80,13 @@ public final class Expression implements Method {
         int slots = symbols.size();
         double[] scalars = new double[slots];
         int[] counts = new int[slots];
-        for (Constant constant : constants) {
-            int slot = slot(constant.symbol());
-            scalars[slot] = constant.quantity().value();
-            counts[slot]++;
+        for (int i = 0; i < slotsOfConstants.length; i++) {
+            scalars[slotsOfConstants[i]] = constants.get(i).quantity().value();
+            counts[slotsOfConstants[i]]++;
         }
+        int slot = -1;
         for (Input input : inputs) {
-            int slot = slot(input.symbol());
+            slot = slotAfter(slot, input.symbol());
             scalars[slot] = input.value().value();
             counts[slot]++;
         }
@@ -108,19 +112,24 @@ public final class Expression implements Method {
         double[][] lists = new double[counts.length][];
         Arrays.setAll(lists, slot -> new double[counts[slot]]);
         int[] filled = new int[counts.length];
+        int slot = -1;
         for (Input input : inputs) {
-            int slot = slot(input.symbol());
+            slot = slotAfter(slot, input.symbol());
             lists[slot][filled[slot]++] = input.value().value();
         }
         return lists;
     }
 
-    private int slot(String symbol) {
-        int slot = symbols.indexOf(symbol);
-        if (slot < 0) {
-            throw new IllegalStateException("No symbol " + symbol + " in " + text);
+    /** Inputs mostly come in the order of the symbols, so it looks from the one before onward, and then from the first. */
+    private int slotAfter(int before, String symbol) {
+        int slot = before;
+        for (int i = 0; i < symbols.size(); i++) {
+            slot = slot + 1 < symbols.size() ? slot + 1 : 0;
+            if (symbols.get(slot).equals(symbol)) {
+                return slot;
+            }
         }
-        return slot;
+        throw new IllegalStateException("No symbol " + symbol + " in " + text);
     }
 
     public String text() {

@@ -12,9 +12,12 @@ final class ConductorSearch {
     private final Optional<Derived> letThroughA2s;
     private final List<Candidates.Candidate> candidates;
 
+    /** Of every candidate that is not laid in parallel. */
+    private final Laying single;
+
     /**
      * @param letThroughA2s heat of a short that the fuse lets through, where it is known [A2s]
-     * @param candidates in the order they are tried, not empty
+     * @param candidates in the order they are tried, not empty, a single conductor first
      */
     ConductorSearch(
             CircuitDuty duty,
@@ -25,6 +28,7 @@ final class ConductorSearch {
         this.fuseRatingA = fuseRatingA;
         this.letThroughA2s = letThroughA2s;
         this.candidates = candidates;
+        this.single = Laying.of(duty, fuseRatingA, candidates.get(0));
     }
 
     /** A conductor and what decided it. */
@@ -34,7 +38,7 @@ final class ConductorSearch {
     Optional<Found> findThinnest() {
         GovernedBy unmet = GovernedBy.MINIMUM_SIZE;
         for (Candidates.Candidate candidate : candidates) {
-            ConductorTrial trial = new ConductorTrial(duty, fuseRatingA, candidate);
+            ConductorTrial trial = trial(candidate);
             Optional<GovernedBy> failed = findUnmet(trial);
             if (failed.isEmpty()) {
                 return Optional.of(new Found(trial.conductor(), unmet));
@@ -44,11 +48,16 @@ final class ConductorSearch {
         return Optional.empty();
     }
 
+    private ConductorTrial trial(Candidates.Candidate candidate) {
+        Laying laying = candidate.isSingle() ? single : Laying.of(duty, fuseRatingA, candidate);
+        return new ConductorTrial(duty, candidate, laying);
+    }
+
     private Optional<GovernedBy> findUnmet(ConductorTrial trial) {
         if (!trial.carriesTheCurrent()) {
             return Optional.of(GovernedBy.AMPACITY);
         }
-        if (!trial.isProtected()) {
+        if (!trial.isProtected(fuseRatingA)) {
             return Optional.of(GovernedBy.FUSE);
         }
         if (!trial.isWithinDrop()) {
@@ -71,10 +80,6 @@ final class ConductorSearch {
     }
 
     private SizedConductor best(Comparator<ConductorTrial> order) {
-        return candidates.stream()
-                .map(candidate -> new ConductorTrial(duty, fuseRatingA, candidate))
-                .max(order)
-                .orElseThrow()
-                .conductor();
+        return candidates.stream().map(this::trial).max(order).orElseThrow().conductor();
     }
 }
