@@ -176,8 +176,7 @@ final class ChanceTrip {
         Scenario scenario = scenario(nominal.value(), solarW.value());
         return COLD_HOURS.value(
                 "hours in which the cold kept charge out",
-                Simulation.simulate(scenario.ledger(), weather, (int) runs.value())
-                        .coldHours(),
+                Simulation.coldHours(scenario.ledger(), weather, (int) runs.value()),
                 Unit.HOUR,
                 grounds("", nominal, Optional.of(solarW)));
     }

@@ -30,7 +30,7 @@ public final class Simulation {
         RunBuffers buffers = new RunBuffers(ledger, weather);
         Totals totals = new Totals();
         for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
-            buffers.simulate(run, false);
+            buffers.simulate(run);
             bands.record(run, buffers.storeWh, ledger.bank.energyWh);
             warmth.recordWarmth(run, buffers.cells.cellC);
             totals.add(run, buffers.tally, ledger.bank);
@@ -56,9 +56,30 @@ public final class Simulation {
         RunBuffers buffers = new RunBuffers(ledger, weather);
         int flat = 0;
         for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
-            flat += buffers.simulate(run, true) ? 1 : 0;
+            flat += buffers.goesFlat(run) ? 1 : 0;
         }
         return flat;
+    }
+
+    /** Hours of a usual run in which charge was on offer and the cold kept it out [h]; no track is kept. */
+    public static double coldHours(Ledger ledger, Weather weather, int runs) {
+        Wanted wanted = Wanted.here();
+        int all = IntStream.range(0, blocks(runs))
+                .parallel()
+                .map(block -> coldHoursOfBlock(ledger, weather, block, runs, wanted))
+                .sum();
+        return (double) all / runs;
+    }
+
+    private static int coldHoursOfBlock(Ledger ledger, Weather weather, int block, int runs, Wanted wanted) {
+        wanted.check();
+        RunBuffers buffers = new RunBuffers(ledger, weather);
+        int hours = 0;
+        for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
+            buffers.simulate(run);
+            hours += buffers.tally.coldHours;
+        }
+        return hours;
     }
 
     /**
@@ -80,7 +101,7 @@ public final class Simulation {
         int first = block * BLOCK;
         int[] hours = new int[Math.min(runs, first + BLOCK) - first];
         for (int i = 0; i < hours.length; i++) {
-            hours[i] = buffers.simulate(first + i, true) ? buffers.tally.firstFlatHour : weather.hours();
+            hours[i] = buffers.goesFlat(first + i) ? buffers.tally.firstFlatHour : weather.hours();
         }
         return hours;
     }

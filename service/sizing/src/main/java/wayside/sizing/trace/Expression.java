@@ -1,7 +1,6 @@
 package wayside.sizing.trace;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -77,40 +76,41 @@ public final class Expression implements Method {
     }
 
     private double evaluate(List<Input> inputs) {
-        int slots = symbols.size();
-        double[] scalars = new double[slots];
-        int[] counts = new int[slots];
+        int[] counts = new int[symbols.size()];
+        double[] scalars = new double[counts.length];
         for (int i = 0; i < slotsOfConstants.length; i++) {
             scalars[slotsOfConstants[i]] = constants.get(i).quantity().value();
             counts[slotsOfConstants[i]]++;
         }
         int slot = -1;
-        for (Input input : inputs) {
-            slot = slotAfter(slot, input.symbol());
-            scalars[slot] = input.value().value();
+        for (int i = 0; i < inputs.size(); i++) {
+            slot = slotAfter(slot, inputs.get(i).symbol());
+            scalars[slot] = inputs.get(i).value().value();
             counts[slot]++;
         }
-        double[][] lists = lists(inputs, counts);
+        double[][] lists = isPlain(counts) ? ExpressionNode.Frame.NO_LISTS : lists(inputs, counts);
         return root.value(new ExpressionNode.Frame(scalars, counts, lists));
     }
 
-    /** None when each symbol has one value, as most expressions do. */
-    private double[][] lists(List<Input> inputs, int[] counts) {
-        boolean plain = true;
-        for (int slot = 0; slot < counts.length; slot++) {
-            if (counts[slot] != 1) {
-                plain = false;
-                if (!root.runsAlong(slot)) {
-                    throw new IllegalStateException(
-                            "Symbol " + symbols.get(slot) + " of " + text + " has " + counts[slot] + " values");
-                }
+    /** Each symbol has one value, as in most expressions. */
+    private static boolean isPlain(int[] counts) {
+        for (int count : counts) {
+            if (count != 1) {
+                return false;
             }
         }
-        if (plain) {
-            return ExpressionNode.Frame.NO_LISTS;
-        }
+        return true;
+    }
+
+    private double[][] lists(List<Input> inputs, int[] counts) {
         double[][] lists = new double[counts.length][];
-        Arrays.setAll(lists, slot -> new double[counts[slot]]);
+        for (int slot = 0; slot < counts.length; slot++) {
+            if (counts[slot] != 1 && !root.runsAlong(slot)) {
+                throw new IllegalStateException(
+                        "Symbol " + symbols.get(slot) + " of " + text + " has " + counts[slot] + " values");
+            }
+            lists[slot] = new double[counts[slot]];
+        }
         int[] filled = new int[counts.length];
         int slot = -1;
         for (Input input : inputs) {
