@@ -45,6 +45,9 @@ public record Journey(
         BankPlace place,
         SkyUncertainty uncertainty,
         List<JourneyStay> stays) {
+    private static final Comparator<JourneyStay> BY_DEMAND =
+            Comparator.comparingDouble(stay -> stay.budget().dailyTotalWh().value());
+
     public Journey {
         stays = List.copyOf(stays);
     }
@@ -196,8 +199,7 @@ public record Journey(
     }
 
     private static Optional<JourneyStay> highestDemandOf(Stream<JourneyStay> some) {
-        return some.max(
-                Comparator.comparingDouble(stay -> stay.budget().dailyTotalWh().value()));
+        return some.max(BY_DEMAND);
     }
 
     /** The stay with the coldest bank. */

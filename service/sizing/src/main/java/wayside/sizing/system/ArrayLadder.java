@@ -9,6 +9,7 @@ import wayside.sizing.brief.ModuleSize;
 import wayside.sizing.sizes.NextSize;
 import wayside.sizing.solar.array.StringWindow;
 import wayside.sizing.storage.BatteryBank;
+import wayside.sizing.trace.Derived;
 
 /** The arrays that can be bought for a site: what its roof, its cold, its heat and its bus allow. */
 public final class ArrayLadder {
@@ -45,12 +46,13 @@ public final class ArrayLadder {
 
     private ArrayLadder(Site site) {
         bankV = BatteryBank.bankVoltage(site.chemistry(), site.busVoltageV()).value();
-        chargingV = ArrayStrings.chargingV(site).value();
+        Derived charging = ArrayStrings.chargingV(site);
+        chargingV = charging.value();
         controllers = Controllers.thatServe(site);
         RoofRoom roof = RoofRoom.of(site);
         ArrayStrings.Weather weather = ArrayStrings.Weather.of(site);
         for (ModuleSize module : site.sizes().modules()) {
-            StringWindow window = weather.window(ModulePart.figures(module), ArrayStrings.chargingV(site));
+            StringWindow window = weather.window(ModulePart.figures(module), charging);
             candidates.add(new Candidate(
                     module,
                     window.coldVoltage().volts().value(),

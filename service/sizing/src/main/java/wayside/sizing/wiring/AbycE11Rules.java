@@ -115,13 +115,13 @@ final class AbycE11Rules implements RuleSet {
     public Derating derating(ConductorLabels labels, Surroundings where) {
         Derived insulationC =
                 AMPACITY.classOf(labels.ofCircuit("insulation class of its ampacity"), where.insulationC());
-        return new Derating(insulationC, ambientFactor(labels, insulationC, where), bundlingFactor(where));
+        return new Derating(
+                AMPACITY.column(insulationC), ambientFactor(labels, insulationC, where), bundlingFactor(where));
     }
 
     @Override
     public Derived ampacityA(ConductorLabels labels, Gauge gauge, Derating derating) {
-        Derived printed = AMPACITY.find(gauge, derating.insulationClassC()).orElseThrow();
-        return derating.of(labels, printed);
+        return derating.ampacityA(labels, gauge).orElseThrow();
     }
 
     private static Derived bundlingFactor(Surroundings where) {

@@ -39,11 +39,18 @@ final class ConductorSearch {
         GovernedBy unmet = GovernedBy.MINIMUM_SIZE;
         for (Candidates.Candidate candidate : candidates) {
             ConductorTrial trial = trial(candidate);
-            Optional<GovernedBy> failed = findUnmet(trial);
-            if (failed.isEmpty()) {
-                return Optional.of(new Found(trial.conductor(), unmet));
+            if (!trial.carriesTheCurrent()) {
+                unmet = GovernedBy.AMPACITY;
+            } else if (!trial.isProtected(fuseRatingA)) {
+                unmet = GovernedBy.FUSE;
+            } else {
+                ConductorTrial.Loss loss = trial.loss();
+                Optional<GovernedBy> failed = findUnmet(trial, loss);
+                if (failed.isEmpty()) {
+                    return Optional.of(new Found(trial.conductor(loss), unmet));
+                }
+                unmet = failed.get();
             }
-            unmet = failed.get();
         }
         return Optional.empty();
     }
@@ -53,14 +60,8 @@ final class ConductorSearch {
         return new ConductorTrial(duty, candidate, laying);
     }
 
-    private Optional<GovernedBy> findUnmet(ConductorTrial trial) {
-        if (!trial.carriesTheCurrent()) {
-            return Optional.of(GovernedBy.AMPACITY);
-        }
-        if (!trial.isProtected(fuseRatingA)) {
-            return Optional.of(GovernedBy.FUSE);
-        }
-        if (!trial.isWithinDrop()) {
+    private Optional<GovernedBy> findUnmet(ConductorTrial trial, ConductorTrial.Loss loss) {
+        if (loss.dropPercent() > duty.voltageDropLimitPercent().value()) {
             return Optional.of(GovernedBy.VOLTAGE_DROP);
         }
         if (letThroughA2s.isPresent() && !trial.outlasts(letThroughA2s.get())) {
@@ -76,10 +77,11 @@ final class ConductorSearch {
 
     /** The one that loses least, for a shortfall in voltage. */
     SizedConductor stiffest() {
-        return best(Comparator.comparingDouble(trial -> -trial.dropPercent()));
+        return best(Comparator.comparingDouble(trial -> -trial.loss().dropPercent()));
     }
 
     private SizedConductor best(Comparator<ConductorTrial> order) {
-        return candidates.stream().map(this::trial).max(order).orElseThrow().conductor();
+        ConductorTrial best = candidates.stream().map(this::trial).max(order).orElseThrow();
+        return best.conductor(best.loss());
     }
 }

@@ -41,12 +41,17 @@ final class ConductorTrial {
         return fuseLimitA().value() >= fuseRatingA.value();
     }
 
-    boolean isWithinDrop() {
-        return dropPercent() <= duty.voltageDropLimitPercent().value();
+    /** What it loses at the circuit's current. */
+    Loss loss() {
+        Derived resistance = resistance();
+        return new Loss(resistance, VoltageDrop.of(duty, labels, resistance, parallelCount));
     }
 
-    double dropPercent() {
-        return drop(resistance()).dropPercent().value();
+    /** Resistance of one conductor [Ohm/km], and the drop. */
+    record Loss(Derived resistanceOhmPerKm, VoltageDrop drop) {
+        double dropPercent() {
+            return drop.dropPercent().value();
+        }
     }
 
     boolean outlasts(Derived letThroughA2s) {
@@ -63,9 +68,7 @@ final class ConductorTrial {
         return together("largest fuse", (of, gauge) -> duty.rules().fuseLimitA(of, gauge, ampacityOfOneA));
     }
 
-    SizedConductor conductor() {
-        Derived resistance = resistance();
-        VoltageDrop drop = drop(resistance);
+    SizedConductor conductor(Loss loss) {
         return new SizedConductor(
                 candidate.size(),
                 parallelCount,
@@ -74,10 +77,10 @@ final class ConductorTrial {
                 fuseLimitA(),
                 together("largest fuse permitted", (of, gauge) -> duty.rules()
                         .permittedFuseA(of, gauge, ampacityOfOneA)),
-                resistance,
+                loss.resistanceOhmPerKm(),
                 outlastedA2s(),
-                drop.dropV(),
-                drop.dropPercent());
+                loss.drop().dropV(),
+                loss.drop().dropPercent());
     }
 
     private Gauge gauge() {
@@ -95,10 +98,6 @@ final class ConductorTrial {
         return candidate.size() instanceof ConductorSize.Metric metric
                 ? metric.areaMm2()
                 : duty.rules().areaMm2(gauge());
-    }
-
-    private VoltageDrop drop(Derived resistance) {
-        return VoltageDrop.of(duty, labels, resistance, parallelCount);
     }
 
     private Derived resistance() {

@@ -98,16 +98,14 @@ final class NecRules implements RuleSet {
         Derived insulationC =
                 AMPACITY.classOf(labels.ofCircuit("insulation class of its ampacity"), where.insulationC());
         return new Derating(
-                insulationC,
+                AMPACITY.column(insulationC),
                 AmbientFactor.of(labels, insulationC, where.ambientC()),
                 BUNDLING.find(where.bundledCount().value()).orElseThrow());
     }
 
     @Override
     public Derived ampacityA(ConductorLabels labels, Gauge gauge, Derating derating) {
-        return AMPACITY.find(gauge, derating.insulationClassC())
-                .map(printed -> derating.of(labels, printed))
-                .orElseGet(() -> noFigure(gauge));
+        return derating.ampacityA(labels, gauge).orElseGet(() -> noFigure(gauge));
     }
 
     private static Derived noFigure(Gauge gauge) {
