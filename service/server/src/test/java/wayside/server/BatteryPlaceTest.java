@@ -104,6 +104,22 @@ class BatteryPlaceTest {
                 .isTrue();
     }
 
+    // An air of -35 C leaves a cabin that is 15 K warmer in the frost all the same.
+    @Test
+    void aBankThatIsInTheCabinIsNotSentThere() {
+        String place = "'place': {'where': 'cabin'},";
+        JsonPath cold = ask("recommendation", RECOMMENDS.replace("-12", "-35"), place, 200);
+        assertThat(cold.getString("shortfalls[0].code")).isEqualTo("too-cold-in-the-cabin");
+        assertThat(cold.getString("shortfalls[0].text"))
+                .startsWith("In the cabin too")
+                .contains("a heater of ");
+        double powerW = cold.getDouble("shortfalls[0].parameters.power.number");
+        String heated = "'place': {'where': 'cabin', 'heater': {'powerW': " + powerW + "}},";
+        assertThat(ask("recommendation", RECOMMENDS.replace("-12", "-35"), heated, 200)
+                        .getList("shortfalls.code"))
+                .doesNotContain("too-cold-in-the-cabin", "too-cold-to-charge");
+    }
+
     // The recommended system on the same trip, asked again: both simulate the same bank, one worn and one new, in one
     // cold.
     @Test
