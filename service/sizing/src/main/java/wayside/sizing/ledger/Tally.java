@@ -1,5 +1,6 @@
 package wayside.sizing.ledger;
 
+import java.util.List;
 import wayside.sizing.trace.Unit;
 
 /**
@@ -15,6 +16,7 @@ final class Tally {
     private static final double NOTABLE_ROOM = 0.01;
 
     private final LedgerBank bank;
+    final Shortage shortage;
     private double storedWh;
     private double leakWh;
 
@@ -43,7 +45,12 @@ final class Tally {
     int firstFlatHour;
 
     Tally(LedgerBank bank) {
+        this(bank, new Shortage(List.of()));
+    }
+
+    Tally(LedgerBank bank, Shortage shortage) {
         this.bank = bank;
+        this.shortage = shortage;
     }
 
     /**
@@ -238,7 +245,9 @@ final class Tally {
         double part = essential > 0 ? essential / (uses.essentialW[hour] + heaterW) : 0;
         shed(uses.essential, hour, part);
         unmetHeaterWh += part * heaterW;
-        shed(uses.other, hour, other > 0 ? other / uses.otherW[hour] : 0);
+        double otherPart = other > 0 ? other / uses.otherW[hour] : 0;
+        shed(uses.other, hour, otherPart);
+        shortage.goesShort(hour, essential > NOTHING_WH ? part : 0, other > NOTHING_WH ? otherPart : 0);
         if (essential > NOTHING_WH) {
             flatHours++;
             if (firstFlatHour < 0) {
