@@ -104,6 +104,19 @@ class BatteryPlaceTest {
                 .isTrue();
     }
 
+    // By hand: 60 W of a 12 V bank that is down to four cells of 3 V are 5 A; for hours a fuse of 1.25 x 5 = 6.25 A.
+    @Test
+    void aHeaterHasItsOwnCableAndFuse() {
+        JsonPath heated = ask("recommendation", RECOMMENDS, "'place': {'heater': {'powerW': 60}},", 200);
+        JsonPath cold = ask("recommendation", RECOMMENDS, "", 200);
+        String circuit = "circuits.find { it.name == 'battery heater' }.";
+        assertThat(heated.getDouble(circuit + "currentA")).isCloseTo(5, within(1e-9));
+        assertThat(heated.getDouble(circuit + "designCurrentA")).isCloseTo(6.25, within(1e-9));
+        assertThat(heated.getDouble(circuit + "fuse.ratingA")).isGreaterThanOrEqualTo(6.25);
+        assertThat(heated.getList("graph.cables.to")).contains("bank-heater");
+        assertThat(cold.getList("circuits.name")).doesNotContain("battery heater");
+    }
+
     // An air of -35 C leaves a cabin that is 15 K warmer in the frost all the same.
     @Test
     void aBankThatIsInTheCabinIsNotSentThere() {
