@@ -80,6 +80,28 @@ public final class Routes {
 
     private static final List<Operation<?, ?>> OPERATIONS = List.of(
             Operation.of(
+                            "recommendation",
+                            "A whole system for a list of loads and a trip",
+                            "Sizes battery, array, chargers, inverter, cables and fuses; a system that does not fit is answered"
+                                    + " with its shortfalls.",
+                            RecommendationRequest.class,
+                            RecommendationResponse.class,
+                            RecommendationReader::read,
+                            SystemSizer::size,
+                            RecommendationWriter::write)
+                    .pricedBy(Price::of, 600),
+            Operation.of(
+                            "endurance",
+                            "How often a system runs flat on a trip",
+                            "Lives the trip hour by hour in many possible weathers.",
+                            EnduranceRequest.class,
+                            EnduranceResponse.class,
+                            EnduranceReader::read,
+                            EnduranceSimulator::simulate,
+                            EnduranceWriter::write)
+                    .pricedBy(Price::of, 600)
+                    .withYear(EnduranceRequest.class, Price::of, Routes::enduranceOfYear),
+            Operation.of(
                             "energy-budget",
                             "What a usual day takes out of the battery",
                             "Adds up the loads, the standby draw and the inverter's losses of a day.",
@@ -110,17 +132,6 @@ public final class Routes {
                             SolarYieldWriter::write)
                     .withYear(SolarYieldOfYearRequest.class, request -> Price.LIGHT, Routes::solarYieldOfYear),
             Operation.of(
-                            "recommendation",
-                            "A whole system for a list of loads and a trip",
-                            "Sizes battery, array, chargers, inverter, cables and fuses; a system that does not fit is answered"
-                                    + " with its shortfalls.",
-                            RecommendationRequest.class,
-                            RecommendationResponse.class,
-                            RecommendationReader::read,
-                            SystemSizer::size,
-                            RecommendationWriter::write)
-                    .pricedBy(Price::of, 600),
-            Operation.of(
                     "recharge-time",
                     "How long a battery takes to fill",
                     "Charges with all sources at once against what the battery accepts: always longer than energy divided"
@@ -129,18 +140,7 @@ public final class Routes {
                     RechargeTimeResponse.class,
                     RechargeTimeReader::read,
                     RechargeSizer::size,
-                    RechargeTimeWriter::write),
-            Operation.of(
-                            "endurance",
-                            "How often a system runs flat on a trip",
-                            "Lives the trip hour by hour in many possible weathers.",
-                            EnduranceRequest.class,
-                            EnduranceResponse.class,
-                            EnduranceReader::read,
-                            EnduranceSimulator::simulate,
-                            EnduranceWriter::write)
-                    .pricedBy(Price::of, 600)
-                    .withYear(EnduranceRequest.class, Price::of, Routes::enduranceOfYear));
+                    RechargeTimeWriter::write));
 
     private Routes() {}
 
