@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Conductors and fuses. */
-@Schema(description = "The conductor and the fuse of each circuit.")
+@Schema(name = "CircuitsAnswer", description = "The conductor and the fuse of each circuit.")
 public record CircuitsResponse(
         @Schema(description = "In the order of the request.")
         List<CircuitView> circuits,

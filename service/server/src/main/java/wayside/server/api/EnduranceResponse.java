@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** How a system lasts on a trip. */
-@Schema(description = "How a system lasts on a trip.")
+@Schema(name = "EnduranceAnswer", description = "How a system lasts on a trip.")
 public record EnduranceResponse(
         @Schema(description = "The answer in a sentence or two.")
         MessageView advice,

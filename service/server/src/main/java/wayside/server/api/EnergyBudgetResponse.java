@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What a usual day takes out of the battery. */
-@Schema(description = "What a usual day takes out of the battery.")
+@Schema(name = "EnergyBudgetAnswer", description = "What a usual day takes out of the battery.")
 public record EnergyBudgetResponse(
         @Schema(description = "All loads at their plugs [Wh].")
         Double dailyLoadWh,

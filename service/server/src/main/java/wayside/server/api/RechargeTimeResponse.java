@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** How long a recharge takes, or why it never ends. */
-@Schema(name = "RechargeTime", description = "How long a recharge takes, or why it never ends.")
+@Schema(name = "RechargeTimeAnswer", description = "How long a recharge takes, or why it never ends.")
 public record RechargeTimeResponse(
         @Schema(description = "Whether it ends.") Boolean feasible,
         List<ShortfallView> shortfalls,

@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** A whole system, or the shortfalls of one that does not fit. */
-@Schema(name = "Recommendation", description = "A whole system, or the shortfalls of one that does not fit.")
+@Schema(name = "RecommendationAnswer", description = "A whole system, or the shortfalls of one that does not fit.")
 public record RecommendationResponse(
         @Schema(description = "Whether nothing is short.") Boolean feasible,
         List<ShortfallView> shortfalls,

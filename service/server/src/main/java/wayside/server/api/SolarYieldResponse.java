@@ -5,7 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What an array brings, month by month. */
-@Schema(description = "What an array brings, month by month.")
+@Schema(name = "SolarYieldAnswer", description = "What an array brings, month by month.")
 public record SolarYieldResponse(
         @Schema(description = "Rated power of the array [W].")
         Double solarPowerW,
