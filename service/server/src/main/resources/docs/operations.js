@@ -16,6 +16,7 @@ export function section(operation) {
     ...(form ? [h('h3', {}, 'Or a form'), fields(form.schema), h('p', {}, h('a', {href: '#year'}, 'How to send a typical year'))] : []),
     h('h3', {}, 'You get'),
     fields(named(answer)),
+    ...tables(operation),
     ...(body ? examples(operation, 'response', 'The answer to that example') : []),
     h('p', {}, 'Other answers: ', others(operation), '.'));
 }
@@ -24,6 +25,11 @@ export function section(operation) {
 export function withYear() {
   const taking = operations.filter(({requestBody}) => requestBody?.content[FORM]);
   return taking.flatMap(({operationId}, index) => [index > 0 ? ' and ' : '', h('a', {href: `#${operationId}`}, operationId)]);
+}
+
+function tables(operation) {
+  const text = operation.responses['200'].content['text/csv'];
+  return text ? [h('p', {}, 'With ', h('code', {}, 'Accept: text/csv'), ` - ${text.schema.description}`)] : [];
 }
 
 function parameters(operation) {

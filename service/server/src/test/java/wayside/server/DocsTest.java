@@ -16,6 +16,7 @@ class DocsTest {
     @ValueSource(
             strings = {
                 "index.html",
+                "changes.html",
                 "docs.css",
                 "docs.js",
                 "dom.js",

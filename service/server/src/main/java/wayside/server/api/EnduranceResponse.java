@@ -62,6 +62,7 @@ public record EnduranceResponse(
 
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
+        EngineView engine,
 
         @Schema(description = "The way to every figure, or to those that were asked for; left out when none was.")
         @Nullable

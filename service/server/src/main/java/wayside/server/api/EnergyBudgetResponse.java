@@ -37,6 +37,7 @@ public record EnergyBudgetResponse(
 
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
+        EngineView engine,
 
         @Schema(description = "The way to every figure, or to those that were asked for; left out when none was.")
         @Nullable

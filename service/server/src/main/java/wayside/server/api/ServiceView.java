@@ -6,8 +6,7 @@ import java.util.List;
 /** What answers here. */
 @Schema(description = "What answers here, and what it can be asked.")
 public record ServiceView(
-        @Schema(description = "Which engine runs: the same engine gives the same figures.")
-        String version,
+        EngineView engine,
 
         @Schema(description = "Where its contract is, for people and for validators.", example = "/openapi.json")
         String contract,

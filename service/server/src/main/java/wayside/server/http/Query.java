@@ -19,9 +19,18 @@ final class Query {
 
     /** @throws ProblemException for any query parameter, with what came */
     static void refuse(Context context) {
+        refuse(context, "this address takes none.");
+    }
+
+    /**
+     * Refuses any query parameter.
+     *
+     * @param why the rest of the sentence
+     */
+    static void refuse(Context context, String why) {
         String query = context.queryString();
         if (query != null && !query.isEmpty()) {
-            throw unknown(query, "this address takes none.");
+            throw unknown(query, why);
         }
     }
 

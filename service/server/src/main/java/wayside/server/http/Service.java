@@ -15,7 +15,6 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.jetty.server.Request;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import wayside.server.api.ServiceView;
 import wayside.server.contract.Endpoint;
 import wayside.server.intake.FairQueue;
 import wayside.server.intake.Front;
@@ -149,9 +148,7 @@ public final class Service implements AutoCloseable {
     private static void tell(Context context) {
         Query.refuse(context);
         Accepts.require(context.header("Accept"), Json.TYPE);
-        context.header("Cache-Control", "no-cache")
-                .contentType(Json.TYPE)
-                .result(Json.bytes(Json.writer(ServiceView.class), About.SERVICE));
+        About.PAGE.send(context, "no-cache");
     }
 
     private static void redirect(Context context, String location) {

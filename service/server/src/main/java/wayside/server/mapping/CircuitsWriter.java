@@ -14,7 +14,7 @@ public final class CircuitsWriter {
     public static CircuitsResponse write(Answer<List<SizedCircuit>> answer, Figures figures) {
         List<CircuitView> circuits = write(answer.result(), figures.in("circuits"));
         Tail tail = Tail.of(answer, figures);
-        return new CircuitsResponse(circuits, tail.assumptions(), tail.cautions(), tail.derivation());
+        return new CircuitsResponse(circuits, tail.assumptions(), tail.cautions(), tail.engine(), tail.derivation());
     }
 
     /**

@@ -71,6 +71,7 @@ public final class EnduranceWriter {
                 helps,
                 tail.assumptions(),
                 tail.cautions(),
+                tail.engine(),
                 tail.derivation());
     }
 

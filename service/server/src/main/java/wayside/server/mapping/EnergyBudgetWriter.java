@@ -40,6 +40,7 @@ public final class EnergyBudgetWriter {
                 view.inverter(),
                 tail.assumptions(),
                 tail.cautions(),
+                tail.engine(),
                 tail.derivation());
     }
 

@@ -37,6 +37,7 @@ public final class RechargeTimeWriter {
                 curve,
                 tail.assumptions(),
                 tail.cautions(),
+                tail.engine(),
                 tail.derivation());
     }
 

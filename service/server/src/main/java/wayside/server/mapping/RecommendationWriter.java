@@ -73,6 +73,7 @@ public final class RecommendationWriter {
                 found.map(ByChanceWriter::advice).orElse(null),
                 tail.assumptions(),
                 tail.cautions(),
+                tail.engine(),
                 tail.derivation());
     }
 

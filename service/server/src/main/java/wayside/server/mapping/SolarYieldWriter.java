@@ -28,7 +28,8 @@ public final class SolarYieldWriter {
         StringsView strings =
                 result.strings().isPresent() ? strings(result.strings().get(), figures.in("strings")) : null;
         Tail tail = Tail.of(answer, figures);
-        return new SolarYieldResponse(power, months, strings, tail.assumptions(), tail.cautions(), tail.derivation());
+        return new SolarYieldResponse(
+                power, months, strings, tail.assumptions(), tail.cautions(), tail.engine(), tail.derivation());
     }
 
     private static YieldMonthView month(YieldMonth month, Figures figures) {

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import wayside.server.api.AssumptionView;
 import wayside.server.api.CautionView;
 import wayside.server.api.DerivationView;
+import wayside.server.api.EngineView;
 import wayside.server.api.MessageView;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Assumption;
@@ -15,13 +16,14 @@ import wayside.sizing.trace.Quantity;
 import wayside.sizing.trace.Unit;
 
 /**
- * What stands at the end of every answer that holds a figure: the reasons.
+ * What stands at the end of every answer that holds a figure: the reasons, and what made it.
  *
  * @param derivation null when the client asks for none
  */
 public record Tail(
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
+        EngineView engine,
         @Nullable DerivationView derivation) {
 
     /** The tail of an answer whose figures have all been placed. */
@@ -31,6 +33,7 @@ public record Tail(
                         .map(Tail::assumption)
                         .toList(),
                 answer.cautions().stream().map(Tail::caution).toList(),
+                Engine.VIEW,
                 figures.derivation());
     }
 
