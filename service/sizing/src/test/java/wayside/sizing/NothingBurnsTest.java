@@ -229,7 +229,13 @@ class NothingBurnsTest {
                     Optional.empty(),
                     CircuitLengths.open(at.field("circuitLengthsM")));
             return plain.bearing(
-                    new BankRates(at, stated.outA(), OptionalDouble.empty(), stated.intoA(), stated.shortA()),
+                    new BankRates(
+                            at,
+                            stated.outA(),
+                            OptionalDouble.empty(),
+                            stated.intoA(),
+                            stated.shortA(),
+                            OptionalDouble.empty()),
                     new Mains(at.field("mains"), stated.mainsV(), stated.hookupA(), Optional.empty()));
         }
 

@@ -98,4 +98,12 @@ public record BuiltSystemInput(
         @Nullable
         Double shortCircuitA,
 
+        @Schema(
+                description = "What age has left of the rated energy of the bank; 1, a new one, when left open.",
+                example = "0.8")
+        @DecimalMin("0.3")
+        @DecimalMax("1")
+        @Nullable
+        Double healthShare,
+
         @Valid @Nullable MainsInput mains) {}

@@ -4,7 +4,9 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
 
 /** A pair of battery and array that is just sure enough. */
-@Schema(name = "CurvePoint", description = "A pair of battery and array that is just sure enough.")
+@Schema(
+        name = "CurvePoint",
+        description = "A pair of battery and array that is just sure enough beside the charger that was chosen.")
 public record CurvePointView(
         @Schema(description = "Rated energy of the battery [Wh].")
         Double nominalEnergyWh,
@@ -12,9 +14,14 @@ public record CurvePointView(
         @Schema(description = "Rated power of the array [W].")
         Double solarPowerW,
 
-        @Schema(description = "Of both [kg].") Double massKg,
+        @Schema(description = "Rated output of the charger on the engine [A]; absent without one.") @Nullable
+        Double alternatorChargerA,
 
-        @Schema(description = "Of the battery [L].") Double volumeL,
+        @Schema(description = "Of batteries, modules, controllers and chargers [kg].")
+        Double massKg,
 
-        @Schema(description = "Of both in your own money; absent without your prices.") @Nullable
+        @Schema(description = "Of batteries, controllers and chargers [L].")
+        Double volumeL,
+
+        @Schema(description = "Of battery and array in your own money; absent without your prices.") @Nullable
         Double price) {}

@@ -29,6 +29,17 @@ public record EnduranceResponse(
         @Schema(description = "Energy of other loads that is shed, mean [Wh].")
         Double shedWh,
 
+        @Schema(
+                description =
+                        "The chance of running flat once the battery is old: at the share of its rated energy that its chemistry ends"
+                                + " its life with.")
+        Double chanceWhenOld,
+
+        @Schema(description = "What each load gets.") List<ServedLoadView> served,
+
+        @Schema(description = "Whether the average day brings in what it takes.")
+        BalanceView balance,
+
         StateOfChargeView stateOfCharge,
         BankTemperatureView bankTemperature,
         EnergySourcesView sources,

@@ -54,6 +54,19 @@ public record RecommendationResponse(
         @Schema(description = "When a chance is accepted.") @Nullable
         SizedChanceView chanceOfRunningFlat,
 
+        @Schema(description = "When a chance is accepted: what each load gets.") @Nullable
+        List<ServedLoadView> served,
+
+        @Schema(description = "When a chance is accepted: whether the average day brings in what it takes.") @Nullable
+        BalanceView balance,
+
+        @Schema(
+                description =
+                        "When a chance is accepted and a load is vital: how long the vital loads alone would go on at the lowest"
+                                + " that the battery was on any trip that was tried [h].")
+        @Nullable
+        Double vitalReserveHours,
+
         @Schema(description = "When a chance is accepted: pairs that are just sure enough, by rising array.") @Nullable
         List<CurvePointView> curve,
 

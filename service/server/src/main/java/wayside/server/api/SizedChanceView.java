@@ -14,6 +14,9 @@ public record SizedChanceView(
         Double low,
         Double high,
 
+        @Schema(description = "The same chance while the battery is new.")
+        Double whenNew,
+
         @Schema(
                 description =
                         "Hours of a usual trip in which charge is on offer and the battery is too cold for it [h];"

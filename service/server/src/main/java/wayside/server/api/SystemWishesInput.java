@@ -117,4 +117,13 @@ public record SystemWishesInput(
         @Nullable
         Double shortCircuitA,
 
+        @Schema(
+                description =
+                        "What age leaves of the rated energy of the bank that a chance is reckoned with; by its chemistry, at the end of its life, when left open.",
+                example = "0.8")
+        @DecimalMin("0.3")
+        @DecimalMax("1")
+        @Nullable
+        Double healthShare,
+
         @Valid @Nullable MainsInput mains) {}

@@ -4,17 +4,17 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.AtMostOneOf;
 import wayside.server.api.rule.OnlyWith;
 
 /** How sure the customer wants to be. */
 @Schema(
         name = "Target",
         description =
-                "How sure the customer wants to be: days on a full battery, or a chance, not both. An objective goes"
-                        + " with a chance, prices go with the objective price.")
-@AtMostOneOf({"autonomyDays", "chanceOfRunningFlat"})
-@OnlyWith(value = "objective", beside = "chanceOfRunningFlat")
+                "How sure the customer wants to be: days on a full battery, a chance, or both, which then both hold. An"
+                        + " objective goes with a chance, prices go with the objective price.")
+@OnlyWith(
+        value = {"objective", "comfortServedShare", "mustBalance"},
+        beside = "chanceOfRunningFlat")
 @OnlyWith(
         value = {"bankPricePerWh", "arrayPricePerW"},
         beside = "objective",
@@ -41,6 +41,20 @@ public record TargetInput(
                                 + " left open. By price only with your own prices.")
         @Nullable
         ObjectiveCode objective,
+
+        @Schema(
+                description =
+                        "Of the energy that comfort loads want, how much they must get on the mean of such trips; 0.9 where"
+                                + " comfort loads are listed.",
+                example = "0.9")
+        @DecimalMin("0")
+        @DecimalMax("1")
+        @Nullable
+        Double comfortServedShare,
+
+        @Schema(description = "Whether the average day must bring in what it takes; it need not when left open.")
+        @Nullable
+        Boolean mustBalance,
 
         @Schema(description = "Your price of a watt-hour of battery, in any money.", example = "0.3")
         @DecimalMin("0")

@@ -10,6 +10,7 @@ import wayside.server.api.Coded;
 import wayside.server.api.ObjectiveCode;
 import wayside.server.api.RuleSetCode;
 import wayside.server.api.SourceCode;
+import wayside.server.api.TierCode;
 import wayside.server.words.English;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.laws.Law;
@@ -41,6 +42,7 @@ final class CodeLists {
             list("law-verdict", Law.Verdict.values(), Law.Verdict::code),
             list("source", SourceCode.values(), Coded::code),
             list("objective", ObjectiveCode.values(), Coded::code),
+            list("tier", TierCode.values(), Coded::code),
             list("rules", RuleSetCode.values(), Coded::code),
             Map.entry("step-kind", List.of("given", "default", "convention", "looked-up", "computed")),
             Map.entry("cold-voltage-method", List.of("coefficient", "nec-690-7-a")),

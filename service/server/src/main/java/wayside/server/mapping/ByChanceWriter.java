@@ -1,8 +1,11 @@
 package wayside.server.mapping;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import wayside.server.api.BalanceView;
 import wayside.server.api.CurvePointView;
 import wayside.server.api.MessageView;
+import wayside.server.api.ServedLoadView;
 import wayside.server.api.SizedChanceView;
 import wayside.server.api.WhatHelpsView;
 import wayside.sizing.chance.ByChance;
@@ -11,6 +14,9 @@ import wayside.sizing.chance.CurvePoint;
 /** What a recommendation says of its chance. */
 record ByChanceWriter(
         SizedChanceView chance,
+        List<ServedLoadView> served,
+        BalanceView balance,
+        @Nullable Double vitalReserveHours,
         List<CurvePointView> curve,
         String objective,
         List<WhatHelpsView> whatHelps,
@@ -18,14 +24,21 @@ record ByChanceWriter(
     static ByChanceWriter of(ByChance found, Figures figures) {
         Figures here = figures.in("chanceOfRunningFlat");
         SizedChanceView chance = new SizedChanceView(
-                here.at("value", found.chance().value()),
-                here.at("low", found.chance().low()),
-                here.at("high", found.chance().high()),
-                here.at("coldLockoutHours", found.coldHours()),
+                here.at("value", found.borne().chance().value()),
+                here.at("low", found.borne().chance().low()),
+                here.at("high", found.borne().chance().high()),
+                here.at("whenNew", found.borne().whenNew()),
+                here.at("coldLockoutHours", found.borne().coldHours()),
                 (int) here.at("runs", found.runs()),
                 (int) found.seed());
         return new ByChanceWriter(
                 chance,
+                ServedWriter.loads(found.borne().served(), figures.in("served")),
+                ServedWriter.balance(found.borne().balance(), figures.in("balance")),
+                found.borne()
+                        .vitalReserveHours()
+                        .map(hours -> figures.at("vitalReserveHours", hours))
+                        .orElse(null),
                 found.curve().stream().map(ByChanceWriter::point).toList(),
                 found.objective().code(),
                 EnduranceWriter.helps(found.whatHelps(), figures),
@@ -36,6 +49,7 @@ record ByChanceWriter(
         return new CurvePointView(
                 point.nominalEnergyWh(),
                 point.solarPowerW(),
+                point.engineChargerA().orElse(null),
                 point.massKg(),
                 point.volumeL(),
                 point.price() > 0 ? point.price() : null);

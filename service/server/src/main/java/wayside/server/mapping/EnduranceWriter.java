@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.api.BalanceView;
 import wayside.server.api.BankTemperatureView;
 import wayside.server.api.ChanceView;
 import wayside.server.api.CyclesView;
@@ -13,6 +14,7 @@ import wayside.server.api.EnergyUsesView;
 import wayside.server.api.InverseView;
 import wayside.server.api.LawView;
 import wayside.server.api.MessageView;
+import wayside.server.api.ServedLoadView;
 import wayside.server.api.StateOfChargeView;
 import wayside.server.api.WhatHelpsView;
 import wayside.server.api.WorstRunView;
@@ -34,6 +36,9 @@ public final class EnduranceWriter {
         double unmetWh = figures.at("expectedUnmetWh", result.shortfall().unmetWh());
         double unmetHours = figures.at("expectedUnmetHours", result.shortfall().unmetHours());
         double shed = figures.at("shedWh", result.shortfall().shedWh());
+        double whenOld = figures.at("chanceWhenOld", result.whenOld());
+        List<ServedLoadView> served = ServedWriter.loads(result.served(), figures.in("served"));
+        BalanceView balance = ServedWriter.balance(result.balance(), figures.in("balance"));
         StateOfChargeView states = states(result, figures);
         EnergySourcesView sources = sources(result.sources(), figures);
         EnergyUsesView uses = uses(result.uses(), figures);
@@ -56,6 +61,9 @@ public final class EnduranceWriter {
                 unmetWh,
                 unmetHours,
                 shed,
+                whenOld,
+                served,
+                balance,
                 states,
                 warmth(result.bands()),
                 sources,

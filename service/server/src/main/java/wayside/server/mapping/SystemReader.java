@@ -65,7 +65,8 @@ public final class SystemReader {
                         Given.number(wishes.maximumDischargeA()),
                         Given.number(wishes.peakDischargeA()),
                         Given.number(wishes.maximumChargeA()),
-                        Given.number(wishes.shortCircuitA())),
+                        Given.number(wishes.shortCircuitA()),
+                        Given.number(wishes.healthShare())),
                 mains(at.field("mains"), wishes.mains()));
     }
 
@@ -147,7 +148,8 @@ public final class SystemReader {
                         Given.number(system.maximumDischargeA()),
                         Given.number(system.peakDischargeA()),
                         Given.number(system.maximumChargeA()),
-                        Given.number(system.shortCircuitA())),
+                        Given.number(system.shortCircuitA()),
+                        Given.number(system.healthShare())),
                 mains(at.field("mains"), system.mains()));
     }
 
@@ -185,6 +187,8 @@ public final class SystemReader {
                 Given.number(target.autonomyDays()),
                 Given.number(target.chanceOfRunningFlat()),
                 Given.map(target.objective(), code -> Objective.valueOf(code.name())),
+                Given.number(target.comfortServedShare()),
+                Optional.ofNullable(target.mustBalance()),
                 Given.number(target.bankPricePerWh()),
                 Given.number(target.arrayPricePerW()));
     }

@@ -7,4 +7,9 @@ package wayside.sizing.brief;
  * @param widthMm [mm], above 0
  * @param heightMm [mm], above 0
  */
-public record Box(double lengthMm, double widthMm, double heightMm) {}
+public record Box(double lengthMm, double widthMm, double heightMm) {
+    /** Around it [L]. */
+    public double volumeL() {
+        return lengthMm * widthMm * heightMm / 1e6;
+    }
+}

@@ -10,6 +10,8 @@ import java.util.OptionalDouble;
  * @param autonomyDays days that a full bank carries the loads with no charging at all
  * @param chanceOfRunningFlat accepted chance that an essential load goes short on the trip [share]
  * @param objective what to choose by among systems that are sure enough
+ * @param comfortServedShare of what comfort loads want, how much they must get on the mean of such trips [share]
+ * @param mustBalance whether the average day must bring in what it takes
  * @param bankPricePerWh the customer's own price of a watt-hour of bank, in any currency
  * @param arrayPricePerW the customer's own price of a watt of array, in the same currency
  */
@@ -18,6 +20,8 @@ public record Target(
         OptionalDouble autonomyDays,
         OptionalDouble chanceOfRunningFlat,
         Optional<Objective> objective,
+        OptionalDouble comfortServedShare,
+        Optional<Boolean> mustBalance,
         OptionalDouble bankPricePerWh,
         OptionalDouble arrayPricePerW)
         implements Placed {
@@ -26,7 +30,7 @@ public record Target(
     /** Nothing is said; it would stand there. */
     public static Target open(At at) {
         OptionalDouble open = OptionalDouble.empty();
-        return new Target(at, open, open, Optional.empty(), open, open);
+        return new Target(at, open, open, Optional.empty(), open, Optional.empty(), open, open);
     }
 
     /** A target that leaves the choice among systems open. */
@@ -35,6 +39,8 @@ public record Target(
                 At.ROOT,
                 autonomyDays,
                 chanceOfRunningFlat,
+                Optional.empty(),
+                OptionalDouble.empty(),
                 Optional.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
@@ -48,6 +54,13 @@ public record Target(
     /** The same, chosen by something. */
     public Target by(Objective newObjective) {
         return new Target(
-                at, autonomyDays, chanceOfRunningFlat, Optional.of(newObjective), bankPricePerWh, arrayPricePerW);
+                at,
+                autonomyDays,
+                chanceOfRunningFlat,
+                Optional.of(newObjective),
+                comfortServedShare,
+                mustBalance,
+                bankPricePerWh,
+                arrayPricePerW);
     }
 }

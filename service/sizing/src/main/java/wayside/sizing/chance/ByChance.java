@@ -3,7 +3,6 @@ package wayside.sizing.chance;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.brief.Objective;
-import wayside.sizing.endurance.Endurance;
 import wayside.sizing.endurance.WhatHelps;
 import wayside.sizing.system.SizePair;
 import wayside.sizing.trace.Derived;
@@ -12,9 +11,8 @@ import wayside.sizing.trace.Message;
 /**
  * What sizing by chance found.
  *
- * @param accepted chance that was asked for
- * @param chance of the system that is recommended, confirmed in all runs of the trip
- * @param coldHours of a usual trip in which charge is on offer and the cold keeps it out [h]
+ * @param demands what was asked for
+ * @param borne what all runs of the trip say of the system that is recommended
  * @param runs how often the trip was simulated
  * @param seed of the weather
  * @param curve pairs that run flat just rarely enough, by rising array
@@ -25,9 +23,8 @@ import wayside.sizing.trace.Message;
  * @param advice the answer
  */
 public record ByChance(
-        Derived accepted,
-        Endurance.Chance chance,
-        Derived coldHours,
+        ChanceDemands demands,
+        Borne borne,
         Derived runs,
         long seed,
         List<CurvePoint> curve,

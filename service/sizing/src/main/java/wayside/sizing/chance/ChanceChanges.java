@@ -28,17 +28,15 @@ final class ChanceChanges {
 
     private final ChanceTrip trip;
     private final Chargers chargers;
-    private final double bankWh;
-    private final double solarW;
+    private final ChancePair pair;
     private final Derived base;
     private final List<WhatHelps> changes = new ArrayList<>();
 
-    private ChanceChanges(ChanceTrip trip, double bankWh, double solarW, Derived base) {
+    private ChanceChanges(ChanceTrip trip, ChancePair pair, Derived base) {
         this.trip = trip;
-        this.bankWh = bankWh;
-        this.solarW = solarW;
+        this.pair = pair;
         this.base = base;
-        chargers = trip.chargers(bankWh);
+        chargers = trip.chargers(pair);
     }
 
     /**
@@ -46,8 +44,8 @@ final class ChanceChanges {
      *
      * @param base chance of the system that was found
      */
-    static List<WhatHelps> ranked(ChanceTrip trip, double bankWh, double solarW, Derived base) {
-        ChanceChanges all = new ChanceChanges(trip, bankWh, solarW, base);
+    static List<WhatHelps> ranked(ChanceTrip trip, ChancePair pair, Derived base) {
+        ChanceChanges all = new ChanceChanges(trip, pair, base);
         all.collect();
         return all.changes.stream()
                 .sorted(Comparator.comparingDouble(c -> c.chanceOfRunningFlat().value()))
@@ -56,6 +54,8 @@ final class ChanceChanges {
 
     private void collect() {
         Journey asked = trip.journey();
+        double bankWh = pair.bankWh();
+        double solarW = pair.arrayW();
         Journey lighter = asked.taking(asked.energyThroughTheInverter().drawing(1 - LESS_LOAD));
         add(
                 Message.of(ChangeCode.MORE_PANEL, Parameter.number("power", MORE_PANEL_W, Unit.WATT)),

@@ -1,67 +1,98 @@
 package wayside.sizing.chance;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
-import java.util.stream.IntStream;
-import wayside.sizing.system.ArrayLadder;
+import java.util.function.ToDoubleFunction;
+import wayside.sizing.chance.ChancePair.ArrayTried;
+import wayside.sizing.chance.ChancePair.BankTried;
 import wayside.sizing.system.BankChoice;
-import wayside.sizing.system.BatteryPack;
 
 /**
- * The pairs of bank and array that can be bought and run flat just rarely enough: for each array the smallest bank. As all
- * pairs meet the same weather, a larger array never needs a larger bank, and the search only goes down.
+ * The pairs of bank and array that can be bought and run flat just rarely enough, beside a charger on the engine: for each array
+ * the smallest bank. As all pairs meet the same weather, a larger array or charger never needs a larger bank.
  */
 final class ChanceCurve {
-    /** Arrays are tried up to so many times that of the worst month, in so many steps, each as the next that exists. */
-    private static final int MOST_TIMES = 3;
-
-    private static final int STEPS = 36;
-
-    private static final double LEAST_ARRAY_W = 200;
     private static final double CLOSE_ENOUGH_WH = 10;
 
     private final ChanceTrip trip;
-    private final double accepted;
-    private final List<BatteryPack> banks;
+    private final ChanceDemands demands;
+    private final List<BankTried> banks;
+    private final List<ArrayTried> arrays;
 
-    ChanceCurve(ChanceTrip trip, double accepted) {
+    ChanceCurve(ChanceTrip trip, ChanceDemands demands) {
         this.trip = trip;
-        this.accepted = accepted;
-        banks = BankRungs.of(trip.site());
+        this.demands = demands;
+        banks = BankRungs.of(trip);
+        arrays = ArraysTried.of(trip);
     }
 
-    /** By rising array; what the brief gives stays as given. */
-    List<ChancePair> pairs(double plainArrayW) {
-        OptionalDouble given = trip.site().brief().system().nominalEnergyWh();
-        List<ChancePair.ArrayTried> arrays = arrays(plainArrayW);
-        return given.isPresent() ? withBank(given.getAsDouble(), arrays) : withRungs(arrays);
+    /** By rising array, with the charger with which the best of them costs least; what the brief gives stays as given. */
+    List<ChancePair> pairs(ToDoubleFunction<ChancePair> cost) {
+        List<OptionalDouble> engines = trip.enginesA();
+        OptionalDouble strongest = engines.get(engines.size() - 1);
+        int[] smallest = smallestBanks(strongest);
+        int[] least = smallest.clone();
+        OptionalDouble best = strongest;
+        double bestCost = cheapest(smallest, strongest, cost);
+        for (int i = engines.size() - 2; i >= 0; i--) {
+            double with = cheapestBelow(bestCost, least, engines.get(i), cost);
+            if (with < bestCost) {
+                bestCost = with;
+                best = engines.get(i);
+            }
+        }
+        return pairs(best.equals(strongest) ? smallest : smallestBanks(best), best);
     }
 
-    /** The first array that is enough for a bank. */
-    private List<ChancePair> withBank(double bankWh, List<ChancePair.ArrayTried> arrays) {
-        return arrays.stream()
-                .filter(array -> sure(bankWh, array.powerW()))
-                .limit(1)
-                .map(array -> ChancePair.given(bankWh, array))
-                .toList();
-    }
-
-    private List<ChancePair> withRungs(List<ChancePair.ArrayTried> arrays) {
-        List<ChancePair> pairs = new ArrayList<>();
+    /** For each array the place of the smallest bank that is sure enough in the row of banks, whose length where none is. */
+    private int[] smallestBanks(OptionalDouble engineA) {
+        int[] rungs = new int[arrays.size()];
+        Arrays.fill(rungs, banks.size());
         int rung = banks.size();
-        for (ChancePair.ArrayTried array : arrays) {
-            while (rung > 0 && sure(banks.get(rung - 1).energyWh(), array.powerW())) {
+        for (int i = 0; i < rungs.length; i++) {
+            while (rung > 0 && isSure(pair(rung - 1, i, engineA))) {
                 rung--;
             }
-            if (rung < banks.size()) {
-                pairs.add(ChancePair.of(banks.get(rung), array));
+            rungs[i] = rung;
+        }
+        return rungs;
+    }
+
+    private double cheapest(int[] rungs, OptionalDouble engineA, ToDoubleFunction<ChancePair> cost) {
+        return pairs(rungs, engineA).stream().mapToDouble(cost).min().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * The least cost with a weaker charger; only what would cost less is tried.
+     *
+     * @param least by array the smallest bank that a stronger charger needs; is raised to what this one was seen to need
+     */
+    private double cheapestBelow(double limit, int[] least, OptionalDouble engineA, ToDoubleFunction<ChancePair> cost) {
+        double best = limit;
+        for (int i = 0; i < least.length; i++) {
+            while (least[i] < banks.size() && cost.applyAsDouble(pair(least[i], i, engineA)) < best) {
+                ChancePair pair = pair(least[i], i, engineA);
+                if (isSure(pair)) {
+                    best = cost.applyAsDouble(pair);
+                } else {
+                    least[i]++;
+                }
             }
-            if (rung == 0) {
+        }
+        return best;
+    }
+
+    private List<ChancePair> pairs(int[] rungs, OptionalDouble engineA) {
+        List<ChancePair> pairs = new ArrayList<>();
+        for (int i = 0; i < rungs.length; i++) {
+            if (rungs[i] < banks.size()) {
+                pairs.add(pair(rungs[i], i, engineA));
+            }
+            if (rungs[i] == 0) {
                 // Beside the smallest bank more array serves nobody.
                 break;
             }
@@ -69,69 +100,46 @@ final class ChanceCurve {
         return pairs;
     }
 
-    /** The arrays to try, by rising power; none first where the trip is plugged in, so that a shop would fit none. */
-    private List<ChancePair.ArrayTried> arrays(double plainArrayW) {
-        OptionalDouble given = trip.site().brief().system().solarPowerW();
-        if (given.isPresent()) {
-            return List.of(new ChancePair.ArrayTried(given.getAsDouble(), Optional.empty()));
-        }
-        if (trip.isDark()) {
-            return List.of(none());
-        }
-        ArrayLadder ladder = ArrayLadder.of(trip.site());
-        double base = Math.max(plainArrayW, LEAST_ARRAY_W);
-        Map<Double, ChancePair.ArrayTried> byPower = new TreeMap<>();
-        if (trip.journey().highestDemandHookedUp().isPresent()) {
-            byPower.put(0.0, none());
-        }
-        IntStream.rangeClosed(1, STEPS)
-                .mapToObj(step -> ladder.next(base * MOST_TIMES * step / STEPS).or(ladder::largest))
-                .flatMap(Optional::stream)
-                .forEach(option -> byPower.putIfAbsent(option.powerW(), ChancePair.ArrayTried.of(option)));
-        return byPower.isEmpty() ? List.of(none()) : List.copyOf(byPower.values());
-    }
-
-    private static ChancePair.ArrayTried none() {
-        return new ChancePair.ArrayTried(0, Optional.empty());
+    private ChancePair pair(int rung, int array, OptionalDouble engineA) {
+        return ChancePair.of(banks.get(rung), arrays.get(array), engineA);
     }
 
     /** What comes closest where nothing is sure enough: the most of everything that is not given. */
-    ChancePair most(double plainArrayW, double plainBankWh) {
-        List<ChancePair.ArrayTried> arrays = arrays(plainArrayW);
-        ChancePair.ArrayTried array = arrays.get(arrays.size() - 1);
-        OptionalDouble given = trip.site().brief().system().nominalEnergyWh();
-        return given.isPresent() || banks.isEmpty()
-                ? ChancePair.given(given.orElse(plainBankWh), array)
-                : ChancePair.of(banks.get(banks.size() - 1), array);
+    ChancePair most(double plainBankWh) {
+        List<OptionalDouble> engines = trip.enginesA();
+        BankTried largest = banks.isEmpty() ? BankTried.given(plainBankWh) : banks.get(banks.size() - 1);
+        return ChancePair.of(largest, arrays.get(arrays.size() - 1), engines.get(engines.size() - 1));
     }
 
-    /** The next larger bank; empty where the ladder ends. */
-    Optional<BatteryPack> above(BatteryPack pack) {
+    /** The same beside the next larger bank; empty where the ladder ends. */
+    Optional<ChancePair> grown(ChancePair pair) {
         return banks.stream()
-                .filter(other -> other.energyWh() > pack.energyWh())
-                .min(Comparator.comparingDouble(BatteryPack::energyWh));
+                .filter(other -> other.energyWh() > pair.bankWh())
+                .min(Comparator.comparingDouble(BankTried::energyWh))
+                .map(pair::with);
     }
 
-    /** The smallest bank, of any size, that is sure enough beside an array, when one is [Wh]. */
-    double exactWh(double arrayW, double enoughWh) {
-        double high = enoughWh;
+    /** The smallest bank, of any size, that is sure enough beside array and charger of a pair that is [Wh]. */
+    double exactWh(ChancePair enough) {
+        double high = enough.bankWh();
         double low = banks.stream()
-                .mapToDouble(BatteryPack::energyWh)
-                .filter(wh -> wh < enoughWh)
+                .mapToDouble(BankTried::energyWh)
+                .filter(wh -> wh < enough.bankWh())
                 .max()
                 .orElse(0);
         while (high - low > CLOSE_ENOUGH_WH) {
             double middle = (low + high) / 2;
-            if (trip.share(trip.scenario(middle, arrayW)) <= accepted) {
+            if (trip.isBorne(trip.scenario(enough.with(BankTried.given(middle))), demands)) {
                 high = middle;
             } else {
                 low = middle;
             }
         }
-        return Math.max(high, Math.min(enoughWh, BankChoice.leastWh(trip.site()).value()));
+        return Math.max(
+                high, Math.min(enough.bankWh(), BankChoice.leastWh(trip.site()).value()));
     }
 
-    private boolean sure(double bankWh, double arrayW) {
-        return trip.searchedShare(trip.scenario(bankWh, arrayW)) <= accepted;
+    private boolean isSure(ChancePair pair) {
+        return trip.isSure(trip.scenario(pair), demands);
     }
 }

@@ -1,29 +1,33 @@
 package wayside.sizing.chance;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import wayside.sizing.brief.BankRates;
-import wayside.sizing.endurance.Endurance;
+import wayside.sizing.brief.Objective;
+import wayside.sizing.chance.ChancePair.ArrayTried;
+import wayside.sizing.chance.ChancePair.BankTried;
+import wayside.sizing.endurance.EnergyBalance;
+import wayside.sizing.endurance.Served;
+import wayside.sizing.endurance.VitalReserve;
 import wayside.sizing.journey.Journey;
-import wayside.sizing.journey.JourneyStay;
 import wayside.sizing.ledger.BankBounds;
-import wayside.sizing.ledger.ConfidenceInterval;
 import wayside.sizing.ledger.LaterRuns;
 import wayside.sizing.ledger.LedgerDay;
+import wayside.sizing.ledger.Outcome;
 import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Scenario;
 import wayside.sizing.ledger.Simulation;
 import wayside.sizing.ledger.Weather;
 import wayside.sizing.storage.ChemistryData;
+import wayside.sizing.system.BankChoice;
 import wayside.sizing.system.Chargers;
 import wayside.sizing.system.Site;
 import wayside.sizing.system.SizePair;
+import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
-import wayside.sizing.trace.Input;
-import wayside.sizing.trace.NamedOperation;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
@@ -35,24 +39,12 @@ final class ChanceTrip {
     private static final int RUNS = 2000;
     private static final int SEARCH_RUNS = 1000;
     private static final int FEWEST_SEARCHED = 100;
+    private static final double ROUNDING = 1e-9;
     /** Simulated hours of one trial in the search, and of the confirmation: they bound the time of an answer. */
     private static final int SEARCHED_HOURS = 400_000;
 
     private static final int MOST_HOURS = 4_000_000;
-    private static final Source METHOD = Source.paper(
-            "Egido & Lorenzo, The sizing of stand-alone PV systems, Solar Energy Materials and Solar Cells 26 (1992)",
-            "iso-reliability curve by simulation; days by Bendt and others 1981");
-
     private static final Expression CONFIRMED = Expression.definition("N = min(n, n_max)");
-    private static final NamedOperation CHANCE = NamedOperation.of(
-            NamedOperation.Kind.SIMULATION,
-            "share of the N runs in which an essential load goes short in some hour, the bank aged to a share a",
-            METHOD);
-
-    private static final NamedOperation COLD_HOURS = NamedOperation.of(
-            NamedOperation.Kind.SIMULATION,
-            "mean of the N runs of the hours in which charge is on offer and the bank is too cold for it",
-            METHOD);
 
     private final Site site;
     private final Journey journey;
@@ -61,6 +53,9 @@ final class ChanceTrip {
     private final int searchedRuns;
     private final Derived runs;
     private final Derived age;
+    private final List<OptionalDouble> enginesA;
+    private final double leastBankWh;
+    private final double leastArrayW;
 
     ChanceTrip(Site site) {
         this.site = site;
@@ -75,7 +70,34 @@ final class ChanceTrip {
         // in.
         searched = RecordedWeather.of(new LaterRuns(drawn, all), Math.min(all, Math.min(SEARCH_RUNS, affordable)));
         searchedRuns = searched.runs();
-        age = site.chemistry().endOfLifeShare();
+        age = age(site);
+        enginesA = enginesA(site);
+        Optional<SizedSystem> byDays = site.brief().target().autonomyDays().isPresent()
+                ? Optional.of(SizedSystem.of(site, SizePair.OPEN))
+                : Optional.empty();
+        leastBankWh = byDays.map(days -> days.battery().neededWh().value()).orElse(0.0);
+        leastArrayW =
+                byDays.map(days -> days.arrayNeed().worst().arrayW().value()).orElse(0.0);
+    }
+
+    /** Where bank and panel are chosen by what they cost, the charger has no price, and stays the usual one. */
+    private static List<OptionalDouble> enginesA(Site site) {
+        List<OptionalDouble> outputs = ChancePick.objective(site.brief().target()) == Objective.PRICE
+                ? List.of()
+                : Chargers.engineOutputsA(site).stream().map(OptionalDouble::of).toList();
+        return outputs.isEmpty() ? List.of(OptionalDouble.empty()) : outputs;
+    }
+
+    /** A bank counts as worn out unless the brief says how much is left of it. */
+    private static Derived age(Site site) {
+        BankRates rates = site.brief().system().bankRates();
+        return rates.healthShare().isPresent()
+                ? Derived.given(
+                        "bank: what age has left of it",
+                        rates.healthShare().getAsDouble(),
+                        Unit.SHARE,
+                        rates.at("healthShare"))
+                : site.chemistry().endOfLifeShare();
     }
 
     private static Derived runs(Site site, int hours) {
@@ -109,15 +131,42 @@ final class ChanceTrip {
         return runs;
     }
 
+    /** What age has left of the bank [share]. */
+    Derived age() {
+        return age;
+    }
+
     /** Whether no stay has any sun. */
     boolean isDark() {
         return journey.stays().stream()
                 .allMatch(stay -> stay.month().yieldWhPerW().value() == 0);
     }
 
-    /** A pair with the chargers that go with such a bank. */
-    Scenario scenario(double nominalWh, double solarW) {
-        return scenario(journey, chargers(nominalWh), nominalWh, solarW);
+    /** Whether engine or hookup charge the bank on the way. */
+    boolean isChargedWithoutSun() {
+        BankTried least = BankTried.given(BankChoice.leastWh(site).value());
+        Chargers weakest = chargers(ChancePair.of(least, ArrayTried.NONE, enginesA.get(0)));
+        return weakest.alternator().isPresent() || weakest.shore().isPresent();
+    }
+
+    /** Outputs of a charger on the engine that are to be tried, by rising output [A]; one open entry where none is. */
+    List<OptionalDouble> enginesA() {
+        return enginesA;
+    }
+
+    /** Of the bank, where days of autonomy are asked for too [Wh]; else 0. */
+    double leastBankWh() {
+        return leastBankWh;
+    }
+
+    /** Of the array, likewise [W]. */
+    double leastArrayW() {
+        return leastArrayW;
+    }
+
+    /** A pair on the trip. */
+    Scenario scenario(ChancePair pair) {
+        return scenario(journey, chargers(pair), pair.bankWh(), pair.arrayW());
     }
 
     /** A pair with other chargers, or on a changed trip. */
@@ -139,65 +188,68 @@ final class ChanceTrip {
                 rates.maximumChargeA(), chargers.need().chargingVoltageV().value(), rates.maximumDischargeA(), lowestV);
     }
 
-    /** Those that go with a bank of a size [Wh]. */
-    Chargers chargers(double nominalWh) {
-        return Chargers.of(
-                site,
-                Derived.convention(
-                        "rated energy tried", nominalWh, Unit.WATT_HOUR, "One of those tried", Source.definition()));
+    /** Those that go with a pair. */
+    Chargers chargers(ChancePair pair) {
+        Optional<Derived> engineA = pair.engineA().isPresent()
+                ? Optional.of(tried("output tried", pair.engineA().getAsDouble(), Unit.AMPERE))
+                : Optional.empty();
+        return Chargers.of(site, tried("rated energy tried", pair.bankWh(), Unit.WATT_HOUR), "", engineA);
     }
 
-    /** Share of the searched runs that run flat. */
-    double searchedShare(Scenario scenario) {
-        return (double) Simulation.flatRuns(scenario.ledger(), searched, searchedRuns) / searchedRuns;
+    private static Derived tried(String label, double value, Unit unit) {
+        return Derived.convention(label, value, unit, "One of those tried", Source.definition());
+    }
+
+    /** Whether a pair meets what is asked in the searched runs. */
+    boolean isSure(Scenario scenario, ChanceDemands demands) {
+        return meets(scenario, demands, searched, searchedRuns);
+    }
+
+    /** Whether it does in all runs of the trip, which are others. */
+    boolean isBorne(Scenario scenario, ChanceDemands demands) {
+        return meets(scenario, demands, weather, (int) runs.value());
+    }
+
+    private boolean meets(Scenario scenario, ChanceDemands demands, Weather met, int inRuns) {
+        int most = (int) Math.floor(demands.mostFlat() * inRuns + ROUNDING);
+        if (!Simulation.flatAtMost(scenario.ledger(), met, inRuns, most)) {
+            return false;
+        }
+        if (!demands.asksMore()) {
+            return true;
+        }
+        Outcome outcome = Simulation.untracked(scenario.ledger(), met, inRuns, journey.loadHours());
+        boolean comfortable = demands.comfortShare()
+                .map(wanted -> Served.comfortShare(journey, outcome) >= wanted.value())
+                .orElse(true);
+        return comfortable && !(demands.mustBalance() && EnergyBalance.isNegative(journey, outcome));
     }
 
     /** Share of all runs that run flat. */
     double share(Scenario scenario) {
-        return (double) flat(scenario) / (int) runs.value();
+        return (double) Simulation.flatRuns(scenario.ledger(), weather, (int) runs.value()) / (int) runs.value();
     }
 
-    private int flat(Scenario scenario) {
-        return Simulation.flatRuns(scenario.ledger(), weather, (int) runs.value());
-    }
-
-    /** The chance in all runs, traced. */
-    Endurance.Chance chance(Scenario scenario, String whose, Derived nominalWh, Optional<Derived> solarW) {
-        Derived chance = CHANCE.value(
-                whose + "chance of running flat", share(scenario), Unit.SHARE, grounds(whose, nominalWh, solarW));
-        ConfidenceInterval interval = ConfidenceInterval.of(chance, runs);
-        return new Endurance.Chance(chance, interval.low(), interval.high());
-    }
-
-    /** Hours of a usual trip in which charge is on offer and the cold keeps it out of the bank of a pair [h]. */
-    Derived coldHours(SizePair pair) {
-        Derived nominal = pair.nominalEnergyWh().orElseThrow();
-        Derived solarW = pair.solarPowerW().orElseThrow();
-        Scenario scenario = scenario(nominal.value(), solarW.value());
-        return COLD_HOURS.value(
-                "hours in which the cold kept charge out",
-                Simulation.simulate(scenario.ledger(), weather, (int) runs.value())
-                        .coldHours(),
-                Unit.HOUR,
-                grounds("", nominal, Optional.of(solarW)));
-    }
-
-    private Input[] grounds(String whose, Derived nominalWh, Optional<Derived> solarW) {
-        List<Input> inputs = new ArrayList<>(List.of(nominalWh.as("E"), age.as("a"), runs.as("N")));
-        inputs.addAll(journey.warmth());
-        Chargers chargers = Chargers.of(site, nominalWh, whose);
-        chargers.alternator()
-                .ifPresent(alternator -> inputs.add(alternator.chargerPowerW().as("P_alternator")));
-        chargers.shore().ifPresent(shore -> inputs.add(shore.chargerPowerW().as("P_shore")));
-        solarW.ifPresent(power -> inputs.add(power.as("P")));
-        for (JourneyStay stay : journey.stays()) {
-            inputs.add(stay.budget().dailyTotalWh().as("E_d"));
-            inputs.add(stay.month().yieldWhPerW().as("y"));
-            inputs.add(stay.month().sky().clearnessSpread().as("s"));
-            inputs.add(journey.uncertainty().ofMeans().get(stay.index()).as("u"));
-            inputs.addAll(stay.air());
-        }
-        inputs.add(journey.uncertainty().ofSpread().as("v"));
-        return inputs.toArray(Input[]::new);
+    /** What all runs say of a pair, the bank aged. */
+    Borne borne(ChancePair tried, SizePair pair) {
+        Outcome outcome =
+                Simulation.untracked(scenario(tried).ledger(), weather, (int) runs.value(), journey.loadHours());
+        ChanceSteps steps = new ChanceSteps(this, "", pair);
+        Derived nominalWh = pair.nominalEnergyWh().orElseThrow();
+        return new Borne(
+                steps.chance(outcome.chance()),
+                steps.step(
+                        "chance of running flat when the bank is new",
+                        share(scenario(tried).aged(1)),
+                        Unit.SHARE,
+                        "share of the N runs in which an essential load goes short in some hour, the bank as it was bought"),
+                steps.step(
+                        "hours in which the cold kept charge out",
+                        outcome.coldHours(),
+                        Unit.HOUR,
+                        "mean of the N runs of the hours in which charge is on offer and the bank is too cold for it"),
+                Served.of(journey, outcome, steps),
+                EnergyBalance.of(journey, outcome, site.chemistry(), nominalWh, age, steps),
+                VitalReserve.find(journey, outcome, site.chemistry(), nominalWh, age, steps));
     }
 }

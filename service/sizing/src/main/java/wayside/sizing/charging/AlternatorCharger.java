@@ -60,8 +60,10 @@ public record AlternatorCharger(
      * @param need of the bank
      * @param hoursPerDay driving [h], above 0
      * @param wishes the charger and the alternator, as far as they are known
+     * @param foundA the output to look for [A]; that which puts back a day while driving if empty
      */
-    public static Optional<AlternatorCharger> find(ChargerNeed need, Derived hoursPerDay, SystemWishes wishes) {
+    public static Optional<AlternatorCharger> find(
+            ChargerNeed need, Derived hoursPerDay, SystemWishes wishes, Optional<Derived> foundA) {
         Derived limit = limit(need, wishes.vehicle());
         if (wishes.alternatorChargerA().isPresent()) {
             Derived given = Derived.given(
@@ -75,7 +77,8 @@ public record AlternatorCharger(
         if (all.stream().noneMatch(one -> one.total() <= limit.value())) {
             return Optional.empty();
         }
-        ChargerRating rating = chosen(need, hoursPerDay, limit, all);
+        Derived needed = foundA.orElseGet(() -> refilling(need, hoursPerDay));
+        ChargerRating rating = chosen(need, needed, limit, all);
         return Optional.of(of(need, wishes, rating.currentA(), limit, Optional.of(rating)));
     }
 
@@ -173,14 +176,28 @@ public record AlternatorCharger(
                 .unlessGiven(vehicle.voltageV());
     }
 
-    private static ChargerRating chosen(
-            ChargerNeed need, Derived hoursPerDay, Derived limit, List<Pieces<AlternatorChargerSize>> all) {
-        Derived needed = NEEDED.value(
+    /** What those put out that the alternator allows, by rising output [A]. */
+    public static List<Double> outputsA(ChargerNeed need, SystemWishes wishes) {
+        double limit = limit(need, wishes.vehicle()).value();
+        return thatServe(need, wishes).stream()
+                .map(Pieces::total)
+                .filter(total -> NextSize.reaches(limit, total))
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    private static Derived refilling(ChargerNeed need, Derived hoursPerDay) {
+        return NEEDED.value(
                 need.whose() + "alternator charger: output that refills the bank in the day's driving",
                 Unit.AMPERE,
                 need.refillWh().as("E_in"),
                 hoursPerDay.as("h"),
                 need.chargingVoltageV().as("V_c"));
+    }
+
+    private static ChargerRating chosen(
+            ChargerNeed need, Derived needed, Derived limit, List<Pieces<AlternatorChargerSize>> all) {
         Derived most = MOST.value(
                 need.whose() + "alternator charger: most that alternator and bank allow",
                 Unit.AMPERE,

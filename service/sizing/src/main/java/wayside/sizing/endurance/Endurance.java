@@ -14,12 +14,15 @@ import wayside.sizing.trace.Message;
  * How a system lasts on a trip. Energies are means over all runs, for the whole trip.
  *
  * @param chance that it runs flat, with its 95 % confidence interval
+ * @param whenOld the same in these runs with a bank at the end of its life
  * @param runs how often the trip was simulated
  * @param seed of the weather
  * @param sources where the energy comes from
  * @param uses where it goes
  * @param shortfall what is missed
  * @param cycles what the bank goes through
+ * @param served what each load gets
+ * @param balance of the average day
  * @param bands state of charge by hour
  * @param floorShare state of charge below which a warm bank gives no more
  * @param worst the run that ended worst
@@ -36,12 +39,15 @@ import wayside.sizing.trace.Message;
  */
 public record Endurance(
         Chance chance,
+        Derived whenOld,
         Derived runs,
         long seed,
         Sources sources,
         Uses uses,
         Shortage shortfall,
         Cycles cycles,
+        Served served,
+        EnergyBalance balance,
         Bands bands,
         Derived floorShare,
         WorstRun worst,
@@ -72,24 +78,32 @@ public record Endurance(
                 question, compared, figures.comparedChance(compared, chance.value()), outcome.coldHours());
         EnduranceInverse inverse = new EnduranceInverse(question, compared, steps);
         Optional<Derived> nights = inverse.nights();
+        Served served = Served.of(question.journey(), outcome, steps);
+        EnergyBalance balance = figures.balance();
         return new Endurance(
                 chance,
+                figures.whenOld(chance.value()),
                 question.runs(),
                 question.brief().sampling().weatherSeed(),
                 figures.sources(),
                 figures.uses(),
                 figures.shortage(),
                 figures.cycles(),
+                served,
+                balance,
                 new Bands(outcome),
                 figures.floorShare(),
                 outcome.worst(),
                 EnduranceMessages.worst(outcome),
-                EnduranceMessages.advice(
-                        AdviceCode.RUNS_FLAT,
-                        question.charger().nominalEnergyWh(),
-                        question.solarW(),
-                        outcome.chance(),
-                        changes),
+                EnduranceMessages.withWhatIsServed(
+                        EnduranceMessages.advice(
+                                AdviceCode.RUNS_FLAT,
+                                question.charger().nominalEnergyWh(),
+                                question.solarW(),
+                                outcome.chance(),
+                                changes),
+                        served,
+                        balance),
                 inverse.accepted(),
                 inverse.loadFactor(),
                 nights,

@@ -30,6 +30,20 @@ record EnduranceFigures(EnduranceQuestion question, Outcome outcome, LedgerSteps
         return new Endurance.Chance(chance, interval.low(), interval.high());
     }
 
+    /** Of the same runs, the bank at the end of its life. */
+    Derived whenOld(Derived chance) {
+        double oldShare = question.data().endOfLifeShare().value();
+        if (question.age().value() <= oldShare) {
+            return chance;
+        }
+        return steps.step(
+                "chance of running flat when the bank is old",
+                (double) question.flatRuns(oldShare) / outcome.runs(),
+                Unit.SHARE,
+                "share of the N runs in which an essential load goes short, the bank aged to "
+                        + question.data().endOfLifeShare().value() + " of its rated energy");
+    }
+
     /**
      * The chance that changes are compared with: of the same runs as theirs.
      *
@@ -105,6 +119,16 @@ record EnduranceFigures(EnduranceQuestion question, Outcome outcome, LedgerSteps
                 mean("deepest discharge of a usual run", outcome.usualDeepestShare(), Unit.SHARE),
                 mean("hours in which the cold kept charge out", outcome.coldHours(), Unit.HOUR),
                 energy("energy that the cold kept out", outcome.coldRefusedWh(), "what the bank would have taken"));
+    }
+
+    EnergyBalance balance() {
+        return EnergyBalance.of(
+                question.journey(),
+                outcome,
+                question.data(),
+                question.charger().nominalEnergyWh(),
+                question.age(),
+                steps);
     }
 
     Derived floorShare() {

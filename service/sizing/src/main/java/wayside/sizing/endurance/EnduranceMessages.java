@@ -30,6 +30,19 @@ public final class EnduranceMessages {
                 .orElse(advice);
     }
 
+    /** With the load that stops most often, and the nights after which a bank that is drawn down day after day is empty. */
+    public static Message withWhatIsServed(Message advice, Served served, EnergyBalance balance) {
+        Message told = served.worst()
+                .map(load -> advice.with(Parameter.text("load", load.load().name()))
+                        .with(Parameter.number(
+                                "fullNights", Math.round(load.fullNights().value()), Unit.COUNT))
+                        .with(Parameter.number("nights", served.nights(), Unit.COUNT)))
+                .orElse(advice);
+        return balance.emptyAfterNights()
+                .map(nights -> told.with(Parameter.number("drainedNights", Math.floor(nights.value()), Unit.DAY)))
+                .orElse(told);
+    }
+
     static Message worst(Outcome outcome) {
         Message worst = outcome.worst().firstFlatHour() < 0 ? lasted(outcome) : ranFlat(outcome);
         double usualWh = outcome.solarWh();

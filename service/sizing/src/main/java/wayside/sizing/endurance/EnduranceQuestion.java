@@ -1,6 +1,7 @@
 package wayside.sizing.endurance;
 
 import java.util.OptionalInt;
+import wayside.sizing.brief.BankRates;
 import wayside.sizing.brief.BuiltSystem;
 import wayside.sizing.brief.EnduranceBrief;
 import wayside.sizing.charging.ChargerNeed;
@@ -93,7 +94,26 @@ public record EnduranceQuestion(
     /** The trip, simulated. */
     public Outcome outcome(RecordedWeather compared) {
         int all = (int) runs.value();
-        return Simulation.simulate(scenario().ledger(), compared.runs() == all ? compared : weather, all);
+        return Simulation.simulate(
+                scenario().ledger(), compared.runs() == all ? compared : weather, all, journey.loadHours());
+    }
+
+    /** How many runs go flat when age has left so much of the bank [share]. */
+    int flatRuns(double ageShare) {
+        return Simulation.flatRuns(scenario().aged(ageShare).ledger(), weather, (int) runs.value());
+    }
+
+    /** What age has left of the bank [share]. */
+    Derived age() {
+        BankRates rates = brief.system().bankRates();
+        return Derived.byDefault(
+                        "bank: what age has left of it",
+                        1,
+                        Unit.SHARE,
+                        rates.at("healthShare"),
+                        "As it was bought; batteries lose a fifth by the end of their life",
+                        Source.commonPractice())
+                .unlessGiven(rates.healthShare());
     }
 
     Scenario scenario() {
@@ -109,7 +129,7 @@ public record EnduranceQuestion(
                 changed.heater(),
                 data,
                 charger.nominalEnergyWh().value(),
-                1,
+                age().value(),
                 solarW.value(),
                 start.value(),
                 BankBounds.of(

@@ -11,7 +11,7 @@ import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /** The figures of the hourly ledger, each explained as one step from what went into it. */
-final class LedgerSteps {
+final class LedgerSteps implements SimulatedFigures {
     private static final Source METHOD = Source.paper(
             "Egido & Lorenzo, The sizing of stand-alone PV systems, Solar Energy Materials and Solar Cells 26 (1992)",
             "loss of load by simulation; days by Bendt and others 1981, hours as in the solar yield");
@@ -26,6 +26,7 @@ final class LedgerSteps {
     LedgerSteps(EnduranceQuestion question) {
         List<Input> inputs = new ArrayList<>(List.of(
                 question.charger().nominalEnergyWh().as("E"),
+                question.age().as("a"),
                 question.data().usableShare().as("f_use"),
                 question.charger().acceptedW().as("P_max"),
                 question.solarW().as("P"),
@@ -51,8 +52,8 @@ final class LedgerSteps {
         grounds = inputs.toArray(Input[]::new);
     }
 
-    /** A figure straight out of the ledger. */
-    Derived step(String label, double value, Unit unit, String text) {
+    @Override
+    public Derived step(String label, double value, Unit unit, String text) {
         return NamedOperation.of(NamedOperation.Kind.SIMULATION, text, METHOD).value(label, value, unit, grounds);
     }
 

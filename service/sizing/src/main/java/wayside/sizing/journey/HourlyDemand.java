@@ -1,5 +1,6 @@
 package wayside.sizing.journey;
 
+import java.util.List;
 import java.util.function.Predicate;
 import wayside.sizing.brief.Load;
 import wayside.sizing.budget.EnergyBudget;
@@ -7,6 +8,7 @@ import wayside.sizing.demand.HourlyShares;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.ledger.DayUses;
 import wayside.sizing.ledger.HourlyUses;
+import wayside.sizing.ledger.LoadHours;
 import wayside.sizing.trace.Unit;
 
 /** A day's budget by the hour, what must not stop apart from what may. It adds up to the budget's own day. */
@@ -30,13 +32,10 @@ final class HourlyDemand {
         double converter = converterShare(budget);
         for (LoadDemand demand : budget.demand().loads()) {
             if (mine.test(demand.load())) {
-                double[] shares = HourlyShares.of(demand.load());
+                double[] watts = wantedW(budget, demand);
                 for (int hour = 0; hour < loads.length; hour++) {
-                    double watts = shares[hour]
-                            * budget.left(demand, hour)
-                            * demand.dailyEnergyWh().value();
-                    loads[hour] += watts;
-                    inverter[hour] += watts * (demand.load().isAc() ? conversion : converter);
+                    loads[hour] += watts[hour];
+                    inverter[hour] += watts[hour] * (demand.load().isAc() ? conversion : converter);
                 }
             }
         }
@@ -46,6 +45,23 @@ final class HourlyDemand {
             own[hour] = standby ? standbyWh(budget) / loads.length : 0;
         }
         return new HourlyUses(loads, inverter, own);
+    }
+
+    /** What each load wants at its plug, in the order of the load list. */
+    static List<LoadHours> loads(EnergyBudget budget) {
+        return budget.demand().loads().stream()
+                .map(demand -> new LoadHours(demand.load().isEssential(), wantedW(budget, demand)))
+                .toList();
+    }
+
+    private static double[] wantedW(EnergyBudget budget, LoadDemand demand) {
+        double[] watts = HourlyShares.of(demand.load());
+        for (int hour = 0; hour < watts.length; hour++) {
+            watts[hour] = watts[hour]
+                    * budget.left(demand, hour)
+                    * demand.dailyEnergyWh().value();
+        }
+        return watts;
     }
 
     private static double standbyWh(EnergyBudget budget) {

@@ -16,6 +16,7 @@ import wayside.sizing.charging.HookupLimit;
 import wayside.sizing.charging.ShoreCharger;
 import wayside.sizing.ledger.LedgerDay;
 import wayside.sizing.ledger.LedgerHeater;
+import wayside.sizing.ledger.LoadHours;
 import wayside.sizing.ledger.Weather;
 import wayside.sizing.storage.BankPlace;
 import wayside.sizing.trace.Assumption;
@@ -143,6 +144,11 @@ public record Journey(
     public List<LedgerDay> days(double alternatorW, double shoreW) {
         double givenW = shoreW * ShoreCharger.shareLeft(shoreW, hookupW().value());
         return stays.stream().map(stay -> stay.day(alternatorW, givenW)).toList();
+    }
+
+    /** What each load wants of the battery on a day of each stay, in the order of the load list. */
+    public List<List<LoadHours>> loadHours() {
+        return stays.stream().map(JourneyStay::loadHours).toList();
     }
 
     /** What a hookup of the trip gives [W]. */

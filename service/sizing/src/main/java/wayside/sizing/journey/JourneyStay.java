@@ -10,6 +10,7 @@ import wayside.sizing.budget.EnergyBudget;
 import wayside.sizing.budget.MainsUse;
 import wayside.sizing.charging.ShoreCharger;
 import wayside.sizing.ledger.LedgerDay;
+import wayside.sizing.ledger.LoadHours;
 import wayside.sizing.ledger.UsesByAir;
 import wayside.sizing.solar.SolarMonth;
 import wayside.sizing.solar.sky.SkyMonth;
@@ -134,6 +135,11 @@ public record JourneyStay(
     /** The same stay with another number of nights. */
     JourneyStay staying(Stay other) {
         return new JourneyStay(index, other, month, budget, uses, bank, drivingHours, hookupHours);
+    }
+
+    /** What each load wants of the battery on a day of the mean temperature, in the order of the load list. */
+    List<LoadHours> loadHours() {
+        return HourlyDemand.loads(budget);
     }
 
     LedgerDay day(double alternatorW, double shoreW) {

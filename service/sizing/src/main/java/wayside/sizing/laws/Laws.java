@@ -44,9 +44,16 @@ public record Laws(List<Law> all) {
     }
 
     /** Of the same system, judged by a chance of running flat instead. */
-    public static Laws of(SizedSystem system, Law chance) {
-        List<Law> laws = new ArrayList<>(List.of(chance));
-        laws.addAll(besideTheDays(system));
+    public static Laws of(SizedSystem system, List<Law> byChance) {
+        List<Law> laws = new ArrayList<>(byChance);
+        boolean daysToo = system.site().brief().target().autonomyDays().isPresent();
+        laws.addAll(daysToo ? of(system).all : ofItsParts(system).all);
+        return new Laws(laws);
+    }
+
+    /** Of its parts alone, however often it runs flat. */
+    public static Laws ofItsParts(SizedSystem system) {
+        List<Law> laws = new ArrayList<>(besideTheDays(system));
         boolean arrayGiven = system.site().brief().system().solarPowerW().isPresent();
         PartLaws.shortfalls(system).stream()
                 .filter(shortfall -> !BY_DAYS.contains(shortfall.message().code()))

@@ -1,5 +1,6 @@
 package wayside.sizing.ledger;
 
+import java.util.Arrays;
 import java.util.List;
 import wayside.sizing.trace.Unit;
 
@@ -45,6 +46,31 @@ public final class Ledger {
         return new Tally(bank);
     }
 
+    /** One that also knows which loads go short. */
+    Tally tally(Shortage shortage) {
+        return new Tally(bank, shortage);
+    }
+
+    /** What engine and hookup offer on the trip, as far as loads and bank can take it [Wh]. */
+    double offeredWh() {
+        double offeredWh = 0;
+        for (LedgerStay[] stay : kinds) {
+            LedgerDay day = stay[0].day;
+            LedgerStay usual = stay[stay.length / 2];
+            for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
+                double offeredW = day.alternatorW[hour] + day.shoreW[hour];
+                double usedW = usual.uses.essentialW[hour] + usual.uses.otherW[hour];
+                offeredWh += day.nights() * Math.min(offeredW, usedW + bank.chargeW);
+            }
+        }
+        return offeredWh;
+    }
+
+    /** Nights of each stay. */
+    int[] nights() {
+        return Arrays.stream(kinds).mapToInt(stay -> stay[0].day.nights()).toArray();
+    }
+
     /**
      * Simulates one run.
      *
@@ -58,7 +84,8 @@ public final class Ledger {
         tally.begin(startWh);
         cells.begin(weather, kinds[0][0].day.warmerK);
         int date = 0;
-        for (LedgerStay[] stay : kinds) {
+        for (int index = 0; index < kinds.length; index++) {
+            LedgerStay[] stay = kinds[index];
             LedgerDay day = stay[0].day;
             for (int night = 0; night < day.nights(); night++) {
                 LedgerStay kind = stay[day.uses.indexAt(weather.dayC[date])];
@@ -66,6 +93,7 @@ public final class Ledger {
                 cells.fillDay(weather, midnight, day.warmerK);
                 tally.simulate(kind, 0, Unit.HOURS_PER_DAY, midnight, weather, cells, storeWh);
                 tally.accrue(kind, 1);
+                tally.shortage.closeDay(index);
                 date++;
                 if (untilFlat && tally.isFlat()) {
                     return true;

@@ -1,17 +1,21 @@
 package wayside.sizing.ledger;
 
+import wayside.sizing.trace.Unit;
+
 /** What became of all the runs. Energies are means over the runs, for the whole trip. */
 public final class Outcome {
     private final Ledger ledger;
     private final int hours;
     private final Totals totals;
+    private final Shortage shortage;
     private final StateBands bands;
     private final StateBands warmth;
 
-    Outcome(Ledger ledger, int hours, Totals totals, StateBands bands, StateBands warmth) {
+    Outcome(Ledger ledger, int hours, Totals totals, Shortage shortage, StateBands bands, StateBands warmth) {
         this.ledger = ledger;
         this.hours = hours;
         this.totals = totals;
+        this.shortage = shortage;
         this.bands = bands;
         this.warmth = warmth;
     }
@@ -54,6 +58,29 @@ public final class Outcome {
     /** Energy of other loads that is shed [Wh]. */
     public double shedWh() {
         return mean(totals.unmetOtherWh);
+    }
+
+    /**
+     * Of what a load wants, what it gets [share]; 1 where it wants nothing.
+     *
+     * @param load its place in the load list
+     */
+    public double servedShare(int load) {
+        double wantedWh = shortage.wantedWh(load, ledger.nights());
+        return wantedWh > 0 ? Math.max(0, 1 - mean(shortage.unmetWh(load)) / wantedWh) : 1;
+    }
+
+    /** Nights of a run on which a load gets all it wants. */
+    public double fullNights(int load) {
+        return (double) hours / Unit.HOURS_PER_DAY - mean((double) shortage.shortNights(load));
+    }
+
+    /** What comes in, all that is on offer and is not kept out by the cold, less what is wanted and lost in the bank [Wh]. */
+    public double balanceWh() {
+        double wantedWh =
+                totals.wantedLoadsWh + totals.wantedInverterWh + totals.wantedStandbyWh + totals.wantedHeaterWh;
+        double sunWh = totals.solarWh + totals.surplusWh - totals.coldRefusedWh;
+        return ledger.offeredWh() + mean(sunWh - wantedWh - totals.storageLossWh);
     }
 
     /** Hours in which an essential load goes short [h]. */

@@ -1,5 +1,7 @@
 package wayside.sizing.ledger;
 
+import java.util.List;
+
 /** What a simulation buffers for the run at hand: its weather, how warm the bank is and what it holds after each hour, and the sums. */
 final class RunBuffers {
     private final Ledger ledger;
@@ -11,13 +13,18 @@ final class RunBuffers {
     final Tally tally;
 
     RunBuffers(Ledger ledger, Weather weather) {
+        this(ledger, weather, List.of());
+    }
+
+    /** With the loads of each stay, of which is to be known which go short. */
+    RunBuffers(Ledger ledger, Weather weather, List<List<LoadHours>> loads) {
         this.ledger = ledger;
         this.weather = weather;
         buffer = new RunWeather(weather.hours());
         met = buffer;
         storeWh = new double[weather.hours()];
         cells = new CellWarmth(weather.hours(), ledger.heater);
-        tally = ledger.tally();
+        tally = ledger.tally(new Shortage(loads));
     }
 
     /**

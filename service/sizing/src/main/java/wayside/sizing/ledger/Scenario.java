@@ -36,6 +36,11 @@ public record Scenario(
         return new Scenario(days, heater, data, nominalWh, ageShare, newSolarW, startShare, bounds);
     }
 
+    /** The same when age has left so much of the bank [share]. */
+    public Scenario aged(double newAgeShare) {
+        return new Scenario(days, heater, data, nominalWh, newAgeShare, solarW, startShare, bounds);
+    }
+
     public Scenario withBank(double newNominalWh) {
         return new Scenario(days, heater, data, newNominalWh, ageShare, solarW, startShare, bounds);
     }

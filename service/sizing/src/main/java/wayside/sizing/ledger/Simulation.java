@@ -1,6 +1,7 @@
 package wayside.sizing.ledger;
 
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import wayside.sizing.brief.Wanted;
 
@@ -12,22 +13,56 @@ public final class Simulation {
 
     /** All runs, with the track of the state of charge. */
     public static Outcome simulate(Ledger ledger, Weather weather, int runs) {
-        Wanted wanted = Wanted.here();
-        StateBands bands = new StateBands(runs, weather.hours());
-        StateBands warmth = new StateBands(runs, weather.hours());
-        List<Totals> blocks = IntStream.range(0, blocks(runs))
-                .parallel()
-                .mapToObj(block -> simulateBlock(ledger, weather, block, runs, bands, warmth, wanted))
-                .toList();
-        Totals all = new Totals();
-        blocks.forEach(all::add);
-        return new Outcome(ledger, weather.hours(), all, bands, warmth);
+        return simulate(ledger, weather, runs, List.of());
     }
 
+    /**
+     * The same with what became of each load.
+     *
+     * @param loads of each stay, in the same order
+     */
+    public static Outcome simulate(Ledger ledger, Weather weather, int runs, List<List<LoadHours>> loads) {
+        StateBands bands = new StateBands(runs, weather.hours());
+        StateBands warmth = new StateBands(runs, weather.hours());
+        return simulate(ledger, weather, runs, loads, bands, warmth);
+    }
+
+    /** The same without the track, where nobody looks at it. */
+    public static Outcome untracked(Ledger ledger, Weather weather, int runs, List<List<LoadHours>> loads) {
+        return simulate(ledger, weather, runs, loads, StateBands.none(), StateBands.none());
+    }
+
+    private static Outcome simulate(
+            Ledger ledger,
+            Weather weather,
+            int runs,
+            List<List<LoadHours>> loads,
+            StateBands bands,
+            StateBands warmth) {
+        Wanted wanted = Wanted.here();
+        List<Block> blocks = IntStream.range(0, blocks(runs))
+                .parallel()
+                .mapToObj(block -> {
+                    wanted.check();
+                    RunBuffers buffers = new RunBuffers(ledger, weather, loads);
+                    return new Block(
+                            simulateBlock(ledger, buffers, block, runs, bands, warmth), buffers.tally.shortage);
+                })
+                .toList();
+        Totals all = new Totals();
+        Shortage shortage = new Shortage(loads);
+        for (Block block : blocks) {
+            all.add(block.totals);
+            shortage.add(block.shortage);
+        }
+        return new Outcome(ledger, weather.hours(), all, shortage, bands, warmth);
+    }
+
+    /** What became of the runs of a block. */
+    private record Block(Totals totals, Shortage shortage) {}
+
     private static Totals simulateBlock(
-            Ledger ledger, Weather weather, int block, int runs, StateBands bands, StateBands warmth, Wanted wanted) {
-        wanted.check();
-        RunBuffers buffers = new RunBuffers(ledger, weather);
+            Ledger ledger, RunBuffers buffers, int block, int runs, StateBands bands, StateBands warmth) {
         Totals totals = new Totals();
         for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
             buffers.simulate(run, false);
@@ -49,6 +84,21 @@ public final class Simulation {
                 .parallel()
                 .map(block -> flatOfBlock(ledger, weather, block, runs, wanted))
                 .sum();
+    }
+
+    /**
+     * Whether no more of the runs go flat than so many: known as soon as one more does.
+     *
+     * @param weather the same for every system that is to be compared
+     */
+    public static boolean flatAtMost(Ledger ledger, Weather weather, int runs, int most) {
+        Wanted wanted = Wanted.here();
+        AtomicInteger flat = new AtomicInteger();
+        IntStream.range(0, blocks(runs))
+                .parallel()
+                .filter(block -> flat.get() <= most)
+                .forEach(block -> flat.addAndGet(flatOfBlock(ledger, weather, block, runs, wanted)));
+        return flat.get() <= most;
     }
 
     private static int flatOfBlock(Ledger ledger, Weather weather, int block, int runs, Wanted wanted) {

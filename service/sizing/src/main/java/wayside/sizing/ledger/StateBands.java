@@ -26,6 +26,18 @@ public final class StateBands {
         states = new short[runs * points];
     }
 
+    /** A track of no moment. */
+    static StateBands none() {
+        return new StateBands();
+    }
+
+    private StateBands() {
+        runs = 0;
+        every = 1;
+        points = 0;
+        states = new short[0];
+    }
+
     /**
      * Takes in a run.
      *

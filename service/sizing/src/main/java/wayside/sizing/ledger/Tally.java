@@ -1,5 +1,7 @@
 package wayside.sizing.ledger;
 
+import java.util.List;
+
 /**
  * The account of one run: the bank's store, and where each watt-hour came from and went. An hour is one step: loads first take
  * what the sources give, then the bank gives or takes the rest. Powers of an hour and energies are the same number.
@@ -13,6 +15,7 @@ final class Tally {
     private static final double NOTABLE_ROOM = 0.01;
 
     private final LedgerBank bank;
+    final Shortage shortage;
     private double storedWh;
     private double leakWh;
 
@@ -41,7 +44,12 @@ final class Tally {
     int firstFlatHour;
 
     Tally(LedgerBank bank) {
+        this(bank, new Shortage(List.of()));
+    }
+
+    Tally(LedgerBank bank, Shortage shortage) {
         this.bank = bank;
+        this.shortage = shortage;
     }
 
     /**
@@ -203,7 +211,9 @@ final class Tally {
         double part = essential > 0 ? essential / (uses.essentialW[hour] + heaterW) : 0;
         shed(uses.essential, hour, part);
         unmetHeaterWh += part * heaterW;
-        shed(uses.other, hour, other > 0 ? other / uses.otherW[hour] : 0);
+        double otherPart = other > 0 ? other / uses.otherW[hour] : 0;
+        shed(uses.other, hour, otherPart);
+        shortage.goesShort(hour, essential > NOTHING_WH ? part : 0, other > NOTHING_WH ? otherPart : 0);
         if (essential > NOTHING_WH) {
             flatHours++;
             if (firstFlatHour < 0) {

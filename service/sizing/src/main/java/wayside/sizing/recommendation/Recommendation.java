@@ -1,11 +1,15 @@
 package wayside.sizing.recommendation;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import wayside.sizing.chance.Borne;
 import wayside.sizing.chance.ByChance;
-import wayside.sizing.laws.ChanceLaw;
+import wayside.sizing.chance.ChanceDemands;
+import wayside.sizing.laws.ChanceLaws;
+import wayside.sizing.laws.Law;
 import wayside.sizing.laws.Laws;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Assumption;
@@ -28,10 +32,24 @@ public record Recommendation(SizedSystem system, Optional<ByChance> byChance, La
 
     /** Judged by the chance that was found for it. */
     public static Recommendation of(SizedSystem system, ByChance found) {
-        return new Recommendation(
-                system,
-                Optional.of(found),
-                Laws.of(system, ChanceLaw.of(found.chance().value(), found.accepted())));
+        return new Recommendation(system, Optional.of(found), Laws.of(system, byChance(found)));
+    }
+
+    private static List<Law> byChance(ByChance found) {
+        ChanceDemands asked = found.demands();
+        Borne borne = found.borne();
+        List<Law> laws = new ArrayList<>();
+        laws.add(ChanceLaws.accepted(borne.chance().value(), asked.accepted()));
+        borne.vitalReserveHours()
+                .ifPresent(any -> laws.add(ChanceLaws.vital(borne.chance().value())));
+        asked.comfortShare().ifPresent(wanted -> borne.served()
+                .comfortShare()
+                .ifPresent(served -> laws.add(ChanceLaws.comfort(wanted, served))));
+        if (asked.mustBalance()) {
+            laws.add(ChanceLaws.balance(
+                    borne.balance().dailyWh(), borne.balance().evenWh()));
+        }
+        return laws;
     }
 
     private Optional<ChanceVerdict> verdict() {

@@ -34,14 +34,10 @@ public record BatteryPack(BatterySize battery, int series, int parallel) {
 
     /** [L] */
     public double volumeL() {
-        return count()
-                * battery.box().lengthMm()
-                * battery.box().widthMm()
-                * battery.box().heightMm()
-                / 1e6;
+        return count() * battery.box().volumeL();
     }
 
-    /** Every bank of a chemistry that can be bought for the bus, of those that fit the locker if any does. */
+    /** Every bank of a chemistry that can be bought for the bus. */
     public static List<BatteryPack> all(Site site, ChemistryData data) {
         double bankV = BatteryBank.bankVoltage(data, site.busVoltageV()).value();
         List<BatteryPack> all = new ArrayList<>();
@@ -56,6 +52,14 @@ public record BatteryPack(BatterySize battery, int series, int parallel) {
             }
         }
         return all;
+    }
+
+    /** Those of them that fit the locker; all of them where none does. */
+    public static List<BatteryPack> withRoom(Site site, ChemistryData data) {
+        List<BatteryPack> all = all(site, data);
+        LockerRoom locker = new LockerRoom(site.brief().system().locker());
+        List<BatteryPack> fitting = all.stream().filter(locker::takes).toList();
+        return fitting.isEmpty() ? all : fitting;
     }
 
     /** The next at or above a need, in the locker where one that will do fits there; empty where the ladder ends below it. */

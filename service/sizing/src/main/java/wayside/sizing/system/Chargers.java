@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+import wayside.sizing.brief.PartSize;
 import wayside.sizing.brief.SystemWishes;
 import wayside.sizing.charging.AlternatorCharger;
 import wayside.sizing.charging.ChargerNeed;
@@ -38,35 +41,51 @@ public record Chargers(
 
     /** Those that go with a bank of a size [Wh]. */
     public static Chargers of(Site site, Derived nominalWh) {
-        return of(site, nominalWh, "");
+        return of(site, nominalWh, "", Optional.empty());
     }
 
     /**
      * The same for a bank beside the answer's own.
      *
      * @param whose opens their labels
+     * @param engineA output of the charger on the engine, where it was looked for [A]; that which puts back a day if empty
      */
-    public static Chargers of(Site site, Derived nominalWh, String whose) {
-        return of(site, BankChoice.bank(site, nominalWh), whose);
+    public static Chargers of(Site site, Derived nominalWh, String whose, Optional<Derived> engineA) {
+        return of(site, BankChoice.bank(site, nominalWh), whose, engineA);
     }
 
-    static Chargers of(Site site, BatteryBank bank) {
-        return of(site, bank, "");
+    static Chargers of(Site site, BatteryBank bank, Optional<Derived> engineA) {
+        return of(site, bank, "", engineA);
     }
 
-    private static Chargers of(Site site, BatteryBank bank, String whose) {
+    /** Outputs of the chargers on the engine that the alternator allows, by rising output [A]; none where none is to be chosen. */
+    public static List<Double> engineOutputsA(Site site) {
         SystemWishes wishes = site.brief().system();
-        ChargerNeed need = ChargerNeed.of(
+        if (wishes.alternatorChargerA().isPresent()
+                || site.journey().highestDemandDriving().isEmpty()) {
+            return List.of();
+        }
+        return AlternatorCharger.outputsA(need(site, BankChoice.bank(site, BankChoice.leastWh(site)), ""), wishes);
+    }
+
+    private static ChargerNeed need(Site site, BatteryBank bank, String whose) {
+        return ChargerNeed.of(
                 whose,
                 bank.data(),
                 bank.nominalEnergyWh(),
                 bank.bankVoltageV(),
                 bank.busVoltageV(),
                 site.journey().highestDemand().budget().dailyTotalWh(),
-                wishes.bankRates());
+                site.brief().system().bankRates());
+    }
+
+    private static Chargers of(Site site, BatteryBank bank, String whose, Optional<Derived> engineA) {
+        SystemWishes wishes = site.brief().system();
+        ChargerNeed need = need(site, bank, whose);
         Optional<Derived> driving = hours(
                 site.journey().highestDemandDriving().map(JourneyStay::drivingHours), wishes.alternatorChargerA());
-        Optional<AlternatorCharger> alternator = driving.flatMap(hours -> AlternatorCharger.find(need, hours, wishes));
+        Optional<AlternatorCharger> alternator =
+                driving.flatMap(hours -> AlternatorCharger.find(need, hours, wishes, engineA));
         Optional<Derived> limit = Optional.of(site.journey().hookupW());
         Optional<Derived> hookedUp =
                 hours(site.journey().highestDemandHookedUp().map(JourneyStay::hookupHours), wishes.shoreChargerW());
@@ -132,5 +151,22 @@ public record Chargers(
     private static Derived constant(String label, double value, Unit unit) {
         return Derived.convention(
                 "hours to full: " + label, value, unit, "From empty to full with nothing running", Source.definition());
+    }
+
+    /** Of those that are to be bought [kg]. */
+    public double massKg() {
+        return bought(PartSize::massKg);
+    }
+
+    /** Of those that are to be bought [L]. */
+    public double volumeL() {
+        return bought(size -> size.box().volumeL());
+    }
+
+    private double bought(ToDoubleFunction<PartSize> of) {
+        return Stream.of(alternator.flatMap(AlternatorCharger::buyable), shore.flatMap(ShoreCharger::buyable))
+                .flatMap(Optional::stream)
+                .mapToDouble(rating -> rating.count().value() * of.applyAsDouble(rating.size()))
+                .sum();
     }
 }

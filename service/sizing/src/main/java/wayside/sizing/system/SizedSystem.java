@@ -64,7 +64,7 @@ public record SizedSystem(
         EnergyBudget budget = site.journey().highestDemand().budget();
         BankChoice battery = BankChoice.of(site, pair);
         BatteryBank bank = battery.bank();
-        Chargers chargers = Chargers.of(site, bank);
+        Chargers chargers = Chargers.of(site, bank, pair.engineChargerA());
         ArrayNeed arrayNeed = ArrayNeed.of(site, chargers);
         Optional<ArrayChoice> array = ArrayChoice.of(site, bank, arrayNeed, pair);
         Optional<InverterChoice> inverter = InverterChoice.of(budget, bank);

@@ -34,4 +34,9 @@ public record StringOption(ModuleSize module, int series, int parallel, Controll
     public double massKg() {
         return count() * module.massKg() + controllers * controller.massKg();
     }
+
+    /** Of the controllers [L]: the modules are on the roof. */
+    public double volumeL() {
+        return controllers * controller.box().volumeL();
+    }
 }

@@ -8,12 +8,20 @@ public enum AdviceCode implements MessageCode {
             Slot.number("battery", Unit.WATT_HOUR),
             Slot.number("panel", Unit.WATT).orNot(),
             Slot.number("chance", Unit.SHARE),
+            Slot.text("load").orNot(),
+            Slot.number("fullNights", Unit.COUNT).orNot(),
+            Slot.number("nights", Unit.COUNT).orNot(),
+            Slot.number("drainedNights", Unit.DAY).orNot(),
             Slot.message("change").orNot(),
             Slot.number("changedChance", Unit.SHARE).orNot()),
     RUNS_FLAT_WHEN_OLD(
             Slot.number("battery", Unit.WATT_HOUR),
             Slot.number("panel", Unit.WATT).orNot(),
             Slot.number("chance", Unit.SHARE),
+            Slot.text("load").orNot(),
+            Slot.number("fullNights", Unit.COUNT).orNot(),
+            Slot.number("nights", Unit.COUNT).orNot(),
+            Slot.number("drainedNights", Unit.DAY).orNot(),
             Slot.message("change").orNot(),
             Slot.number("changedChance", Unit.SHARE).orNot());
 

@@ -6,6 +6,9 @@ import java.util.List;
 public enum LawCode implements MessageCode {
     BANK_CARRIES_THE_DAYS,
     CHANCE_IS_ACCEPTED,
+    VITAL_NEVER_SHORT,
+    COMFORT_IS_SERVED,
+    DAY_IS_BALANCED,
     SUN_FILLS_THE_DAY,
     BANK_IS_CHARGED,
     DISCHARGE_CURRENT,

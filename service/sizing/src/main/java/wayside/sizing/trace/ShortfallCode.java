@@ -20,6 +20,9 @@ public enum ShortfallCode implements MessageCode {
     INVERTER_TOO_SMALL(Slot.text("load")),
     INVERTER_SURGE_TOO_SMALL(Slot.text("load")),
     CHANCE_TOO_HIGH,
+    VITAL_GOES_SHORT,
+    COMFORT_TOO_RARE(Slot.number("served", Unit.SHARE), Slot.number("wanted", Unit.SHARE)),
+    DAY_NOT_BALANCED(Slot.number("drain", Unit.WATT_HOUR)),
     NO_FUSE_RATING(
             Slot.text("circuit"),
             Slot.number("needed", Unit.AMPERE),

@@ -56,7 +56,7 @@ class ChanceSearchTest {
         Answer<Recommendation> answer = SystemSizer.size(brief(Target.chance(0.05)));
         ByChance found = answer.result().byChance().orElseThrow();
         assertThat(answer.result().feasible()).isTrue();
-        assertThat(found.chance().value().value()).isLessThanOrEqualTo(0.05);
+        assertThat(found.borne().chance().value().value()).isLessThanOrEqualTo(0.05);
         assertThat(answer.result().system().battery().bank().nominalEnergyWh().value())
                 .isEqualTo(found.pair().nominalEnergyWh().orElseThrow().value());
         assertThat(answer.cautions()).extracting(Caution::code).doesNotContain("growth");
@@ -89,7 +89,8 @@ class ChanceSearchTest {
                 RUNS);
         assertThat(facts.alternatorA()).isPositive();
         assertThat(EnduranceSimulator.simulate(asked).result().chance().value().value())
-                .isEqualTo(found.byChance().orElseThrow().chance().value().value());
+                .isEqualTo(
+                        found.byChance().orElseThrow().borne().chance().value().value());
     }
 
     /** What a built system is asked for, read off one that was sized. */

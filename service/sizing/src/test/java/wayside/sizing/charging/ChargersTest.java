@@ -38,7 +38,8 @@ class ChargersTest {
         return AlternatorCharger.find(
                         need,
                         Derived.given("driving", hours, Unit.HOUR, "/test"),
-                        Briefs.charging(OptionalDouble.empty(), ratingA))
+                        Briefs.charging(OptionalDouble.empty(), ratingA),
+                        Optional.empty())
                 .orElseThrow();
     }
 
@@ -87,7 +88,8 @@ class ChargersTest {
         AlternatorCharger charger = AlternatorCharger.find(
                         need,
                         Derived.given("driving", hours, Unit.HOUR, "/test"),
-                        Briefs.charging(OptionalDouble.of(chargerA), OptionalDouble.empty()))
+                        Briefs.charging(OptionalDouble.of(chargerA), OptionalDouble.empty()),
+                        Optional.empty())
                 .orElseThrow();
         assertThat(charger.energyPerDayWh("trip", Derived.given("driving", hours, Unit.HOUR, "/test"))
                         .value())
