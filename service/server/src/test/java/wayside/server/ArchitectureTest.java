@@ -25,6 +25,8 @@ class ArchitectureTest {
             .definedBy("..server.intake..")
             .layer("mapping")
             .definedBy("..server.mapping..")
+            .layer("binding")
+            .definedBy("..server.binding..")
             .layer("contract")
             .definedBy("..server.contract..")
             .layer("words")
@@ -41,12 +43,23 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("http", "app")
             .whereLayer("mapping")
             .mayOnlyBeAccessedByLayers("http")
+            .whereLayer("binding")
+            .mayOnlyBeAccessedByLayers("http", "mapping", "contract", "api")
             .whereLayer("contract")
             .mayOnlyBeAccessedByLayers("http", "app")
             .whereLayer("words")
             .mayOnlyBeAccessedByLayers("mapping", "contract")
             .whereLayer("problem")
-            .mayOnlyBeAccessedByLayers("http", "intake", "mapping", "contract");
+            .mayOnlyBeAccessedByLayers("http", "intake", "mapping", "binding", "contract");
+
+    @ArchTest
+    static final ArchRule theBinderKnowsNoOperation = noClasses()
+            .that()
+            .resideInAPackage("..server.binding..")
+            .should()
+            .dependOnClassesThat(resideInAPackage("wayside.sizing..")
+                    .or(resideInAPackage("..server.api.."))
+                    .or(resideInAPackage("..server.mapping..")));
 
     @ArchTest
     static final ArchRule noCircles =

@@ -15,12 +15,13 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.jetty.server.Request;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import wayside.server.binding.RequestReader;
 import wayside.server.contract.Endpoint;
 import wayside.server.intake.FairQueue;
 import wayside.server.intake.Front;
 import wayside.server.intake.FrontSettings;
 import wayside.server.intake.RequestId;
-import wayside.server.mapping.RequestReader;
+import wayside.server.mapping.MostSunshine;
 import wayside.server.problem.ProblemKind;
 
 /** Hangs handlers and filters on the server. */
@@ -33,7 +34,8 @@ public final class Service implements AutoCloseable {
     private final HttpSettings settings;
     private final Metrics metrics = new Metrics();
     /** Made beside the rest: the validator looks at many classes, and the start does not wait for it. */
-    private final CompletableFuture<RequestReader> reader = CompletableFuture.supplyAsync(RequestReader::new);
+    private final CompletableFuture<RequestReader> reader =
+            CompletableFuture.supplyAsync(() -> new RequestReader(MostSunshine::addTo));
 
     private final FairQueue requests;
     private final FairQueue heavy;

@@ -20,7 +20,8 @@ final class ServedWriter {
             Figures here = figures.entry(views.size());
             views.add(new ServedLoadView(
                     load.load().name(),
-                    TierCode.valueOf(load.load().tier().orElse(Tier.ESSENTIAL).name()).code(),
+                    TierCode.valueOf(load.load().tier().orElse(Tier.ESSENTIAL).name())
+                            .code(),
                     here.at("energyShare", load.energyShare()),
                     here.at("fullNights", load.fullNights()),
                     served.nights()));
