@@ -3,6 +3,10 @@ package wayside.server.api;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.AssumptionView;
+import wayside.server.answer.CautionView;
+import wayside.server.answer.DerivationView;
+import wayside.server.answer.EngineView;
 
 /** Conductors and fuses. */
 @Schema(name = "CircuitsAnswer", description = "The conductor and the fuse of each circuit.")

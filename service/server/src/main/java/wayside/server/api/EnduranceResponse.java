@@ -3,6 +3,12 @@ package wayside.server.api;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.AssumptionView;
+import wayside.server.answer.CautionView;
+import wayside.server.answer.DerivationView;
+import wayside.server.answer.EngineView;
+import wayside.server.answer.LawView;
+import wayside.server.answer.MessageView;
 
 /** How a system lasts on a trip. */
 @Schema(name = "EnduranceAnswer", description = "How a system lasts on a trip.")

@@ -3,6 +3,10 @@ package wayside.server.api;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.AssumptionView;
+import wayside.server.answer.CautionView;
+import wayside.server.answer.DerivationView;
+import wayside.server.answer.EngineView;
 
 /** What a usual day takes out of the battery. */
 @Schema(name = "EnergyBudgetAnswer", description = "What a usual day takes out of the battery.")

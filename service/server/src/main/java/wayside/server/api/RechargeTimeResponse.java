@@ -3,6 +3,11 @@ package wayside.server.api;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.AssumptionView;
+import wayside.server.answer.CautionView;
+import wayside.server.answer.DerivationView;
+import wayside.server.answer.EngineView;
+import wayside.server.answer.ShortfallView;
 
 /** How long a recharge takes, or why it never ends. */
 @Schema(name = "RechargeTimeAnswer", description = "How long a recharge takes, or why it never ends.")

@@ -3,6 +3,14 @@ package wayside.server.api;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.AssumptionView;
+import wayside.server.answer.CautionView;
+import wayside.server.answer.DerivationView;
+import wayside.server.answer.EngineView;
+import wayside.server.answer.LawView;
+import wayside.server.answer.MessageView;
+import wayside.server.answer.OpenCodes;
+import wayside.server.answer.ShortfallView;
 
 /** A whole system, or the shortfalls of one that does not fit. */
 @Schema(name = "RecommendationAnswer", description = "A whole system, or the shortfalls of one that does not fit.")

@@ -2,6 +2,7 @@ package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import wayside.server.answer.EngineView;
 
 /** What answers here. */
 @Schema(description = "What answers here, and what it can be asked.")

@@ -3,6 +3,10 @@ package wayside.server.api;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.AssumptionView;
+import wayside.server.answer.CautionView;
+import wayside.server.answer.DerivationView;
+import wayside.server.answer.EngineView;
 
 /** What an array brings, month by month. */
 @Schema(name = "SolarYieldAnswer", description = "What an array brings, month by month.")

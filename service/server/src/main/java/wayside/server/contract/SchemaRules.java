@@ -16,7 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.OpenCodes;
+import wayside.server.answer.OpenCodes;
 import wayside.server.binding.rule.AtLeastOneOf;
 import wayside.server.binding.rule.AtMostOneOf;
 import wayside.server.binding.rule.ExactlyOneOf;

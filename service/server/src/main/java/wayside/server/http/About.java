@@ -1,9 +1,9 @@
 package wayside.server.http;
 
 import io.javalin.http.Context;
+import wayside.server.answer.Engine;
 import wayside.server.api.OperationView;
 import wayside.server.api.ServiceView;
-import wayside.server.mapping.Engine;
 
 /** What the service says of itself. */
 final class About {

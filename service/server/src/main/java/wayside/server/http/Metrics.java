@@ -15,8 +15,8 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import wayside.server.answer.Engine;
 import wayside.server.intake.FairQueue;
-import wayside.server.mapping.Engine;
 
 /** Rate, errors and duration of each operation, and the state of the process, for Prometheus. */
 final class Metrics implements AutoCloseable {

@@ -5,9 +5,9 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.CsvTable;
+import wayside.server.answer.Figures;
 import wayside.server.contract.Endpoint;
-import wayside.server.mapping.CsvTable;
-import wayside.server.mapping.Figures;
 
 /**
  * A calculation of the contract: read a request, ask the core, write the answer.

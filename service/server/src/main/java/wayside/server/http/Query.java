@@ -4,7 +4,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import wayside.server.mapping.Explanation;
+import wayside.server.answer.Explanation;
 import wayside.server.problem.Problem;
 import wayside.server.problem.ProblemException;
 import wayside.server.problem.ProblemKind;

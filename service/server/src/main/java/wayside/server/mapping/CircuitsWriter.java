@@ -2,6 +2,8 @@ package wayside.server.mapping;
 
 import java.util.ArrayList;
 import java.util.List;
+import wayside.server.answer.Figures;
+import wayside.server.answer.Tail;
 import wayside.server.api.CircuitView;
 import wayside.server.api.CircuitsResponse;
 import wayside.sizing.trace.Answer;

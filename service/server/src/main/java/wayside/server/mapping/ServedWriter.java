@@ -2,6 +2,7 @@ package wayside.server.mapping;
 
 import java.util.ArrayList;
 import java.util.List;
+import wayside.server.answer.Figures;
 import wayside.server.api.BalanceView;
 import wayside.server.api.ServedLoadView;
 import wayside.server.api.TierCode;

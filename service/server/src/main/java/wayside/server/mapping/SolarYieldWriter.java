@@ -3,6 +3,8 @@ package wayside.server.mapping;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.Figures;
+import wayside.server.answer.Tail;
 import wayside.server.api.RangeView;
 import wayside.server.api.SolarYieldResponse;
 import wayside.server.api.StringsView;

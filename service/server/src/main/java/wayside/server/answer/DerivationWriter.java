@@ -1,14 +1,9 @@
-package wayside.server.mapping;
+package wayside.server.answer;
 
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.ConstantView;
-import wayside.server.api.DerivationView;
-import wayside.server.api.SourceView;
-import wayside.server.api.StepInputView;
-import wayside.server.api.StepView;
 import wayside.sizing.trace.Computed;
 import wayside.sizing.trace.Constant;
 import wayside.sizing.trace.Convention;

@@ -1,4 +1,4 @@
-package wayside.server.api;
+package wayside.server.answer;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.Map;

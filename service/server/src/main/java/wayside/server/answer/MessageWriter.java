@@ -1,19 +1,17 @@
-package wayside.server.mapping;
+package wayside.server.answer;
 
 import java.util.Map;
 import java.util.TreeMap;
-import wayside.server.api.MessageParameterView;
-import wayside.server.api.MessageView;
 import wayside.server.words.English;
 import wayside.sizing.trace.Message;
 import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Quantity;
 
 /** What a message says, as code and parameters and in words. */
-final class MessageWriter {
+public final class MessageWriter {
     private MessageWriter() {}
 
-    static MessageView write(Message message) {
+    public static MessageView write(Message message) {
         return new MessageView(message.code().code(), English.text(message), parameters(message));
     }
 

@@ -1,11 +1,10 @@
-package wayside.server.mapping;
+package wayside.server.answer;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Objects;
 import java.util.Properties;
-import wayside.server.api.EngineView;
 
 /** Which engine runs, as it was written down when the project was built. */
 public final class Engine {

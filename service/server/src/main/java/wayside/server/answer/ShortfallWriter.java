@@ -1,18 +1,16 @@
-package wayside.server.mapping;
+package wayside.server.answer;
 
 import java.util.ArrayList;
 import java.util.List;
-import wayside.server.api.MessageView;
-import wayside.server.api.ShortfallView;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Message;
 import wayside.sizing.trace.Shortfall;
 
 /** What is short, in figures of one unit. */
-final class ShortfallWriter {
+public final class ShortfallWriter {
     private ShortfallWriter() {}
 
-    static List<ShortfallView> list(List<Shortfall> shortfalls, Figures figures) {
+    public static List<ShortfallView> list(List<Shortfall> shortfalls, Figures figures) {
         List<ShortfallView> views = new ArrayList<>();
         for (Shortfall shortfall : shortfalls) {
             views.add(one(shortfall.message(), shortfall.needed(), shortfall.available(), figures.entry(views.size())));
@@ -20,7 +18,7 @@ final class ShortfallWriter {
         return views;
     }
 
-    static ShortfallView one(Message told, Derived needed, Derived available, Figures figures) {
+    public static ShortfallView one(Message told, Derived needed, Derived available, Figures figures) {
         MessageView message = MessageWriter.write(told);
         return new ShortfallView(
                 message.code(),

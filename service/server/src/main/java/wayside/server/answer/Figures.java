@@ -1,11 +1,10 @@
-package wayside.server.mapping;
+package wayside.server.answer;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.DerivationView;
 import wayside.server.problem.Problem;
 import wayside.server.problem.ProblemException;
 import wayside.server.problem.ProblemKind;

@@ -1,18 +1,17 @@
-package wayside.server.mapping;
+package wayside.server.answer;
 
 import java.util.ArrayList;
 import java.util.List;
-import wayside.server.api.LawView;
 import wayside.server.words.English;
 import wayside.sizing.laws.Law;
 import wayside.sizing.laws.Laws;
 import wayside.sizing.trace.Message;
 
 /** What must hold between the parts of a system, and by how much it does. */
-final class LawWriter {
+public final class LawWriter {
     private LawWriter() {}
 
-    static List<LawView> list(Laws laws, Figures figures) {
+    public static List<LawView> list(Laws laws, Figures figures) {
         List<LawView> views = new ArrayList<>();
         for (Law law : laws.all()) {
             views.add(one(law, figures.entry(views.size())));

@@ -1,4 +1,4 @@
-package wayside.server.mapping;
+package wayside.server.answer;
 
 /** Which figures of an answer come with the way to them. */
 public sealed interface Explanation {

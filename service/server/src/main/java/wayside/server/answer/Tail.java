@@ -1,13 +1,8 @@
-package wayside.server.mapping;
+package wayside.server.answer;
 
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.AssumptionView;
-import wayside.server.api.CautionView;
-import wayside.server.api.DerivationView;
-import wayside.server.api.EngineView;
-import wayside.server.api.MessageView;
 import wayside.sizing.trace.Answer;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;

@@ -1,4 +1,4 @@
-package wayside.server.api;
+package wayside.server.answer;
 
 import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;

@@ -1,4 +1,4 @@
-package wayside.server.mapping;
+package wayside.server.answer;
 
 import com.fasterxml.jackson.core.io.NumberOutput;
 import java.lang.reflect.RecordComponent;
