@@ -78,6 +78,13 @@ public record RecommendationResponse(
         @Schema(description = "When a chance is accepted: one change each, the most helpful first.") @Nullable
         List<WhatHelpsView> whatHelps,
 
+        @Schema(
+                description =
+                        "When a chance is accepted and the system by days of autonomy is not enough for it: with which change to the"
+                                + " trip it would be.")
+        @Nullable
+        SmallerSystemView smallerSystem,
+
         @Schema(description = "When a chance is accepted: the answer in a sentence.") @Nullable
         MessageView advice,
 

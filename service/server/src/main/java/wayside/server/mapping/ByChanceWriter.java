@@ -7,6 +7,7 @@ import wayside.server.api.CurvePointView;
 import wayside.server.api.MessageView;
 import wayside.server.api.ServedLoadView;
 import wayside.server.api.SizedChanceView;
+import wayside.server.api.SmallerSystemView;
 import wayside.server.api.WhatHelpsView;
 import wayside.sizing.chance.ByChance;
 import wayside.sizing.chance.CurvePoint;
@@ -20,6 +21,7 @@ record ByChanceWriter(
         List<CurvePointView> curve,
         String objective,
         List<WhatHelpsView> whatHelps,
+        @Nullable SmallerSystemView smallerSystem,
         MessageView advice) {
     static ByChanceWriter of(ByChance found, Figures figures) {
         Figures here = figures.in("chanceOfRunningFlat");
@@ -42,6 +44,9 @@ record ByChanceWriter(
                 found.curve().stream().map(ByChanceWriter::point).toList(),
                 found.objective().code(),
                 EnduranceWriter.helps(found.whatHelps(), figures),
+                found.smaller()
+                        .map(system -> ServedWriter.smaller(system, figures.in("smallerSystem")))
+                        .orElse(null),
                 MessageWriter.write(found.advice()));
     }
 

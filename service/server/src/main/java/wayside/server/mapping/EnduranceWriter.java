@@ -15,6 +15,7 @@ import wayside.server.api.InverseView;
 import wayside.server.api.LawView;
 import wayside.server.api.MessageView;
 import wayside.server.api.ServedLoadView;
+import wayside.server.api.SparedChanceView;
 import wayside.server.api.StateOfChargeView;
 import wayside.server.api.WhatHelpsView;
 import wayside.server.api.WorstRunView;
@@ -170,7 +171,12 @@ public final class EnduranceWriter {
                     message.text(),
                     message.parameters(),
                     here.at("chanceOfRunningFlat", change.chanceOfRunningFlat()),
-                    here.at("chanceWithoutChange", change.chanceWithout())));
+                    here.at("chanceWithoutChange", change.chanceWithout()),
+                    new SparedChanceView(
+                            here.in("spared").at("value", change.spared().value()),
+                            here.in("spared").at("low", change.spared().low()),
+                            here.in("spared").at("high", change.spared().high())),
+                    change.addedKg().map(kg -> here.at("addedMassKg", kg)).orElse(null)));
         }
         return views;
     }

@@ -3,9 +3,14 @@ package wayside.server.mapping;
 import java.util.ArrayList;
 import java.util.List;
 import wayside.server.api.BalanceView;
+import wayside.server.api.MessageView;
 import wayside.server.api.ServedLoadView;
+import wayside.server.api.SmallerSystemView;
 import wayside.server.api.TierCode;
+import wayside.server.api.TripChangeView;
 import wayside.sizing.brief.Tier;
+import wayside.sizing.chance.SmallerSystem;
+import wayside.sizing.chance.TripChange;
 import wayside.sizing.endurance.EnergyBalance;
 import wayside.sizing.endurance.Served;
 import wayside.sizing.endurance.ServedLoad;
@@ -27,6 +32,29 @@ final class ServedWriter {
                     served.nights()));
         }
         return views;
+    }
+
+    static SmallerSystemView smaller(SmallerSystem system, Figures figures) {
+        List<TripChangeView> changes = new ArrayList<>();
+        for (TripChange change : system.changes()) {
+            Figures here = figures.in("changes").entry(changes.size());
+            MessageView message = MessageWriter.write(change.change());
+            changes.add(new TripChangeView(
+                    message.code(),
+                    message.text(),
+                    message.parameters(),
+                    here.at("chanceOfRunningFlat", change.chance()),
+                    change.chanceOneStepLess()
+                            .map(less -> here.at("chanceOneStepLess", less))
+                            .orElse(null)));
+        }
+        return new SmallerSystemView(
+                figures.at("nominalEnergyWh", system.nominalEnergyWh()),
+                figures.at("solarPowerW", system.solarPowerW()),
+                system.engineChargerA()
+                        .map(current -> figures.at("alternatorChargerA", current))
+                        .orElse(null),
+                changes);
     }
 
     static BalanceView balance(EnergyBalance balance, Figures figures) {

@@ -86,6 +86,20 @@ public final class Simulation {
                 .sum();
     }
 
+    /** Which of the runs go flat; each stops when it does. */
+    public static boolean[] whichGoFlat(Ledger ledger, Weather weather, int runs) {
+        Wanted wanted = Wanted.here();
+        boolean[] flat = new boolean[runs];
+        IntStream.range(0, blocks(runs)).parallel().forEach(block -> {
+            wanted.check();
+            RunBuffers buffers = new RunBuffers(ledger, weather);
+            for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
+                flat[run] = buffers.simulate(run, true);
+            }
+        });
+        return flat;
+    }
+
     /**
      * Whether no more of the runs go flat than so many: known as soon as one more does.
      *
