@@ -94,7 +94,7 @@ public final class Simulation {
             wanted.check();
             RunBuffers buffers = new RunBuffers(ledger, weather);
             for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
-                flat[run] = buffers.simulate(run, true);
+                flat[run] = buffers.goesFlat(run);
             }
         });
         return flat;
