@@ -27,12 +27,14 @@ public final class ContractFiles {
     private ContractFiles() {}
 
     /**
-     * Writes {@code openapi.json} and {@code openapi.yaml}, and {@code openapi.generators.json} for generators of clients.
+     * Writes {@code openapi.json} and {@code openapi.yaml}, and {@code openapi.generators.json} for generators of clients,
+     * and {@code engine.properties}.
      *
      * @param args folder to write to, folder of the examples
      */
     public static void main(String[] args) throws IOException {
         Path folder = Files.createDirectories(Path.of(args[0]));
+        EngineFile.write(folder);
         OpenAPI document = Contract.of(Routes.endpoints(), examples(Path.of(args[1])));
         JsonNode tree = Json31.mapper().valueToTree(document);
         Files.writeString(folder.resolve("openapi.json"), json().writeValueAsString(tree));

@@ -25,6 +25,10 @@ class ArchitectureTest {
             .definedBy("..server.intake..")
             .layer("mapping")
             .definedBy("..server.mapping..")
+            .layer("answer")
+            .definedBy("..server.answer..")
+            .layer("binding")
+            .definedBy("..server.binding..")
             .layer("contract")
             .definedBy("..server.contract..")
             .layer("words")
@@ -41,12 +45,25 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("http", "app")
             .whereLayer("mapping")
             .mayOnlyBeAccessedByLayers("http")
+            .whereLayer("answer")
+            .mayOnlyBeAccessedByLayers("http", "mapping", "contract", "api")
+            .whereLayer("binding")
+            .mayOnlyBeAccessedByLayers("http", "mapping", "contract", "api")
             .whereLayer("contract")
             .mayOnlyBeAccessedByLayers("http", "app")
             .whereLayer("words")
-            .mayOnlyBeAccessedByLayers("mapping", "contract")
+            .mayOnlyBeAccessedByLayers("mapping", "answer", "contract")
             .whereLayer("problem")
-            .mayOnlyBeAccessedByLayers("http", "intake", "mapping", "contract");
+            .mayOnlyBeAccessedByLayers("http", "intake", "mapping", "answer", "binding", "contract");
+
+    @ArchTest
+    static final ArchRule theBinderKnowsNoOperation = noClasses()
+            .that()
+            .resideInAPackage("..server.binding..")
+            .should()
+            .dependOnClassesThat(resideInAPackage("wayside.sizing..")
+                    .or(resideInAPackage("..server.api.."))
+                    .or(resideInAPackage("..server.mapping..")));
 
     @ArchTest
     static final ArchRule noCircles =
@@ -55,7 +72,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule onlyTheApiDescribesItself = noClasses()
             .that()
-            .resideOutsideOfPackages("..server.api..", "..server.contract..")
+            .resideOutsideOfPackages("..server.api..", "..server.answer..", "..server.contract..")
             .should()
             .dependOnClassesThat(resideInAPackage("io.swagger.v3.oas.annotations.."));
 

@@ -32,6 +32,7 @@ class CachingTest {
                 "/openapi.json",
                 "/openapi.yaml",
                 "/examples/energy-budget.request.json",
+                "/v1",
                 "/v1/reference",
                 "/v1/reference/practice/appliances"
             })
@@ -53,7 +54,7 @@ class CachingTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {WIDGET, "/docs/", "/openapi.json", "/openapi.yaml", "/v1/reference"})
+    @ValueSource(strings = {WIDGET, "/docs/", "/openapi.json", "/openapi.yaml", "/v1", "/v1/reference"})
     void givesEachCodingItsOwnTag(String path) {
         Response packed = asking("gzip").get(path);
         Response plain = asking("gzip;q=0").get(path);

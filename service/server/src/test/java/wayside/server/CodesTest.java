@@ -51,7 +51,7 @@ class CodesTest {
     @Test
     void theDocsShowThem() {
         RunningApp.request().get("/docs/").then().body(containsString("id=\"codes\""));
-        RunningApp.request().get("/docs/docs.js").then().body(containsString("x-messages"));
+        RunningApp.request().get("/docs/codes.js").then().body(containsString("x-messages"));
     }
 
     /** What answers the examples get is on the lists, and nothing that has a list is off it. */

@@ -13,7 +13,18 @@ import wayside.server.problem.ProblemKind;
 /** The docs are served whole, by this service alone. */
 class DocsTest {
     @ParameterizedTest
-    @ValueSource(strings = {"index.html", "docs.css", "docs.js"})
+    @ValueSource(
+            strings = {
+                "index.html",
+                "changes.html",
+                "docs.css",
+                "docs.js",
+                "dom.js",
+                "contract.js",
+                "fields.js",
+                "operations.js",
+                "codes.js"
+            })
     void sendsTheDocsAndNamesNoOtherHost(String file) {
         String text = RunningApp.request()
                 .get("/docs/" + file)

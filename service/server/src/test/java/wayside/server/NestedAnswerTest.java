@@ -10,13 +10,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import wayside.server.answer.Explanation;
+import wayside.server.answer.Figures;
 import wayside.server.api.RecommendationRequest;
 import wayside.server.api.RecommendationResponse;
-import wayside.server.mapping.Explanation;
-import wayside.server.mapping.Figures;
+import wayside.server.binding.RequestReader;
+import wayside.server.mapping.MostSunshine;
 import wayside.server.mapping.RecommendationReader;
 import wayside.server.mapping.RecommendationWriter;
-import wayside.server.mapping.RequestReader;
 import wayside.sizing.SystemSizer;
 import wayside.sizing.brief.At;
 
@@ -37,7 +38,7 @@ class NestedAnswerTest {
     /** Read and written there. */
     private static RecommendationResponse answer(Project.Example example, At at, Figures figures) {
         byte[] body = example.request().getBytes(StandardCharsets.UTF_8);
-        RecommendationRequest request = new RequestReader().read(body, RecommendationRequest.class);
+        RecommendationRequest request = new RequestReader(MostSunshine::addTo).read(body, RecommendationRequest.class);
         return RecommendationWriter.write(SystemSizer.size(RecommendationReader.read(at, request)), figures);
     }
 

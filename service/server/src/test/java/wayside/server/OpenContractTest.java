@@ -55,6 +55,15 @@ class OpenContractTest {
                 .isNotEmpty();
     }
 
+    @Test
+    void anAnswerHasOneType() {
+        String types = "/paths/~1v1~1circuits/post/responses/200/content";
+        assertThat(names(strict.at(types))).containsExactly("application/json", "text/csv");
+        assertThat(names(open.at(types))).containsExactly("application/json");
+        assertThat(names(open.at("/paths/~1v1~1circuits/post/responses/422/content")))
+                .containsExactly("application/problem+json");
+    }
+
     private static void look(JsonNode schemas, String at, List<String> found) {
         for (String name : names(schemas)) {
             schema(schemas.get(name), at + "/" + name, found);

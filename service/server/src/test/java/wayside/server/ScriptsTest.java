@@ -143,6 +143,26 @@ class ScriptsTest {
         assertThat(Files.readString(DEPLOY.resolve(script))).containsPattern("(?s)\ndeploy/build\n.* -jar \"\\$jar\"");
     }
 
+    @Test
+    void aClientWhoseToolsAreMissingIsNotTriedAndTheyAreNamed() throws Exception {
+        for (String tool : List.of("dirname", "mktemp", "chmod", "rm")) {
+            program(tool, "PATH=/usr/bin:/bin exec " + tool + " \"$@\"");
+        }
+        program("curl", "echo curl \"$@\" >>" + calls);
+        program("npm", "echo npm \"$@\" >>" + calls);
+        assertThat(run(programs.toString(), DEPLOY.resolve("clients"), "typescript", "go"))
+                .isEqualTo(new Ended(
+                        0,
+                        List.of(
+                                "client       generates  compiles   round-trips",
+                                "typescript   not tried: this machine has no node",
+                                "go           not tried: this machine has no go")));
+        assertThat(calls)
+                .content()
+                .contains("curl -sf http://localhost:1/openapi.generators.json")
+                .doesNotContain("npm");
+    }
+
     /** A project of one file for each part, older than its jar. */
     private Path project() throws IOException {
         Path project = folder.resolve("project");
@@ -195,6 +215,7 @@ class ScriptsTest {
         builder.command().addAll(List.of(arguments));
         builder.environment().put("PATH", path);
         builder.environment().remove("JAVA_HOME");
+        builder.environment().put("WAYSIDE_URL", "http://localhost:1");
         Process process = builder.redirectErrorStream(true).start();
         process.outputWriter().close();
         List<String> lines = process.inputReader().lines().toList();

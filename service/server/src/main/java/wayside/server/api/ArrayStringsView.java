@@ -1,6 +1,7 @@
 package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import wayside.server.answer.OpenCodes;
 
 /** How the modules of an array are strung. */
 @Schema(name = "ArrayStrings", description = "How the modules of an array are strung.")

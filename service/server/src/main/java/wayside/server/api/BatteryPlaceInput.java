@@ -5,7 +5,7 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.AtMostOneOf;
+import wayside.server.binding.rule.AtMostOneOf;
 
 /** Where the battery stands, and how warm it is there. */
 @Schema(name = "BatteryPlace", description = "Where the battery stands, how warm it is there and what keeps it warm.")

@@ -2,6 +2,7 @@ package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.OpenCodes;
 
 /** The bank: rated, usable and usable in the cold said apart. */
 @Schema(name = "Battery", description = "The bank: rated, usable and usable in the cold said apart.")

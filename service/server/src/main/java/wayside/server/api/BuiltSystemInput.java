@@ -5,9 +5,9 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.OneOfNumbers;
-import wayside.server.api.rule.Rising;
-import wayside.server.api.rule.ZeroOrFrom;
+import wayside.server.binding.rule.OneOfNumbers;
+import wayside.server.binding.rule.Rising;
+import wayside.server.binding.rule.ZeroOrFrom;
 
 /** A system as it stands, or as it is proposed. */
 @Schema(name = "BuiltSystem", description = "A system as it stands, or as it is proposed.")

@@ -1,5 +1,7 @@
 package wayside.server.api;
 
+import wayside.server.binding.Coded;
+
 /** Storage chemistries. */
 public enum ChemistryCode implements Coded {
     LFP("lfp"),

@@ -1,6 +1,7 @@
 package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import wayside.server.answer.OpenCodes;
 
 /** What a chemistry would take for the same question. */
 @Schema(name = "ChemistryOption", description = "What a chemistry would take for the same question.")

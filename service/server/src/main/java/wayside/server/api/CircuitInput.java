@@ -8,9 +8,9 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.Size;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.AtMostOneOf;
-import wayside.server.api.rule.ExactlyOneOf;
-import wayside.server.api.rule.Named;
+import wayside.server.binding.rule.AtMostOneOf;
+import wayside.server.binding.rule.ExactlyOneOf;
+import wayside.server.binding.rule.Named;
 
 /** A cable to size. */
 @Schema(

@@ -2,6 +2,8 @@ package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.OpenCodes;
+import wayside.server.answer.ShortfallView;
 
 /** What became of a circuit. */
 @Schema(

@@ -4,7 +4,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.Size;
 import java.util.List;
-import wayside.server.api.rule.UniqueNames;
+import wayside.server.binding.rule.UniqueNames;
 
 /** Asks for conductors and fuses. */
 @Schema(description = "Asks for the conductor and the fuse of each circuit.")

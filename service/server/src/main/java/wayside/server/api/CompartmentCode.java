@@ -1,5 +1,7 @@
 package wayside.server.api;
 
+import wayside.server.binding.Coded;
+
 /** Where in a vehicle a battery stands. */
 public enum CompartmentCode implements Coded {
     CABIN("cabin"),

@@ -1,5 +1,7 @@
 package wayside.server.api;
 
+import wayside.server.binding.Coded;
+
 /** Whose day-to-day spread the drawn days have. */
 public enum DaySpreadCode implements Coded {
     PLACE("place"),

@@ -10,10 +10,10 @@ import jakarta.validation.constraints.Null;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.OnlyWith;
-import wayside.server.api.rule.UniqueNames;
-import wayside.server.api.rule.WithYear;
-import wayside.server.api.rule.WithoutYear;
+import wayside.server.binding.rule.OnlyWith;
+import wayside.server.binding.rule.UniqueNames;
+import wayside.server.binding.rule.WithYear;
+import wayside.server.binding.rule.WithoutYear;
 
 /** Asks whether a system lasts on a trip. */
 @Schema(

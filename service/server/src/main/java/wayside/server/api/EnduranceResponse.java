@@ -3,9 +3,15 @@ package wayside.server.api;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.AssumptionView;
+import wayside.server.answer.CautionView;
+import wayside.server.answer.DerivationView;
+import wayside.server.answer.EngineView;
+import wayside.server.answer.LawView;
+import wayside.server.answer.MessageView;
 
 /** How a system lasts on a trip. */
-@Schema(description = "How a system lasts on a trip.")
+@Schema(name = "EnduranceAnswer", description = "How a system lasts on a trip.")
 public record EnduranceResponse(
         @Schema(description = "The answer in a sentence or two.")
         MessageView advice,
@@ -73,6 +79,7 @@ public record EnduranceResponse(
 
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
+        EngineView engine,
 
         @Schema(description = "The way to every figure, or to those that were asked for; left out when none was.")
         @Nullable

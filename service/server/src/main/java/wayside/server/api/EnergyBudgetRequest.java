@@ -7,9 +7,9 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.OneOfNumbers;
-import wayside.server.api.rule.UniqueNames;
-import wayside.server.api.rule.ZeroOrFrom;
+import wayside.server.binding.rule.OneOfNumbers;
+import wayside.server.binding.rule.UniqueNames;
+import wayside.server.binding.rule.ZeroOrFrom;
 
 /** Asks for a day's energy budget. */
 @Schema(description = "Asks what a usual day takes out of the battery.")

@@ -3,9 +3,13 @@ package wayside.server.api;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.AssumptionView;
+import wayside.server.answer.CautionView;
+import wayside.server.answer.DerivationView;
+import wayside.server.answer.EngineView;
 
 /** What a usual day takes out of the battery. */
-@Schema(description = "What a usual day takes out of the battery.")
+@Schema(name = "EnergyBudgetAnswer", description = "What a usual day takes out of the battery.")
 public record EnergyBudgetResponse(
         @Schema(description = "All loads at their plugs [Wh].")
         Double dailyLoadWh,
@@ -37,6 +41,7 @@ public record EnergyBudgetResponse(
 
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
+        EngineView engine,
 
         @Schema(description = "The way to every figure, or to those that were asked for; left out when none was.")
         @Nullable

@@ -4,7 +4,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.ZeroOrFrom;
+import wayside.server.binding.rule.ZeroOrFrom;
 
 /** What is known of the inverter. */
 @Schema(name = "Inverter", description = "What is known of the inverter; each figure may be left open.")

@@ -9,11 +9,11 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.AtLeastOneOf;
-import wayside.server.api.rule.AtMostOneOf;
-import wayside.server.api.rule.ExactlyOneOf;
-import wayside.server.api.rule.Named;
-import wayside.server.api.rule.OnlyWith;
+import wayside.server.binding.rule.AtLeastOneOf;
+import wayside.server.binding.rule.AtMostOneOf;
+import wayside.server.binding.rule.ExactlyOneOf;
+import wayside.server.binding.rule.Named;
+import wayside.server.binding.rule.OnlyWith;
 
 /** Something the customer wants to run. */
 @Schema(

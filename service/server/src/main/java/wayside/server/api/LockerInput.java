@@ -4,8 +4,8 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.ExactlyOneOf;
-import wayside.server.api.rule.OnlyWith;
+import wayside.server.binding.rule.ExactlyOneOf;
+import wayside.server.binding.rule.OnlyWith;
 
 /** Where the bank is to stand. */
 @Schema(

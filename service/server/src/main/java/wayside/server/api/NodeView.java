@@ -2,6 +2,7 @@ package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.OpenCodes;
 
 /** A part of a system. */
 @Schema(name = "GraphNode", description = "A part of a system, or several alike.")

@@ -1,5 +1,7 @@
 package wayside.server.api;
 
+import wayside.server.binding.Coded;
+
 /** What a pair of battery and array is chosen by. */
 public enum ObjectiveCode implements Coded {
     PRICE("price"),

@@ -3,6 +3,7 @@ package wayside.server.api;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.MessageView;
 
 /** Whether one self-contained unit would do, or parts must be wired. */
 @Schema(name = "PowerUnit", description = "Whether one self-contained unit would do, or parts must be wired.")

@@ -7,8 +7,8 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.Rising;
-import wayside.server.api.rule.ZeroOrFrom;
+import wayside.server.binding.rule.Rising;
+import wayside.server.binding.rule.ZeroOrFrom;
 
 /** Asks how long a battery takes to fill. */
 @Schema(description = "Asks how long a battery takes to fill.")

@@ -3,9 +3,14 @@ package wayside.server.api;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.AssumptionView;
+import wayside.server.answer.CautionView;
+import wayside.server.answer.DerivationView;
+import wayside.server.answer.EngineView;
+import wayside.server.answer.ShortfallView;
 
 /** How long a recharge takes, or why it never ends. */
-@Schema(name = "RechargeTime", description = "How long a recharge takes, or why it never ends.")
+@Schema(name = "RechargeTimeAnswer", description = "How long a recharge takes, or why it never ends.")
 public record RechargeTimeResponse(
         @Schema(description = "Whether it ends.") Boolean feasible,
         List<ShortfallView> shortfalls,
@@ -27,6 +32,7 @@ public record RechargeTimeResponse(
 
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
+        EngineView engine,
 
         @Schema(description = "The way to every figure, or to those that were asked for; left out when none was.")
         @Nullable

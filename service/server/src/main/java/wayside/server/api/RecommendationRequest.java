@@ -9,8 +9,8 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.OnlyWith;
-import wayside.server.api.rule.UniqueNames;
+import wayside.server.binding.rule.OnlyWith;
+import wayside.server.binding.rule.UniqueNames;
 
 /** Asks for a whole system. */
 @Schema(

@@ -3,9 +3,17 @@ package wayside.server.api;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.AssumptionView;
+import wayside.server.answer.CautionView;
+import wayside.server.answer.DerivationView;
+import wayside.server.answer.EngineView;
+import wayside.server.answer.LawView;
+import wayside.server.answer.MessageView;
+import wayside.server.answer.OpenCodes;
+import wayside.server.answer.ShortfallView;
 
 /** A whole system, or the shortfalls of one that does not fit. */
-@Schema(name = "Recommendation", description = "A whole system, or the shortfalls of one that does not fit.")
+@Schema(name = "RecommendationAnswer", description = "A whole system, or the shortfalls of one that does not fit.")
 public record RecommendationResponse(
         @Schema(description = "Whether nothing is short.") Boolean feasible,
         List<ShortfallView> shortfalls,
@@ -80,7 +88,7 @@ public record RecommendationResponse(
 
         @Schema(
                 description =
-                        "When a chance is accepted and the system by days of autonomy is not enough for it: with which change to the"
+                        "When a chance is accepted and a smaller battery, by days of autonomy, is not enough for it: with which change to the"
                                 + " trip it would be.")
         @Nullable
         SmallerSystemView smallerSystem,
@@ -90,6 +98,7 @@ public record RecommendationResponse(
 
         List<AssumptionView> assumptions,
         List<CautionView> cautions,
+        EngineView engine,
 
         @Schema(description = "The way to every figure, or to those that were asked for; left out when none was.")
         @Nullable

@@ -1,6 +1,7 @@
 package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import wayside.server.answer.OpenCodes;
 
 /** A table's name and what it is about. */
 @Schema(description = "A table's name and what it is about.")

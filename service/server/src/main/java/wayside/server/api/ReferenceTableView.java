@@ -3,6 +3,7 @@ package wayside.server.api;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.OpenCodes;
 
 /** A table with its provenance. */
 @Schema(name = "ReferenceTable", description = "A table with its provenance.")

@@ -2,6 +2,8 @@ package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.Map;
+import wayside.server.answer.MessageParameterView;
+import wayside.server.answer.OpenCodes;
 
 /** A kind of fuse that must not be used. */
 @Schema(name = "RefusedFuse", description = "A kind of fuse that must not be used in a circuit.")

@@ -7,7 +7,7 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.ExactlyOneOf;
+import wayside.server.binding.rule.ExactlyOneOf;
 
 /** The room for panels on the roof. */
 @Schema(name = "Roof", description = "The room for panels on the roof; an area of 6 m2 when left open.")

@@ -1,5 +1,7 @@
 package wayside.server.api;
 
+import wayside.server.binding.Coded;
+
 /** Rule sets for conductors. */
 public enum RuleSetCode implements Coded {
     ABYC_E11("abyc-e11"),

@@ -1,6 +1,7 @@
 package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import wayside.server.answer.OpenCodes;
 
 /** What a load gets on such trips. */
 @Schema(name = "ServedLoad", description = "What a load gets on such trips, on the mean of all that were tried.")

@@ -2,12 +2,12 @@ package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import wayside.server.answer.EngineView;
 
 /** What answers here. */
 @Schema(description = "What answers here, and what it can be asked.")
 public record ServiceView(
-        @Schema(description = "Which engine runs: the same engine gives the same figures.")
-        String version,
+        EngineView engine,
 
         @Schema(description = "Where its contract is, for people and for validators.", example = "/openapi.json")
         String contract,

@@ -9,7 +9,7 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.RisingLadder;
+import wayside.server.binding.rule.RisingLadder;
 
 /** The sizes that parts are to be had in. */
 @Schema(

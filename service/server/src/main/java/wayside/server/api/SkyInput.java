@@ -4,7 +4,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.ExactlyOneOf;
+import wayside.server.binding.rule.ExactlyOneOf;
 
 /** How sunny a month is. */
 @Schema(name = "Sky", description = "How sunny the month is: the mean irradiation of a day, or the clearness index.")

@@ -4,8 +4,8 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.OneOfNumbers;
-import wayside.server.api.rule.ZeroOrFrom;
+import wayside.server.binding.rule.OneOfNumbers;
+import wayside.server.binding.rule.ZeroOrFrom;
 
 /** Asks for the yield of an array in a typical year that comes with the request. */
 @Schema(description = "Asks what an array brings in a typical year; place and weather are the file's.")

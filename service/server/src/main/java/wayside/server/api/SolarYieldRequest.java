@@ -6,9 +6,9 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.OneOfNumbers;
-import wayside.server.api.rule.PossibleSky;
-import wayside.server.api.rule.ZeroOrFrom;
+import wayside.server.binding.rule.OneOfNumbers;
+import wayside.server.binding.rule.PossibleSky;
+import wayside.server.binding.rule.ZeroOrFrom;
 
 /** Asks for the yield of an array, month by month. */
 @Schema(description = "Asks what an array brings at a place, month by month.")

@@ -1,5 +1,7 @@
 package wayside.server.api;
 
+import wayside.server.binding.Coded;
+
 /** What can fill a battery. */
 public enum SourceCode implements Coded {
     SOLAR("solar"),

@@ -1,6 +1,7 @@
 package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import wayside.server.answer.OpenCodes;
 
 /** What a source brings. */
 @Schema(name = "SourceShare", description = "What a source brings.")

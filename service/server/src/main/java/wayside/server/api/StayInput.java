@@ -8,8 +8,8 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.Null;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.PossibleSky;
-import wayside.server.api.rule.WithYear;
+import wayside.server.binding.rule.PossibleSky;
+import wayside.server.binding.rule.WithYear;
 
 /** A part of the trip spent at one place in one month. */
 @Schema(name = "Stay", description = "A part of the trip spent at one place in one month.")

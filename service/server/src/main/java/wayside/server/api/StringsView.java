@@ -1,6 +1,7 @@
 package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import wayside.server.answer.OpenCodes;
 
 /** Whether the strings suit the charge controller. */
 @Schema(name = "StringsCheck", description = "Whether the modules' strings suit the charge controller, cold and hot.")

@@ -1,5 +1,7 @@
 package wayside.server.api;
 
+import wayside.server.binding.Coded;
+
 /** Where a load is plugged in. */
 public enum SupplyCode implements Coded {
     DC("dc"),

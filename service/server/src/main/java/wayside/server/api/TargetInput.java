@@ -4,7 +4,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.OnlyWith;
+import wayside.server.binding.rule.OnlyWith;
 
 /** How sure the customer wants to be. */
 @Schema(

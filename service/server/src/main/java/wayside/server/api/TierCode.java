@@ -1,5 +1,7 @@
 package wayside.server.api;
 
+import wayside.server.binding.Coded;
+
 /** How much a load matters when the battery runs low. */
 public enum TierCode implements Coded {
     VITAL("vital"),

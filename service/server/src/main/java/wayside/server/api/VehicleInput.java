@@ -4,8 +4,8 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.rule.OneOfNumbers;
-import wayside.server.api.rule.ZeroOrFrom;
+import wayside.server.binding.rule.OneOfNumbers;
+import wayside.server.binding.rule.ZeroOrFrom;
 
 /** What the vehicle brings. */
 @Schema(name = "Vehicle", description = "What the vehicle brings: its own net and its alternator.")

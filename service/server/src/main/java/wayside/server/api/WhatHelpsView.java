@@ -3,6 +3,8 @@ package wayside.server.api;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.MessageParameterView;
+import wayside.server.answer.OpenCodes;
 
 /** One change and what it does. */
 @Schema(

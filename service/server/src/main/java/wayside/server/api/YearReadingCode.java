@@ -1,5 +1,7 @@
 package wayside.server.api;
 
+import wayside.server.binding.Coded;
+
 /** What is read from a typical year. */
 public enum YearReadingCode implements Coded {
     HOURS("hours"),

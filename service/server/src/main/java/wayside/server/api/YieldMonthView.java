@@ -1,6 +1,7 @@
 package wayside.server.api;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import wayside.server.answer.OpenCodes;
 
 /** What an array brings in a month. */
 @Schema(name = "YieldMonth", description = "What an array brings on the mean day of a month.")

@@ -30,27 +30,7 @@ import wayside.server.problem.Problem;
 public final class Contract {
     private static final String SIZING = "sizing";
     private static final String ABOUT = "about";
-    private static final String PROBLEM = "application/problem+json";
-    private static final String NOT_ACCEPTABLE = "Accept rules the type of the answer out.";
     private static final String NOT_MODIFIED = "If-None-Match names the ETag of the answer: it has not changed.";
-    private static final Map<String, String> FAULTS_OF_A_BODY = Map.of(
-            "400",
-            "The body is not well-formed JSON: says line and column. Or the address has a query parameter other than"
-                    + " explain, or no figure stands where one is to be explained.",
-            "406",
-            NOT_ACCEPTABLE,
-            "408",
-            "The body did not come within the time set.",
-            "413",
-            "The body is too large; the detail says which limit it met.",
-            "415",
-            "The body is of a type, or in a content coding, that is not read here.",
-            "422",
-            "Fields that cannot be used: each with its JSON Pointer, what was received and what is accepted.",
-            "429",
-            "You ask too much at once; Retry-After says when to come again.",
-            "503",
-            "Too much at once; Retry-After says when to come again.");
 
     private final ContractSchemas schemas = new ContractSchemas();
     private final Map<String, Map<String, JsonNode>> examples;
@@ -85,6 +65,10 @@ public final class Contract {
                                 "Sizes the electrical system of a camper or an overland truck from the list of what it"
                                         + " has to run. Figures are in SI units, named in each field; shares are 0 to 1; azimuth is"
                                         + " clockwise from north. Every answer that holds a figure holds the steps that led to it."
+                                        + " Every operation is safe and idempotent: it changes nothing and may be sent"
+                                        + " again (RFC 9110, 9.2). Of one engine, which each answer names, the same request"
+                                        + " has the same answer to the byte, so you may keep it as long as the engine is"
+                                        + " the same."
                                         + " Wayside sizes and explains; it never says that an installation complies with a code.")
                         .contact(new Contact().name("The authors of Wayside"))
                         .license(new License().name("Apache-2.0").identifier("Apache-2.0")))
@@ -109,22 +93,19 @@ public final class Contract {
         }
         Class<?> request = endpoint.request();
         ApiResponse answer = answer("The answer.", "application/json", schemas.add(endpoint.response(), false));
+        String table = endpoint.table();
+        if (table != null) {
+            answer.getContent().addMediaType("text/csv", table(table));
+        }
         ApiResponses responses = new ApiResponses().addApiResponse("200", answer);
         if (request != null) {
             operation.requestBody(body(endpoint, schemas.add(request, true)));
             Preferences.describe(operation, answer, endpoint.mostPriceMs());
-            FAULTS_OF_A_BODY.entrySet().stream()
-                    .sorted(Map.Entry.comparingByKey())
-                    .forEach(fault -> responses.addApiResponse(fault.getKey(), problem(fault.getValue())));
         } else {
-            responses
-                    .addApiResponse("304", new ApiResponse().description(NOT_MODIFIED))
-                    .addApiResponse("400", problem("The address has a query parameter: none is taken."))
-                    .addApiResponse("406", problem(NOT_ACCEPTABLE));
+            Preferences.describeCopies(answer);
+            responses.addApiResponse("304", new ApiResponse().description(NOT_MODIFIED));
         }
-        if (!endpoint.parameters().isEmpty()) {
-            responses.addApiResponse("404", problem("There is nothing of that name."));
-        }
+        Refusals.describe(responses, endpoint);
         return operation.responses(responses);
     }
 
@@ -155,8 +136,13 @@ public final class Contract {
         return form;
     }
 
-    private static ApiResponse problem(String description) {
-        return answer(description, PROBLEM, new Schema<>().$ref("#/components/schemas/Problem"));
+    private static MediaType table(String holds) {
+        Schema<?> text = new JsonSchema()
+                .types(Set.of("string"))
+                .description(
+                        "A table (RFC 4180) of one list of the answer, with a head that names the columns as the fields"
+                                + " are named, and without assumptions, cautions and derivation. " + holds);
+        return new MediaType().schema(text);
     }
 
     private static ApiResponse answer(String description, String type, Schema<?> schema) {

@@ -18,6 +18,8 @@ public final class OpenContract {
     private static final Set<String> RULES =
             Set.of("additionalProperties", "allOf", "anyOf", "oneOf", "not", "if", "then", "else", "dependentRequired");
 
+    private static final String JSON = "application/json";
+
     private OpenContract() {}
 
     /** The open contract of a strict one, which stays as it is. */
@@ -34,9 +36,17 @@ public final class OpenContract {
         operation.path("parameters").forEach(parameter -> schema(parameter.path("schema")));
         content(operation.path("requestBody").path("content"));
         operation.path("responses").forEach(response -> {
+            oneType(response.path("content"));
             content(response.path("content"));
             response.path("headers").forEach(header -> schema(header.path("schema")));
         });
+    }
+
+    /** Of an answer in several types a client gets the one that it has types of its own for. */
+    private static void oneType(JsonNode content) {
+        if (content instanceof ObjectNode types && types.has(JSON)) {
+            types.retain(JSON);
+        }
     }
 
     private static void content(JsonNode content) {

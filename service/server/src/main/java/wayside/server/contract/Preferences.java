@@ -43,6 +43,20 @@ final class Preferences {
                         .schema(text()));
     }
 
+    /** An address that only gets says how long its answer may be kept. */
+    static void describeCopies(ApiResponse answer) {
+        answer.addHeaderObject(
+                "ETag",
+                new Header()
+                        .description("Of just these bytes; for If-None-Match.")
+                        .schema(text()));
+        answer.addHeaderObject(
+                "Cache-Control",
+                new Header()
+                        .description("How long a copy may be used unasked (RFC 9111).")
+                        .schema(text()));
+    }
+
     private static Schema<?> text() {
         return new JsonSchema().types(Set.of("string"));
     }

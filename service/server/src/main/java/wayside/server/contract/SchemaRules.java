@@ -16,13 +16,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import wayside.server.api.OpenCodes;
-import wayside.server.api.rule.AtLeastOneOf;
-import wayside.server.api.rule.AtMostOneOf;
-import wayside.server.api.rule.ExactlyOneOf;
-import wayside.server.api.rule.OneOfNumbers;
-import wayside.server.api.rule.OnlyWith;
-import wayside.server.api.rule.ZeroOrFrom;
+import wayside.server.answer.OpenCodes;
+import wayside.server.binding.rule.AtLeastOneOf;
+import wayside.server.binding.rule.AtMostOneOf;
+import wayside.server.binding.rule.ExactlyOneOf;
+import wayside.server.binding.rule.OneOfNumbers;
+import wayside.server.binding.rule.OnlyWith;
+import wayside.server.binding.rule.ZeroOrFrom;
 
 /**
  * Says in a schema what Swagger-core does not read off our annotations, or reads otherwise than the validator: what is

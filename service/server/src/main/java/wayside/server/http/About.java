@@ -1,6 +1,7 @@
 package wayside.server.http;
 
 import io.javalin.http.Context;
+import wayside.server.answer.Engine;
 import wayside.server.api.OperationView;
 import wayside.server.api.ServiceView;
 
@@ -11,8 +12,8 @@ final class About {
     private static final String LINKS =
             "<%s>; rel=\"service-desc\", <%s>; rel=\"service-doc\"".formatted(CONTRACT, DOCUMENTATION);
 
-    static final ServiceView SERVICE = new ServiceView(
-            Version.text(),
+    private static final ServiceView SERVICE = new ServiceView(
+            Engine.VIEW,
             CONTRACT,
             "/openapi.generators.json",
             DOCUMENTATION,
@@ -20,6 +21,8 @@ final class About {
                     .map(endpoint ->
                             new OperationView(endpoint.id(), endpoint.method(), endpoint.path(), endpoint.summary()))
                     .toList());
+
+    static final Page PAGE = Page.of(Json.bytes(Json.writer(ServiceView.class), SERVICE), Json.TYPE);
 
     private About() {}
 

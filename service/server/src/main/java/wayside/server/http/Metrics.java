@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import wayside.server.answer.Engine;
 import wayside.server.intake.FairQueue;
 
 /** Rate, errors and duration of each operation, and the state of the process, for Prometheus. */
@@ -42,7 +43,7 @@ final class Metrics implements AutoCloseable {
                 .register(registry);
         Gauge.builder("wayside.build.info", () -> 1)
                 .description("Which engine runs")
-                .tag("version", Version.text())
+                .tag("version", Engine.VIEW.version())
                 .register(registry);
         Gauge.builder("wayside.requests.active", inFlight, AtomicInteger::get)
                 .description("Requests at work")

@@ -4,10 +4,14 @@ import com.fasterxml.jackson.databind.ObjectWriter;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import java.util.concurrent.CompletableFuture;
-import java.util.function.Function;
-import wayside.server.mapping.Explanation;
-import wayside.server.mapping.Figures;
-import wayside.server.mapping.RequestReader;
+import java.util.function.Supplier;
+import wayside.server.answer.CsvTable;
+import wayside.server.answer.Explanation;
+import wayside.server.answer.Figures;
+import wayside.server.binding.RequestReader;
+import wayside.server.problem.Problem;
+import wayside.server.problem.ProblemException;
+import wayside.server.problem.ProblemKind;
 import wayside.sizing.solar.epw.TypicalYear;
 
 /** Read, call, write. */
@@ -32,39 +36,55 @@ final class OperationHandler<Q extends Record, A extends Record> implements Hand
 
     @Override
     public void handle(Context context) {
-        Accepts.require(context.header("Accept"), Json.TYPE);
-        boolean minimal = Preference.isMinimal(context);
-        Figures figures = Figures.explained(Query.explanation(context, minimal ? Explanation.NONE : Explanation.ALL));
+        String type = Accepts.choose(context.header("Accept"), operation.types());
+        if (operation.types().size() > 1) {
+            context.res().addHeader("Vary", "Accept");
+        }
+        Figures figures = Figures.explained(explanation(context, type));
         YearForm<?, A> yearForm = operation.yearForm();
         if (yearForm != null && FormBody.is(context)) {
-            ofYear(context, yearForm, figures, minimal);
+            ofYear(context, yearForm, figures, type);
         } else {
             Q request = reader.join().read(Body.read(context), operation.request());
-            answer(
-                    context,
-                    minimal,
-                    operation.price().applyAsDouble(request),
-                    all -> operation.calculation().apply(request, all),
-                    figures);
+            double price = operation.price().applyAsDouble(request);
+            answer(context, type, price, () -> operation.calculation().apply(request, figures));
         }
     }
 
-    private <F extends Record> void ofYear(Context context, YearForm<F, A> form, Figures figures, boolean minimal) {
+    private Explanation explanation(Context context, String type) {
+        if (type.equals(CsvTable.TYPE)) {
+            Query.refuse(context, "a table comes without the way to its figures.");
+            return Explanation.NONE;
+        }
+        boolean minimal = Preference.isMinimal(context);
+        Preference.mark(context, minimal);
+        return Query.explanation(context, minimal ? Explanation.NONE : Explanation.ALL);
+    }
+
+    private <F extends Record> void ofYear(Context context, YearForm<F, A> form, Figures figures, String type) {
         FormBody body = FormBody.of(context, bodyLimitBytes);
         F request = reader.join().readWithYear(body.request(), form.request(), body.faults());
         TypicalYear year = body.year();
-        answer(
-                context,
-                minimal,
-                form.price().applyAsDouble(request),
-                all -> form.calculation().apply(request, year, all),
-                figures);
+        double price = form.price().applyAsDouble(request);
+        answer(context, type, price, () -> form.calculation().apply(request, year, figures));
     }
 
-    private void answer(
-            Context context, boolean minimal, double price, Function<Figures, A> calculation, Figures figures) {
-        Preference.mark(context, minimal);
-        context.contentType(Json.TYPE);
-        calculations.answer(context, price, () -> Json.bytes(writer, calculation.apply(figures)));
+    private void answer(Context context, String type, double price, Supplier<A> calculation) {
+        context.contentType(type);
+        calculations.answer(context, price, () -> write(calculation.get(), type));
+    }
+
+    private byte[] write(A answer, String type) {
+        CsvTable<A> table = operation.table();
+        if (table == null || !type.equals(CsvTable.TYPE)) {
+            return Json.bytes(writer, answer);
+        }
+        byte[] text = table.of(answer);
+        if (text == null) {
+            throw new ProblemException(Problem.of(
+                    ProblemKind.NOT_ACCEPTABLE,
+                    "This answer is no table, for it has no " + table.list() + ". " + table.when()));
+        }
+        return text;
     }
 }

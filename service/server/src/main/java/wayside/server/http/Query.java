@@ -4,7 +4,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import wayside.server.mapping.Explanation;
+import wayside.server.answer.Explanation;
 import wayside.server.problem.Problem;
 import wayside.server.problem.ProblemException;
 import wayside.server.problem.ProblemKind;
@@ -19,9 +19,18 @@ final class Query {
 
     /** @throws ProblemException for any query parameter, with what came */
     static void refuse(Context context) {
+        refuse(context, "this address takes none.");
+    }
+
+    /**
+     * Refuses any query parameter.
+     *
+     * @param why the rest of the sentence
+     */
+    static void refuse(Context context, String why) {
         String query = context.queryString();
         if (query != null && !query.isEmpty()) {
-            throw unknown(query, "this address takes none.");
+            throw unknown(query, why);
         }
     }
 

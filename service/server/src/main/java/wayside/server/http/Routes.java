@@ -2,8 +2,13 @@ package wayside.server.http;
 
 import java.util.List;
 import java.util.stream.Stream;
+import wayside.server.answer.CsvTable;
+import wayside.server.answer.Figures;
+import wayside.server.api.ChargePointView;
+import wayside.server.api.CircuitView;
 import wayside.server.api.CircuitsRequest;
 import wayside.server.api.CircuitsResponse;
+import wayside.server.api.CurvePointView;
 import wayside.server.api.EnduranceRequest;
 import wayside.server.api.EnduranceResponse;
 import wayside.server.api.EnergyBudgetRequest;
@@ -18,6 +23,7 @@ import wayside.server.api.ServiceView;
 import wayside.server.api.SolarYieldOfYearRequest;
 import wayside.server.api.SolarYieldRequest;
 import wayside.server.api.SolarYieldResponse;
+import wayside.server.api.YieldMonthView;
 import wayside.server.contract.Endpoint;
 import wayside.server.mapping.CircuitsReader;
 import wayside.server.mapping.CircuitsWriter;
@@ -25,7 +31,6 @@ import wayside.server.mapping.EnduranceReader;
 import wayside.server.mapping.EnduranceWriter;
 import wayside.server.mapping.EnergyBudgetReader;
 import wayside.server.mapping.EnergyBudgetWriter;
-import wayside.server.mapping.Figures;
 import wayside.server.mapping.RechargeTimeReader;
 import wayside.server.mapping.RechargeTimeWriter;
 import wayside.server.mapping.RecommendationReader;
@@ -52,6 +57,7 @@ public final class Routes {
             null,
             ReferenceList.class,
             List.of(),
+            null,
             0);
 
     static final Endpoint REFERENCE_TABLE = new Endpoint(
@@ -64,6 +70,7 @@ public final class Routes {
             null,
             ReferenceTableView.class,
             List.of("folder", "table"),
+            null,
             0);
 
     static final Endpoint SERVICE = new Endpoint(
@@ -76,9 +83,38 @@ public final class Routes {
             null,
             ServiceView.class,
             List.of(),
+            null,
             0);
 
     private static final List<Operation<?, ?>> OPERATIONS = List.of(
+            Operation.of(
+                            "recommendation",
+                            "A whole system for a list of loads and a trip",
+                            "Sizes battery, array, chargers, inverter, cables and fuses; a system that does not fit is answered"
+                                    + " with its shortfalls.",
+                            RecommendationRequest.class,
+                            RecommendationResponse.class,
+                            RecommendationReader::read,
+                            SystemSizer::size,
+                            RecommendationWriter::write)
+                    .pricedBy(Price::of, 600)
+                    .withTable(
+                            new CsvTable<>(
+                                    "curve",
+                                    CurvePointView.class,
+                                    RecommendationResponse::curve,
+                                    "With target.chanceOfRunningFlat: the pairs of battery and array that are just sure enough.")),
+            Operation.of(
+                            "endurance",
+                            "How often a system runs flat on a trip",
+                            "Lives the trip hour by hour in many possible weathers.",
+                            EnduranceRequest.class,
+                            EnduranceResponse.class,
+                            EnduranceReader::read,
+                            EnduranceSimulator::simulate,
+                            EnduranceWriter::write)
+                    .pricedBy(Price::of, 600)
+                    .withYear(EnduranceRequest.class, Price::of, Routes::enduranceOfYear),
             Operation.of(
                             "energy-budget",
                             "What a usual day takes out of the battery",
@@ -98,7 +134,9 @@ public final class Routes {
                             CircuitsReader::read,
                             CircuitSizer::size,
                             CircuitsWriter::write)
-                    .pricedBy(Price::of, 30),
+                    .pricedBy(Price::of, 30)
+                    .withTable(new CsvTable<>(
+                            "circuits", CircuitView.class, CircuitsResponse::circuits, "Conductor and fuse of each.")),
             Operation.of(
                             "solar-yield",
                             "What an array brings, month by month",
@@ -108,39 +146,21 @@ public final class Routes {
                             SolarYieldReader::read,
                             SolarYieldSizer::size,
                             SolarYieldWriter::write)
+                    .withTable(new CsvTable<>(
+                            "months", YieldMonthView.class, SolarYieldResponse::months, "What each month brings."))
                     .withYear(SolarYieldOfYearRequest.class, request -> Price.LIGHT, Routes::solarYieldOfYear),
             Operation.of(
-                            "recommendation",
-                            "A whole system for a list of loads and a trip",
-                            "Sizes battery, array, chargers, inverter, cables and fuses; a system that does not fit is answered"
-                                    + " with its shortfalls.",
-                            RecommendationRequest.class,
-                            RecommendationResponse.class,
-                            RecommendationReader::read,
-                            SystemSizer::size,
-                            RecommendationWriter::write)
-                    .pricedBy(Price::of, 600),
-            Operation.of(
-                    "recharge-time",
-                    "How long a battery takes to fill",
-                    "Charges with all sources at once against what the battery accepts: always longer than energy divided"
-                            + " by power.",
-                    RechargeTimeRequest.class,
-                    RechargeTimeResponse.class,
-                    RechargeTimeReader::read,
-                    RechargeSizer::size,
-                    RechargeTimeWriter::write),
-            Operation.of(
-                            "endurance",
-                            "How often a system runs flat on a trip",
-                            "Lives the trip hour by hour in many possible weathers.",
-                            EnduranceRequest.class,
-                            EnduranceResponse.class,
-                            EnduranceReader::read,
-                            EnduranceSimulator::simulate,
-                            EnduranceWriter::write)
-                    .pricedBy(Price::of, 600)
-                    .withYear(EnduranceRequest.class, Price::of, Routes::enduranceOfYear));
+                            "recharge-time",
+                            "How long a battery takes to fill",
+                            "Charges with all sources at once against what the battery accepts: always longer than energy divided"
+                                    + " by power.",
+                            RechargeTimeRequest.class,
+                            RechargeTimeResponse.class,
+                            RechargeTimeReader::read,
+                            RechargeSizer::size,
+                            RechargeTimeWriter::write)
+                    .withTable(new CsvTable<>(
+                            "curve", ChargePointView.class, RechargeTimeResponse::curve, "How the bank fills.")));
 
     private Routes() {}
 

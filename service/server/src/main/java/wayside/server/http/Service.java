@@ -15,13 +15,13 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.jetty.server.Request;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import wayside.server.api.ServiceView;
+import wayside.server.binding.RequestReader;
 import wayside.server.contract.Endpoint;
 import wayside.server.intake.FairQueue;
 import wayside.server.intake.Front;
 import wayside.server.intake.FrontSettings;
 import wayside.server.intake.RequestId;
-import wayside.server.mapping.RequestReader;
+import wayside.server.mapping.MostSunshine;
 import wayside.server.problem.ProblemKind;
 
 /** Hangs handlers and filters on the server. */
@@ -34,7 +34,8 @@ public final class Service implements AutoCloseable {
     private final HttpSettings settings;
     private final Metrics metrics = new Metrics();
     /** Made beside the rest: the validator looks at many classes, and the start does not wait for it. */
-    private final CompletableFuture<RequestReader> reader = CompletableFuture.supplyAsync(RequestReader::new);
+    private final CompletableFuture<RequestReader> reader =
+            CompletableFuture.supplyAsync(() -> new RequestReader(MostSunshine::addTo));
 
     private final FairQueue requests;
     private final FairQueue heavy;
@@ -149,9 +150,7 @@ public final class Service implements AutoCloseable {
     private static void tell(Context context) {
         Query.refuse(context);
         Accepts.require(context.header("Accept"), Json.TYPE);
-        context.header("Cache-Control", "no-cache")
-                .contentType(Json.TYPE)
-                .result(Json.bytes(Json.writer(ServiceView.class), About.SERVICE));
+        About.PAGE.send(context, "no-cache");
     }
 
     private static void redirect(Context context, String location) {

@@ -1,7 +1,7 @@
 package wayside.server.http;
 
 import java.util.function.ToDoubleFunction;
-import wayside.server.mapping.Figures;
+import wayside.server.answer.Figures;
 import wayside.sizing.solar.epw.TypicalYear;
 
 /**

@@ -2,6 +2,7 @@ package wayside.server.mapping;
 
 import java.util.ArrayList;
 import java.util.List;
+import wayside.server.answer.Figures;
 import wayside.server.api.BankNeedView;
 import wayside.server.api.BatteryView;
 import wayside.server.api.BuyableBankView;

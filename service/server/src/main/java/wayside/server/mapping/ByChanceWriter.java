@@ -2,9 +2,11 @@ package wayside.server.mapping;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.Figures;
+import wayside.server.answer.MessageView;
+import wayside.server.answer.MessageWriter;
 import wayside.server.api.BalanceView;
 import wayside.server.api.CurvePointView;
-import wayside.server.api.MessageView;
 import wayside.server.api.ServedLoadView;
 import wayside.server.api.SizedChanceView;
 import wayside.server.api.SmallerSystemView;

@@ -2,6 +2,7 @@ package wayside.server.mapping;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.Figures;
 import wayside.server.api.BuyableChargerView;
 import wayside.server.api.CurrentNeedView;
 import wayside.sizing.charging.ChargerRating;

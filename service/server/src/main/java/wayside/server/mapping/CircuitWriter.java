@@ -1,13 +1,16 @@
 package wayside.server.mapping;
 
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.Figures;
+import wayside.server.answer.MessageView;
+import wayside.server.answer.MessageWriter;
+import wayside.server.answer.ShortfallView;
+import wayside.server.answer.ShortfallWriter;
 import wayside.server.api.CircuitView;
 import wayside.server.api.ConductorView;
 import wayside.server.api.FuseView;
-import wayside.server.api.MessageView;
 import wayside.server.api.MetricConductorView;
 import wayside.server.api.RefusedFuseView;
-import wayside.server.api.ShortfallView;
 import wayside.sizing.wiring.CircuitDuty;
 import wayside.sizing.wiring.CircuitShortfall;
 import wayside.sizing.wiring.SizedCircuit;

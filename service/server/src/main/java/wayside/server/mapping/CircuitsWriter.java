@@ -2,6 +2,8 @@ package wayside.server.mapping;
 
 import java.util.ArrayList;
 import java.util.List;
+import wayside.server.answer.Figures;
+import wayside.server.answer.Tail;
 import wayside.server.api.CircuitView;
 import wayside.server.api.CircuitsResponse;
 import wayside.sizing.trace.Answer;
@@ -14,7 +16,7 @@ public final class CircuitsWriter {
     public static CircuitsResponse write(Answer<List<SizedCircuit>> answer, Figures figures) {
         List<CircuitView> circuits = write(answer.result(), figures.in("circuits"));
         Tail tail = Tail.of(answer, figures);
-        return new CircuitsResponse(circuits, tail.assumptions(), tail.cautions(), tail.derivation());
+        return new CircuitsResponse(circuits, tail.assumptions(), tail.cautions(), tail.engine(), tail.derivation());
     }
 
     /**

@@ -4,6 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.Figures;
+import wayside.server.answer.LawView;
+import wayside.server.answer.LawWriter;
+import wayside.server.answer.MessageView;
+import wayside.server.answer.MessageWriter;
+import wayside.server.answer.Tail;
 import wayside.server.api.BalanceView;
 import wayside.server.api.BankTemperatureView;
 import wayside.server.api.ChanceView;
@@ -12,8 +18,6 @@ import wayside.server.api.EnduranceResponse;
 import wayside.server.api.EnergySourcesView;
 import wayside.server.api.EnergyUsesView;
 import wayside.server.api.InverseView;
-import wayside.server.api.LawView;
-import wayside.server.api.MessageView;
 import wayside.server.api.ServedLoadView;
 import wayside.server.api.SparedChanceView;
 import wayside.server.api.StateOfChargeView;
@@ -80,6 +84,7 @@ public final class EnduranceWriter {
                 helps,
                 tail.assumptions(),
                 tail.cautions(),
+                tail.engine(),
                 tail.derivation());
     }
 

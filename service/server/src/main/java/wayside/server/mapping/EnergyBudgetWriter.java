@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.Figures;
+import wayside.server.answer.Tail;
 import wayside.server.api.EnergyBudgetResponse;
 import wayside.server.api.EnergyBudgetView;
 import wayside.server.api.HookupView;
@@ -40,6 +42,7 @@ public final class EnergyBudgetWriter {
                 view.inverter(),
                 tail.assumptions(),
                 tail.cautions(),
+                tail.engine(),
                 tail.derivation());
     }
 

@@ -1,9 +1,7 @@
 package wayside.server.mapping;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import jakarta.validation.ConstraintValidator;
 import jakarta.validation.ConstraintValidatorContext;
-import jakarta.validation.ConstraintViolation;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -11,20 +9,18 @@ import java.util.Optional;
 import org.hibernate.validator.HibernateValidatorConfiguration;
 import org.hibernate.validator.cfg.ConstraintMapping;
 import org.hibernate.validator.constraintvalidation.HibernateConstraintValidatorContext;
-import org.hibernate.validator.engine.HibernateConstraintViolation;
 import org.jspecify.annotations.Nullable;
 import wayside.server.api.MonthInput;
 import wayside.server.api.PlaceInput;
 import wayside.server.api.SkyInput;
 import wayside.server.api.SolarYieldRequest;
 import wayside.server.api.StayInput;
-import wayside.server.api.rule.PossibleSky;
-import wayside.server.problem.Fault;
-import wayside.server.problem.FaultCode;
+import wayside.server.binding.TooMuch;
+import wayside.server.binding.rule.PossibleSky;
 import wayside.sizing.SolarYieldSizer;
 
 /** Holds a sky that is given to what falls above the atmosphere there, which the core knows. */
-final class MostSunshine {
+public final class MostSunshine {
     private static final String FIELD = "dailyIrradiationKwhM2";
 
     private static final int MONTHS = 12;
@@ -33,23 +29,12 @@ final class MostSunshine {
     private MostSunshine() {}
 
     /** Makes it known who checks the rule. */
-    static void addTo(HibernateValidatorConfiguration configuration) {
+    public static void addTo(HibernateValidatorConfiguration configuration) {
         ConstraintMapping mapping = configuration.createConstraintMapping();
         mapping.constraintDefinition(PossibleSky.class)
                 .validatedBy(OfAStay.class)
                 .validatedBy(OfAYield.class);
         configuration.addMapping(mapping);
-    }
-
-    /** The fault of a field that is given too much. */
-    static Fault fault(ConstraintViolation<?> violation, String pointer, JsonNode value) {
-        HibernateConstraintViolation<?> told = violation.unwrap(HibernateConstraintViolation.class);
-        double most = told.getDynamicPayload(Double.class);
-        return Fault.of(pointer, FaultCode.OUT_OF_RANGE, "More than falls above the atmosphere there in that month.")
-                .received(Received.text(value), Received.value(value))
-                .accepted(violation.getMessage())
-                .between(0.0, most)
-                .done();
     }
 
     /** The most that is accepted, where it is too much. A place or month that is itself at fault is passed over. */
@@ -67,7 +52,9 @@ final class MostSunshine {
     /** Begins to say what is accepted. */
     private static ConstraintValidatorContext.ConstraintViolationBuilder accepting(
             BigDecimal most, ConstraintValidatorContext context) {
-        context.unwrap(HibernateConstraintValidatorContext.class).withDynamicPayload(most.doubleValue());
+        context.unwrap(HibernateConstraintValidatorContext.class)
+                .withDynamicPayload(
+                        new TooMuch(most.doubleValue(), "More than falls above the atmosphere there in that month."));
         return context.buildConstraintViolationWithTemplate(
                 most.signum() == 0
                         ? "0: the sun does not rise there in that month"

@@ -2,6 +2,9 @@ package wayside.server.mapping;
 
 import java.util.ArrayList;
 import java.util.List;
+import wayside.server.answer.Figures;
+import wayside.server.answer.ShortfallWriter;
+import wayside.server.answer.Tail;
 import wayside.server.api.ChargePointView;
 import wayside.server.api.RechargeTimeResponse;
 import wayside.server.api.SourceShareView;
@@ -37,6 +40,7 @@ public final class RechargeTimeWriter {
                 curve,
                 tail.assumptions(),
                 tail.cautions(),
+                tail.engine(),
                 tail.derivation());
     }
 

@@ -2,6 +2,11 @@ package wayside.server.mapping;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.Figures;
+import wayside.server.answer.LawWriter;
+import wayside.server.answer.MessageWriter;
+import wayside.server.answer.ShortfallWriter;
+import wayside.server.answer.Tail;
 import wayside.server.api.AlternatorView;
 import wayside.server.api.BuyableInverterView;
 import wayside.server.api.BuyableUnitView;
@@ -77,6 +82,7 @@ public final class RecommendationWriter {
                 found.map(ByChanceWriter::advice).orElse(null),
                 tail.assumptions(),
                 tail.cautions(),
+                tail.engine(),
                 tail.derivation());
     }
 

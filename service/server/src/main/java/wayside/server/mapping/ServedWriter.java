@@ -2,8 +2,10 @@ package wayside.server.mapping;
 
 import java.util.ArrayList;
 import java.util.List;
+import wayside.server.answer.Figures;
+import wayside.server.answer.MessageView;
+import wayside.server.answer.MessageWriter;
 import wayside.server.api.BalanceView;
-import wayside.server.api.MessageView;
 import wayside.server.api.ServedLoadView;
 import wayside.server.api.SmallerSystemView;
 import wayside.server.api.TierCode;

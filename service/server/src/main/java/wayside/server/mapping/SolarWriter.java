@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.Figures;
 import wayside.server.api.ArrayStringsView;
 import wayside.server.api.BuyableArrayView;
 import wayside.server.api.PowerNeedView;

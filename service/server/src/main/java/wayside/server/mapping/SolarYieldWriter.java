@@ -3,6 +3,8 @@ package wayside.server.mapping;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import wayside.server.answer.Figures;
+import wayside.server.answer.Tail;
 import wayside.server.api.RangeView;
 import wayside.server.api.SolarYieldResponse;
 import wayside.server.api.StringsView;
@@ -28,7 +30,8 @@ public final class SolarYieldWriter {
         StringsView strings =
                 result.strings().isPresent() ? strings(result.strings().get(), figures.in("strings")) : null;
         Tail tail = Tail.of(answer, figures);
-        return new SolarYieldResponse(power, months, strings, tail.assumptions(), tail.cautions(), tail.derivation());
+        return new SolarYieldResponse(
+                power, months, strings, tail.assumptions(), tail.cautions(), tail.engine(), tail.derivation());
     }
 
     private static YieldMonthView month(YieldMonth month, Figures figures) {

@@ -9,7 +9,8 @@ import wayside.server.api.CircuitsRequest;
 import wayside.server.api.EnduranceRequest;
 import wayside.server.api.EnergyBudgetRequest;
 import wayside.server.api.RecommendationRequest;
-import wayside.server.mapping.RequestReader;
+import wayside.server.binding.RequestReader;
+import wayside.server.mapping.MostSunshine;
 
 /** What a request is likely to take, known from its size. */
 class PriceTest {
@@ -73,7 +74,7 @@ class PriceTest {
     }
 
     private static <Q extends Record> Q read(String text, Class<Q> type) {
-        return new RequestReader()
+        return new RequestReader(MostSunshine::addTo)
                 .read(text.replace('\'', '"').getBytes(java.nio.charset.StandardCharsets.UTF_8), type);
     }
 }

@@ -1,6 +1,0 @@
-package wayside.server.api.rule;
-
-/** An element of a list that its name tells from the others. */
-public interface Named {
-    String name();
-}
