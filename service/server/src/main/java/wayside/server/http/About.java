@@ -2,8 +2,8 @@ package wayside.server.http;
 
 import io.javalin.http.Context;
 import wayside.server.answer.Engine;
-import wayside.server.api.OperationView;
-import wayside.server.api.ServiceView;
+import wayside.server.operation.about.OperationView;
+import wayside.server.operation.about.ServiceView;
 
 /** What the service says of itself. */
 final class About {

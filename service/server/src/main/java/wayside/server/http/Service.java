@@ -21,7 +21,7 @@ import wayside.server.intake.FairQueue;
 import wayside.server.intake.Front;
 import wayside.server.intake.FrontSettings;
 import wayside.server.intake.RequestId;
-import wayside.server.mapping.MostSunshine;
+import wayside.server.operation.solaryield.MostSunshine;
 import wayside.server.problem.ProblemKind;
 
 /** Hangs handlers and filters on the server. */
