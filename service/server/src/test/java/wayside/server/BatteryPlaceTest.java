@@ -104,6 +104,35 @@ class BatteryPlaceTest {
                 .isTrue();
     }
 
+    // By hand: 60 W of a 12 V bank that is down to four cells of 3 V are 5 A; for hours a fuse of 1.25 x 5 = 6.25 A.
+    @Test
+    void aHeaterHasItsOwnCableAndFuse() {
+        JsonPath heated = ask("recommendation", RECOMMENDS, "'place': {'heater': {'powerW': 60}},", 200);
+        JsonPath cold = ask("recommendation", RECOMMENDS, "", 200);
+        String circuit = "circuits.find { it.name == 'battery heater' }.";
+        assertThat(heated.getDouble(circuit + "currentA")).isCloseTo(5, within(1e-9));
+        assertThat(heated.getDouble(circuit + "designCurrentA")).isCloseTo(6.25, within(1e-9));
+        assertThat(heated.getDouble(circuit + "fuse.ratingA")).isGreaterThanOrEqualTo(6.25);
+        assertThat(heated.getList("graph.cables.to")).contains("bank-heater");
+        assertThat(cold.getList("circuits.name")).doesNotContain("battery heater");
+    }
+
+    // An air of -35 C leaves a cabin that is 15 K warmer in the frost all the same.
+    @Test
+    void aBankThatIsInTheCabinIsNotSentThere() {
+        String place = "'place': {'where': 'cabin'},";
+        JsonPath cold = ask("recommendation", RECOMMENDS.replace("-12", "-35"), place, 200);
+        assertThat(cold.getString("shortfalls[0].code")).isEqualTo("too-cold-in-the-cabin");
+        assertThat(cold.getString("shortfalls[0].text"))
+                .startsWith("In the cabin too")
+                .contains("a heater of ");
+        double powerW = cold.getDouble("shortfalls[0].parameters.power.number");
+        String heated = "'place': {'where': 'cabin', 'heater': {'powerW': " + powerW + "}},";
+        assertThat(ask("recommendation", RECOMMENDS.replace("-12", "-35"), heated, 200)
+                        .getList("shortfalls.code"))
+                .doesNotContain("too-cold-in-the-cabin", "too-cold-to-charge");
+    }
+
     // The recommended system on the same trip, asked again: both simulate the same bank, one worn and one new, in one
     // cold.
     @Test

@@ -2,8 +2,6 @@ package wayside.sizing;
 
 import java.util.OptionalDouble;
 import wayside.sizing.brief.SystemBrief;
-import wayside.sizing.chance.ByChance;
-import wayside.sizing.chance.ChanceSearch;
 import wayside.sizing.recommendation.Recommendation;
 import wayside.sizing.system.Site;
 import wayside.sizing.system.SizePair;
@@ -37,14 +35,10 @@ public final class SystemSizer {
     }
 
     private static Recommendation recommend(SystemBrief brief) {
-        Site site = Site.of(brief);
-        SizedSystem plain = SizedSystem.of(site, SizePair.OPEN);
         OptionalDouble accepted = brief.target().chanceOfRunningFlat();
-        if (accepted.isEmpty()) {
-            return Recommendation.of(plain);
-        }
-        ByChance found = ChanceSearch.find(plain, accepted.getAsDouble());
-        return Recommendation.of(SizedSystem.of(site, found.pair()), found);
+        return accepted.isPresent()
+                ? ByChanceSizer.size(brief, accepted.getAsDouble())
+                : Recommendation.of(SizedSystem.of(Site.of(brief), SizePair.OPEN));
     }
 
     private static Answer<Recommendation> answer(Recommendation system) {

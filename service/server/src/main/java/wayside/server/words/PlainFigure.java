@@ -41,7 +41,7 @@ final class PlainFigure {
      * In a style of its own.
      *
      * @param style {@code month} by name, {@code clock} for a full hour, {@code ratio} for a share as a decimal,
-     *     {@code trips} for a chance of so many, {@code up} for a need in whole units
+     *     {@code nights} for how many, {@code every} for one in so many, {@code trips} for a chance of so many, {@code up} for a need in whole units
      */
     static String of(Quantity quantity, String style) {
         double value = quantity.value();
@@ -50,8 +50,19 @@ final class PlainFigure {
             case "clock" -> (value < 10 ? "0" : "") + (int) value + ":00";
             case "ratio" -> number(value, MOST_DECIMALS);
             case "trips" -> trips(value);
+            case "nights" -> number(value, 0) + (value == 1 ? " night" : " nights");
+            case "every" -> every((int) value);
             case "up" -> of(new Quantity(Math.max(1, Math.ceil(value)), quantity.unit()));
             default -> throw new IllegalArgumentException("No style " + style);
+        };
+    }
+
+    private static String every(int nights) {
+        return switch (nights) {
+            case 1 -> "every night";
+            case 2 -> "every second night";
+            case 3 -> "every third night";
+            default -> "one night in " + nights;
         };
     }
 

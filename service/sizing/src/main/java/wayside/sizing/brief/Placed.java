@@ -7,6 +7,6 @@ public interface Placed {
 
     /** The JSON Pointer of one of its fields. */
     default String at(String field) {
-        return at().field(field).pointer();
+        return at().pointer() + '/' + field;
     }
 }

@@ -49,6 +49,11 @@ public record SystemBrief(
         return new SystemBrief(at, loads, trip, system, target, sampling, OptionalDouble.of(busV));
     }
 
+    /** The same with another place of the bank. */
+    public SystemBrief in(BankPlacement placement) {
+        return new SystemBrief(at, loads, trip, system.in(placement), target, sampling, chosenBusV);
+    }
+
     public static SystemBrief of(Trip trip, Load... loads) {
         return new SystemBrief(
                 At.ROOT,

@@ -2,6 +2,7 @@ package wayside.sizing.chance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -46,7 +47,7 @@ final class ArraysTried {
     }
 
     /** Without those that a larger one weighs less than. */
-    private static List<ArrayTried> withoutHeavier(TreeMap<Double, ArrayTried> byPower) {
+    private static List<ArrayTried> withoutHeavier(NavigableMap<Double, ArrayTried> byPower) {
         List<ArrayTried> kept = new ArrayList<>();
         double lightestKg = Double.POSITIVE_INFINITY;
         for (ArrayTried array : byPower.descendingMap().values()) {

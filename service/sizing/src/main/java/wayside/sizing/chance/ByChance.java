@@ -20,6 +20,7 @@ import wayside.sizing.trace.Message;
  * @param pair that was chosen
  * @param ruleOfThumbChance what the rule of thumb would risk
  * @param whatHelps one change each to the recommended system
+ * @param smaller a system that is not enough for the trip as it was asked, and what would make it so
  * @param advice the answer
  */
 public record ByChance(
@@ -32,6 +33,7 @@ public record ByChance(
         SizePair pair,
         Optional<Derived> ruleOfThumbChance,
         List<WhatHelps> whatHelps,
+        Optional<SmallerSystem> smaller,
         Message advice) {
     public ByChance {
         curve = List.copyOf(curve);

@@ -3,8 +3,11 @@ package wayside.sizing.chance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import wayside.sizing.endurance.Habit;
+import wayside.sizing.endurance.Habits;
+import wayside.sizing.endurance.SparedChance;
 import wayside.sizing.endurance.WhatHelps;
-import wayside.sizing.journey.Journey;
 import wayside.sizing.ledger.Scenario;
 import wayside.sizing.system.Chargers;
 import wayside.sizing.trace.ChangeCode;
@@ -15,76 +18,118 @@ import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
-/** Tries one change after another to the system that was found, whose chargers and inverter stay as they are, and ranks them. */
+/**
+ * Tries one change after another to the system that was found and keeps those that help by more than luck: habits, which cost
+ * nothing, first, then parts in steps that can be bought, each kind by what it spares.
+ */
 final class ChanceChanges {
     private static final NamedOperation CHANGED = NamedOperation.of(
             NamedOperation.Kind.SIMULATION,
             "share of the same runs that run flat with this one change; p0 without it",
             Source.definition());
-
-    private static final double MORE_PANEL_W = 100;
-    private static final double MORE_BANK = 0.5;
-    private static final double LESS_LOAD = 0.2;
+    private static final NamedOperation STEP = NamedOperation.of(
+            NamedOperation.Kind.NEXT_SIZE,
+            "mass of bank, array and chargers with the next larger part that exists, less theirs without it",
+            Source.commonPractice());
 
     private final ChanceTrip trip;
-    private final Chargers chargers;
+    private final ChanceCurve curve;
     private final ChancePair pair;
-    private final Derived base;
-    private final List<WhatHelps> changes = new ArrayList<>();
+    private final Borne borne;
+    private final boolean[] without;
+    private final List<WhatHelps> habits = new ArrayList<>();
+    private final List<WhatHelps> parts = new ArrayList<>();
 
-    private ChanceChanges(ChanceTrip trip, ChancePair pair, Derived base) {
+    private ChanceChanges(ChanceTrip trip, ChanceCurve curve, ChancePair pair, Borne borne) {
         this.trip = trip;
+        this.curve = curve;
         this.pair = pair;
-        this.base = base;
-        chargers = trip.chargers(pair);
+        this.borne = borne;
+        without = trip.whichGoFlat(trip.scenario(pair));
     }
 
-    /**
-     * The changes that apply, the most helpful first.
-     *
-     * @param base chance of the system that was found
-     */
-    static List<WhatHelps> ranked(ChanceTrip trip, ChancePair pair, Derived base) {
-        ChanceChanges all = new ChanceChanges(trip, pair, base);
-        all.collect();
-        return all.changes.stream()
-                .sorted(Comparator.comparingDouble(c -> c.chanceOfRunningFlat().value()))
-                .toList();
-    }
-
-    private void collect() {
-        Journey asked = trip.journey();
-        double bankWh = pair.bankWh();
-        double solarW = pair.arrayW();
-        Journey lighter = asked.taking(asked.energyThroughTheInverter().drawing(1 - LESS_LOAD));
-        add(
-                Message.of(ChangeCode.MORE_PANEL, Parameter.number("power", MORE_PANEL_W, Unit.WATT)),
-                scenario(asked, bankWh, solarW + MORE_PANEL_W));
-        add(
-                Message.of(ChangeCode.MORE_BATTERY, Parameter.number("more", MORE_BANK, Unit.SHARE)),
-                scenario(asked, bankWh * (1 + MORE_BANK), solarW));
-        add(
-                Message.of(ChangeCode.LESS_OF_EVERYTHING, Parameter.number("less", LESS_LOAD, Unit.SHARE)),
-                scenario(lighter, bankWh, solarW));
-        boolean anHour =
-                asked.stays().stream().anyMatch(stay -> stay.drivingHours().value() + 1 <= Unit.HOURS_PER_DAY);
-        if (chargers.alternator().isPresent() && anHour) {
-            add(
-                    Message.of(ChangeCode.MORE_DRIVING, Parameter.number("hours", 1, Unit.HOUR)),
-                    scenario(asked.travelling(1, 0), bankWh, solarW));
+    /** Those that help. */
+    static List<WhatHelps> ranked(ChanceTrip trip, ChanceCurve curve, ChancePair pair, Borne borne) {
+        ChanceChanges all = new ChanceChanges(trip, curve, pair, borne);
+        if (borne.chance().value().value() == 0) {
+            return List.of();
         }
+        all.habits();
+        all.parts();
+        all.habits.sort(Comparator.comparingDouble(c -> c.chanceOfRunningFlat().value()));
+        all.parts.sort(Comparator.comparingDouble(c -> -c.spared().value().value()
+                / Math.max(0.1, c.addedKg().map(Derived::value).orElse(0.0))));
+        List<WhatHelps> ranked = new ArrayList<>(all.habits);
+        ranked.addAll(all.parts);
+        return ranked.stream().filter(WhatHelps::helps).toList();
     }
 
-    private Scenario scenario(Journey changed, double nominalWh, double arrayW) {
-        return trip.scenario(changed, chargers, nominalWh, arrayW);
+    private void habits() {
+        Chargers chargers = trip.chargers(pair);
+        Habits.of(
+                        trip.journey(),
+                        borne.coldHours().value(),
+                        pair.arrayW() > 0,
+                        chargers.alternator().isPresent(),
+                        chargers.shore().isPresent())
+                .forEach(habit -> habits.add(change(habit.change(), flat(habit, chargers), Optional.empty())));
     }
 
-    private void add(Message change, Scenario scenario) {
-        Derived chance = CHANGED.value(
-                "chance of running flat with the change " + change.code().code(),
-                trip.share(scenario),
-                Unit.SHARE,
-                base.as("p0"));
-        changes.add(new WhatHelps(change, chance, base));
+    private boolean[] flat(Habit habit, Chargers chargers) {
+        Scenario scenario = trip.scenario(habit.journey(), chargers, pair.bankWh(), pair.arrayW());
+        return habit.panel()
+                .map(panel -> trip.whichGoFlat(scenario, trip.journey().weather(panel)))
+                .orElseGet(() -> trip.whichGoFlat(scenario));
+    }
+
+    private void parts() {
+        curve.grown(pair)
+                .ifPresent(larger -> part(
+                        Message.of(
+                                ChangeCode.MORE_BATTERY,
+                                Parameter.number("more", larger.bankWh() / pair.bankWh() - 1, Unit.SHARE)),
+                        larger));
+        curve.widened(pair)
+                .ifPresent(larger -> part(
+                        Message.of(
+                                ChangeCode.MORE_PANEL,
+                                Parameter.number("power", larger.arrayW() - pair.arrayW(), Unit.WATT)),
+                        larger));
+        curve.strengthened(pair)
+                .ifPresent(larger -> part(
+                        Message.of(
+                                ChangeCode.STRONGER_CHARGER,
+                                Parameter.number("current", larger.engineA().orElseThrow(), Unit.AMPERE)),
+                        larger));
+    }
+
+    private void part(Message change, ChancePair larger) {
+        double kg = ChancePick.point(trip, larger).massKg()
+                - ChancePick.point(trip, pair).massKg();
+        Derived added = STEP.value(
+                "mass that " + change.code().code() + " adds",
+                kg,
+                Unit.KILOGRAM,
+                borne.chance().value().as("p0"));
+        parts.add(change(change, trip.whichGoFlat(trip.scenario(larger)), Optional.of(added)));
+    }
+
+    private WhatHelps change(Message change, boolean[] with, Optional<Derived> addedKg) {
+        int flat = 0;
+        for (boolean one : with) {
+            flat += one ? 1 : 0;
+        }
+        Derived base = borne.chance().value();
+        String code = change.code().code();
+        return new WhatHelps(
+                change,
+                CHANGED.value(
+                        "chance of running flat with the change " + code,
+                        (double) flat / with.length,
+                        Unit.SHARE,
+                        base.as("p0")),
+                base,
+                SparedChance.of(code, without, with, trip.runs()),
+                addedKg);
     }
 }

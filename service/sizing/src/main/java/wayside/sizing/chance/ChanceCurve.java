@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import wayside.sizing.chance.ChancePair.ArrayTried;
 import wayside.sizing.chance.ChancePair.BankTried;
+import wayside.sizing.sizes.NextSize;
 import wayside.sizing.system.BankChoice;
 
 /**
@@ -109,6 +110,38 @@ final class ChanceCurve {
         List<OptionalDouble> engines = trip.enginesA();
         BankTried largest = banks.isEmpty() ? BankTried.given(plainBankWh) : banks.get(banks.size() - 1);
         return ChancePair.of(largest, arrays.get(arrays.size() - 1), engines.get(engines.size() - 1));
+    }
+
+    /** The same with the next larger array; empty where the roof is full, or the array was given. */
+    Optional<ChancePair> widened(ChancePair pair) {
+        return arrays.stream()
+                .filter(other -> other.powerW() > pair.arrayW())
+                .findFirst()
+                .map(pair::with);
+    }
+
+    /** The same with the next stronger charger on the engine; empty where the alternator allows none. */
+    Optional<ChancePair> strengthened(ChancePair pair) {
+        return trip.enginesA().stream()
+                .filter(other -> other.orElse(0) > pair.engineA().orElse(0))
+                .findFirst()
+                .map(pair::with);
+    }
+
+    /** The first that is not below so much [Wh]; else the largest, or that one where none is made. */
+    BankTried bankFrom(double nominalWh) {
+        return banks.stream()
+                .filter(bank -> NextSize.reaches(bank.energyWh(), nominalWh))
+                .findFirst()
+                .orElseGet(() -> banks.isEmpty() ? BankTried.given(nominalWh) : banks.get(banks.size() - 1));
+    }
+
+    /** The first that is not below so much [W]; else the largest. */
+    ArrayTried arrayFrom(double powerW) {
+        return arrays.stream()
+                .filter(array -> NextSize.reaches(array.powerW(), powerW))
+                .findFirst()
+                .orElseGet(() -> arrays.get(arrays.size() - 1));
     }
 
     /** The same beside the next larger bank; empty where the ladder ends. */

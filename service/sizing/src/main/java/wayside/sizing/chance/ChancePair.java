@@ -29,6 +29,16 @@ record ChancePair(
         return new ChancePair(bank.energyWh(), bank.pack(), arrayW, modules, engineA);
     }
 
+    /** The same with another array. */
+    ChancePair with(ArrayTried array) {
+        return new ChancePair(bankWh, pack, array.powerW(), array.modules(), engineA);
+    }
+
+    /** The same with another charger on the engine. */
+    ChancePair with(OptionalDouble otherA) {
+        return new ChancePair(bankWh, pack, arrayW, modules, otherA);
+    }
+
     /** Whether it has no more of anything than another, which then runs flat no more often. */
     boolean isWithin(ChancePair other) {
         return bankWh <= other.bankWh && arrayW <= other.arrayW && engineA.orElse(0) <= other.engineA.orElse(0);

@@ -71,8 +71,8 @@ public final class ChanceSearch {
         SizePair pair = sure.isPresent() && found.pair().pack().isPresent()
                 ? built(found.pair(), Optional.of(exact(found.pair())))
                 : found.built();
-        List<WhatHelps> helps =
-                ChanceChanges.ranked(trip, found.pair(), found.borne().chance().value());
+        List<WhatHelps> helps = ChanceChanges.ranked(trip, curve, found.pair(), found.borne());
+        Optional<SmallerSystem> smaller = TripChanges.find(trip, demands, curve, plain);
         return new ByChance(
                 demands,
                 found.borne(),
@@ -83,7 +83,8 @@ public final class ChanceSearch {
                 pair,
                 ruleOfThumb(),
                 helps,
-                ChanceMessages.advice(pair, found.borne(), helps));
+                smaller,
+                ChanceMessages.advice(pair, found.borne(), smaller, helps));
     }
 
     private double cost(ChancePair pair) {

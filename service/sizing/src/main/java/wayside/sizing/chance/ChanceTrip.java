@@ -11,10 +11,12 @@ import wayside.sizing.chance.ChancePair.BankTried;
 import wayside.sizing.endurance.EnergyBalance;
 import wayside.sizing.endurance.Served;
 import wayside.sizing.endurance.VitalReserve;
+import wayside.sizing.journey.HookupNights;
 import wayside.sizing.journey.Journey;
 import wayside.sizing.ledger.BankBounds;
 import wayside.sizing.ledger.LaterRuns;
 import wayside.sizing.ledger.LedgerDay;
+import wayside.sizing.ledger.LoadHours;
 import wayside.sizing.ledger.Outcome;
 import wayside.sizing.ledger.RecordedWeather;
 import wayside.sizing.ledger.Scenario;
@@ -48,6 +50,7 @@ final class ChanceTrip {
 
     private final Site site;
     private final Journey journey;
+    private final Optional<HookupNights> hookups;
     private final Weather weather;
     private final RecordedWeather searched;
     private final int searchedRuns;
@@ -60,6 +63,7 @@ final class ChanceTrip {
     ChanceTrip(Site site) {
         this.site = site;
         journey = site.journey();
+        hookups = Optional.empty();
         Weather drawn = journey.weather();
         runs = runs(site, drawn.hours());
         int all = (int) runs.value();
@@ -78,6 +82,31 @@ final class ChanceTrip {
         leastBankWh = byDays.map(days -> days.battery().neededWh().value()).orElse(0.0);
         leastArrayW =
                 byDays.map(days -> days.arrayNeed().worst().arrayW().value()).orElse(0.0);
+    }
+
+    /** The same skies over a changed trip. */
+    private ChanceTrip(ChanceTrip other, Site site, Journey journey, Optional<HookupNights> hookups) {
+        this.site = site;
+        this.journey = journey;
+        this.hookups = hookups;
+        weather = other.weather;
+        searched = other.searched;
+        searchedRuns = other.searchedRuns;
+        runs = other.runs;
+        age = other.age;
+        enginesA = enginesA(site);
+        leastBankWh = other.leastBankWh;
+        leastArrayW = other.leastArrayW;
+    }
+
+    /** A changed trip in the same weather. */
+    ChanceTrip on(Journey changed) {
+        return new ChanceTrip(this, site.on(changed), changed, Optional.empty());
+    }
+
+    /** The same trip with nights at a hookup. */
+    ChanceTrip at(HookupNights nights) {
+        return new ChanceTrip(this, site.on(nights.pluggedIn()), nights.plain(), Optional.of(nights));
     }
 
     /** Where bank and panel are chosen by what they cost, the charger has no price, and stays the usual one. */
@@ -166,17 +195,30 @@ final class ChanceTrip {
 
     /** A pair on the trip. */
     Scenario scenario(ChancePair pair) {
-        return scenario(journey, chargers(pair), pair.bankWh(), pair.arrayW());
+        Chargers chargers = chargers(pair);
+        double alternatorW = alternatorW(chargers);
+        double shoreW = shoreW(chargers);
+        List<LedgerDay> days = hookups.map(nights -> nights.days(alternatorW, shoreW))
+                .orElseGet(() -> journey.days(alternatorW, shoreW));
+        return scenario(days, journey, chargers, pair.bankWh(), pair.arrayW());
     }
 
     /** A pair with other chargers, or on a changed trip. */
     Scenario scenario(Journey changed, Chargers chargers, double nominalWh, double solarW) {
-        double alternatorW =
-                chargers.alternator().map(a -> a.chargerPowerW().value()).orElse(0.0);
-        double shoreW = chargers.shore().map(s -> s.chargerPowerW().value()).orElse(0.0);
-        List<LedgerDay> days = changed.days(alternatorW, shoreW);
-        return new Scenario(
-                days, changed.heater(), site.chemistry(), nominalWh, age.value(), solarW, 1, bounds(chargers));
+        List<LedgerDay> days = changed.days(alternatorW(chargers), shoreW(chargers));
+        return scenario(days, changed, chargers, nominalWh, solarW);
+    }
+
+    private Scenario scenario(List<LedgerDay> days, Journey on, Chargers chargers, double nominalWh, double solarW) {
+        return new Scenario(days, on.heater(), site.chemistry(), nominalWh, age.value(), solarW, 1, bounds(chargers));
+    }
+
+    private static double alternatorW(Chargers chargers) {
+        return chargers.alternator().map(a -> a.chargerPowerW().value()).orElse(0.0);
+    }
+
+    private static double shoreW(Chargers chargers) {
+        return chargers.shore().map(s -> s.chargerPowerW().value()).orElse(0.0);
     }
 
     private BankBounds bounds(Chargers chargers) {
@@ -218,11 +260,25 @@ final class ChanceTrip {
         if (!demands.asksMore()) {
             return true;
         }
-        Outcome outcome = Simulation.untracked(scenario.ledger(), met, inRuns, journey.loadHours());
+        Outcome outcome = Simulation.untracked(scenario.ledger(), met, inRuns, loadHours());
         boolean comfortable = demands.comfortShare()
                 .map(wanted -> Served.comfortShare(journey, outcome) >= wanted.value())
                 .orElse(true);
         return comfortable && !(demands.mustBalance() && EnergyBalance.isNegative(journey, outcome));
+    }
+
+    private List<List<LoadHours>> loadHours() {
+        return hookups.map(HookupNights::loadHours).orElseGet(journey::loadHours);
+    }
+
+    /** Which of all runs run flat. */
+    boolean[] whichGoFlat(Scenario scenario) {
+        return whichGoFlat(scenario, weather);
+    }
+
+    /** The same under other skies. */
+    boolean[] whichGoFlat(Scenario scenario, Weather met) {
+        return Simulation.whichGoFlat(scenario.ledger(), met, (int) runs.value());
     }
 
     /** Share of all runs that run flat. */
@@ -232,8 +288,7 @@ final class ChanceTrip {
 
     /** What all runs say of a pair, the bank aged. */
     Borne borne(ChancePair tried, SizePair pair) {
-        Outcome outcome =
-                Simulation.untracked(scenario(tried).ledger(), weather, (int) runs.value(), journey.loadHours());
+        Outcome outcome = Simulation.untracked(scenario(tried).ledger(), weather, (int) runs.value(), loadHours());
         ChanceSteps steps = new ChanceSteps(this, "", pair);
         Derived nominalWh = pair.nominalEnergyWh().orElseThrow();
         return new Borne(

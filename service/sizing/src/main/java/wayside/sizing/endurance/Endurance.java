@@ -75,7 +75,11 @@ public record Endurance(
         EnduranceFigures figures = new EnduranceFigures(question, outcome, steps);
         Chance chance = figures.chance();
         List<WhatHelps> changes = EnduranceChanges.ranked(
-                question, compared, figures.comparedChance(compared, chance.value()), outcome.coldHours());
+                question,
+                compared,
+                figures.comparedChance(compared, chance.value()),
+                figures.comparedRuns(compared),
+                outcome.coldHours());
         EnduranceInverse inverse = new EnduranceInverse(question, compared, steps);
         Optional<Derived> nights = inverse.nights();
         Served served = Served.of(question.journey(), outcome, steps);

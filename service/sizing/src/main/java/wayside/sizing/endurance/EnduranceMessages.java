@@ -35,7 +35,9 @@ public final class EnduranceMessages {
         Message told = served.worst()
                 .map(load -> advice.with(Parameter.text("load", load.load().name()))
                         .with(Parameter.number(
-                                "fullNights", Math.round(load.fullNights().value()), Unit.COUNT))
+                                "fullNights",
+                                (double) Math.round(load.fullNights().value()),
+                                Unit.COUNT))
                         .with(Parameter.number("nights", served.nights(), Unit.COUNT)))
                 .orElse(advice);
         return balance.emptyAfterNights()

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import wayside.sizing.brief.Load;
-import wayside.sizing.brief.Tier;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.journey.Journey;
 import wayside.sizing.ledger.Outcome;
@@ -88,11 +87,8 @@ public record Served(List<ServedLoad> loads, int nights, Optional<Derived> comfo
     public Optional<ServedLoad> worst() {
         return loads.stream()
                 .filter(load -> Math.round(load.fullNights().value()) < nights)
-                .min(Comparator.comparingDouble(load -> load.fullNights().value()));
-    }
-
-    /** Whether somebody's health hangs on one of them. */
-    public boolean hasVital() {
-        return loads.stream().anyMatch(served -> served.load().tier().equals(Optional.of(Tier.VITAL)));
+                .min(Comparator.<ServedLoad>comparingLong(
+                                load -> Math.round(load.fullNights().value()))
+                        .thenComparing(load -> load.energyShare().value()));
     }
 }

@@ -46,6 +46,9 @@ public record Journey(
         BankPlace place,
         SkyUncertainty uncertainty,
         List<JourneyStay> stays) {
+    private static final Comparator<JourneyStay> BY_DEMAND =
+            Comparator.comparingDouble(stay -> stay.budget().dailyTotalWh().value());
+
     public Journey {
         stays = List.copyOf(stays);
     }
@@ -202,8 +205,7 @@ public record Journey(
     }
 
     private static Optional<JourneyStay> highestDemandOf(Stream<JourneyStay> some) {
-        return some.max(
-                Comparator.comparingDouble(stay -> stay.budget().dailyTotalWh().value()));
+        return some.max(BY_DEMAND);
     }
 
     /** The stay with the coldest bank. */

@@ -2,6 +2,8 @@ package wayside.sizing.laws;
 
 import java.util.Comparator;
 import java.util.Optional;
+import wayside.sizing.brief.Compartment;
+import wayside.sizing.journey.BankWarmth;
 import wayside.sizing.storage.BatteryBank;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.system.StayBalance;
@@ -15,6 +17,7 @@ import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Severity;
 import wayside.sizing.trace.Shortfall;
 import wayside.sizing.trace.ShortfallCode;
+import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /**
@@ -57,21 +60,33 @@ final class FrostLaw {
                 bank.data().dischargeEfficiency().as("eta_d"));
         Law law = Law.of(LawCode.BANK_IS_CHARGED, asked, allowed);
         Parameter stay = Parameter.number("stay", hardest.stay().index() + 1, Unit.COUNT);
+        BankWarmth warmth = hardest.stay().bank();
+        boolean cold = warmth.meanC().value() < bank.data().highestChargeC().value();
+        boolean inTheCabin = warmth.place().compartment() == Compartment.CABIN;
         if (asked.value() <= allowed.value()) {
-            return law.with(Caution.commonPractice(Severity.WARNING, CautionCode.NOTHING_CHARGES_IT, stay));
+            return law.with(new Caution(
+                    carriesAlone(warmth, cold, inTheCabin, stay), Severity.WARNING, Source.commonPractice()));
         }
-        boolean cold = hardest.stay().bank().meanC().value()
-                < bank.data().highestChargeC().value();
-        Message why = cold ? tooCold(hardest, stay) : Message.of(ShortfallCode.TOO_HOT_TO_CHARGE, stay);
+        Message why = cold ? tooCold(warmth, inTheCabin, stay) : Message.of(ShortfallCode.TOO_HOT_TO_CHARGE, stay);
         return law.broken(new Shortfall(why, asked, allowed));
     }
 
-    /** The cabin first, then a heater with what it takes. */
-    private static Message tooCold(StayBalance hardest, Parameter stay) {
-        Message why = Message.of(ShortfallCode.TOO_COLD_TO_CHARGE, stay);
-        return hardest.stay()
-                .bank()
-                .missingHeater()
+    private static Message carriesAlone(BankWarmth warmth, boolean cold, boolean inTheCabin, Parameter stay) {
+        if (cold && !inTheCabin) {
+            return Message.of(CautionCode.NOTHING_CHARGES_IT, stay);
+        }
+        Message there = Message.of(CautionCode.NOTHING_CHARGES_IT_THERE, stay);
+        return cold ? withHeater(there, warmth) : there;
+    }
+
+    /** The cabin first, if it is not there yet, then a heater with what it takes. */
+    private static Message tooCold(BankWarmth warmth, boolean inTheCabin, Parameter stay) {
+        ShortfallCode code = inTheCabin ? ShortfallCode.TOO_COLD_IN_THE_CABIN : ShortfallCode.TOO_COLD_TO_CHARGE;
+        return withHeater(Message.of(code, stay), warmth);
+    }
+
+    private static Message withHeater(Message why, BankWarmth warmth) {
+        return warmth.missingHeater()
                 .map(heater -> why.with(Parameter.number("power", heater.powerW()))
                         .with(Parameter.number("energy", heater.dayWh())))
                 .orElse(why);

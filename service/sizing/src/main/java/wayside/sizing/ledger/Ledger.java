@@ -75,12 +75,10 @@ public final class Ledger {
      * Simulates one run.
      *
      * @param weather of the run
-     * @param untilFlat whether to stop on the first day that leaves an essential load short
      * @param cells is filled with how warm the bank is
      * @param storeWh is filled with what the bank holds after each hour [Wh]
-     * @return whether an essential load went short
      */
-    boolean run(RunWeather weather, boolean untilFlat, Tally tally, CellWarmth cells, double[] storeWh) {
+    void run(RunWeather weather, Tally tally, CellWarmth cells, double[] storeWh) {
         tally.begin(startWh);
         cells.begin(weather, kinds[0][0].day.warmerK);
         int date = 0;
@@ -95,11 +93,34 @@ public final class Ledger {
                 tally.accrue(kind, 1);
                 tally.shortage.closeDay(index);
                 date++;
-                if (untilFlat && tally.isFlat()) {
+            }
+        }
+    }
+
+    /**
+     * Follows one run until the day on which an essential load goes short, if it ever does.
+     *
+     * @param tally says whether and when; it is no account of the energy
+     * @return whether one does
+     */
+    boolean goesFlat(RunWeather weather, Tally tally, CellWarmth cells) {
+        tally.begin(startWh);
+        cells.begin(weather, kinds[0][0].day.warmerK);
+        double store = startWh;
+        int date = 0;
+        for (LedgerStay[] stay : kinds) {
+            LedgerDay day = stay[0].day;
+            for (int night = 0; night < day.nights(); night++) {
+                LedgerStay kind = stay[day.uses.indexAt(weather.dayC[date])];
+                int midnight = date * Unit.HOURS_PER_DAY;
+                cells.fillDay(weather, midnight, day.warmerK);
+                store = tally.follow(kind, midnight, weather, cells, store);
+                date++;
+                if (tally.isFlat()) {
                     return true;
                 }
             }
         }
-        return tally.isFlat();
+        return false;
     }
 }

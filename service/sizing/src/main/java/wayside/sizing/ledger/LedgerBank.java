@@ -119,6 +119,21 @@ public final class LedgerBank {
         return cellC >= lowestChargeC && cellC <= highestChargeC;
     }
 
+    /**
+     * What an hour of a source puts into the cells [Wh].
+     *
+     * @param offeredW [W], 0 or more
+     * @param roomWh left in them [Wh]
+     */
+    double storedWh(double offeredW, double roomWh, double cellC) {
+        if (!mayCharge(cellC)) {
+            return 0;
+        }
+        return hourOfCharge.takesAll(offeredW, roomWh)
+                ? offeredW * chargeEfficiency
+                : hourOfCharge.storedWh(offeredW, roomWh);
+    }
+
     boolean tooCold(double cellC) {
         return cellC < lowestChargeC;
     }

@@ -43,6 +43,11 @@ public final class LedgerDay {
         return new LedgerDay(nights, uses, alternatorW, shoreW, otherK);
     }
 
+    /** The same day so many times. */
+    public LedgerDay lasting(int otherNights) {
+        return new LedgerDay(otherNights, uses, alternatorW, shoreW, warmerK);
+    }
+
     /** What its loads take. */
     public UsesByAir uses() {
         return uses;

@@ -27,14 +27,15 @@ final class RunBuffers {
         tally = ledger.tally(new Shortage(loads));
     }
 
-    /**
-     * Simulates a run.
-     *
-     * @param untilFlat whether to stop on the first day that leaves an essential load short
-     * @return whether an essential load went short
-     */
-    boolean simulate(int run, boolean untilFlat) {
+    /** Simulates a run. */
+    void simulate(int run) {
         met = weather.run(run, buffer);
-        return ledger.run(met, untilFlat, tally, cells, storeWh);
+        ledger.run(met, tally, cells, storeWh);
+    }
+
+    /** Whether an essential load goes short in a run, which is followed no further than that. */
+    boolean goesFlat(int run) {
+        met = weather.run(run, buffer);
+        return ledger.goesFlat(met, tally, cells);
     }
 }

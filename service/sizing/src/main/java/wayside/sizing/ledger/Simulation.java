@@ -65,7 +65,7 @@ public final class Simulation {
             Ledger ledger, RunBuffers buffers, int block, int runs, StateBands bands, StateBands warmth) {
         Totals totals = new Totals();
         for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
-            buffers.simulate(run, false);
+            buffers.simulate(run);
             bands.record(run, buffers.storeWh, ledger.bank.energyWh);
             warmth.recordWarmth(run, buffers.cells.cellC);
             totals.add(run, buffers.tally, ledger.bank);
@@ -84,6 +84,20 @@ public final class Simulation {
                 .parallel()
                 .map(block -> flatOfBlock(ledger, weather, block, runs, wanted))
                 .sum();
+    }
+
+    /** Which of the runs go flat; each stops when it does. */
+    public static boolean[] whichGoFlat(Ledger ledger, Weather weather, int runs) {
+        Wanted wanted = Wanted.here();
+        boolean[] flat = new boolean[runs];
+        IntStream.range(0, blocks(runs)).parallel().forEach(block -> {
+            wanted.check();
+            RunBuffers buffers = new RunBuffers(ledger, weather);
+            for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
+                flat[run] = buffers.goesFlat(run);
+            }
+        });
+        return flat;
     }
 
     /**
@@ -106,7 +120,7 @@ public final class Simulation {
         RunBuffers buffers = new RunBuffers(ledger, weather);
         int flat = 0;
         for (int run = block * BLOCK; run < Math.min(runs, (block + 1) * BLOCK); run++) {
-            flat += buffers.simulate(run, true) ? 1 : 0;
+            flat += buffers.goesFlat(run) ? 1 : 0;
         }
         return flat;
     }
@@ -130,7 +144,7 @@ public final class Simulation {
         int first = block * BLOCK;
         int[] hours = new int[Math.min(runs, first + BLOCK) - first];
         for (int i = 0; i < hours.length; i++) {
-            hours[i] = buffers.simulate(first + i, true) ? buffers.tally.firstFlatHour : weather.hours();
+            hours[i] = buffers.goesFlat(first + i) ? buffers.tally.firstFlatHour : weather.hours();
         }
         return hours;
     }

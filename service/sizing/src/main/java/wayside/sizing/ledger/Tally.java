@@ -1,6 +1,7 @@
 package wayside.sizing.ledger;
 
 import java.util.List;
+import wayside.sizing.trace.Unit;
 
 /**
  * The account of one run: the bank's store, and where each watt-hour came from and went. An hour is one step: loads first take
@@ -133,6 +134,27 @@ final class Tally {
         endWh = store;
     }
 
+    /**
+     * The same for a whole day without an account: only whether, and when, an essential load goes short.
+     *
+     * @return what the bank holds after it [Wh]
+     */
+    double follow(LedgerStay stay, int midnight, RunWeather weather, CellWarmth cells, double begunWith) {
+        double store = begunWith;
+        for (int hour = 0; hour < Unit.HOURS_PER_DAY; hour++) {
+            int now = midnight + hour;
+            double cellC = cells.cellC[now];
+            double heaterW = cells.heaterW[now];
+            double sunWh = stay.solarW * weather.yieldWhPerW[now];
+            double spare = sunWh + stay.sparePowerW[hour] - heaterW;
+            double standing = spare >= 0
+                    ? store + bank.storedWh(spare, bank.energyWh - store, cellC)
+                    : store - given(-spare, store, cellC, sunWh, heaterW, stay, hour, now) * bank.withdrawnPerGiven;
+            store = standing * bank.hourOfStanding;
+        }
+        return store;
+    }
+
     /** The sources give more than the loads take: what goes into the cells [Wh]. */
     private double charge(double spare, double store, double cellC, LedgerStay stay, int hour) {
         double room = bank.energyWh - store;
@@ -174,18 +196,30 @@ final class Tally {
             LedgerStay stay,
             int hour,
             int hourOfTrip) {
-        double given = wanted;
+        double withdrawn = given(wanted, store, cellC, sunWh, heaterW, stay, hour, hourOfTrip) * bank.withdrawnPerGiven;
+        withdrawnWh += withdrawn;
+        lowestWh = smaller(store - withdrawn, lowestWh);
+        return withdrawn;
+    }
+
+    /** What the terminals give of it; the account of what goes short is kept [Wh]. */
+    private double given(
+            double wanted,
+            double store,
+            double cellC,
+            double sunWh,
+            double heaterW,
+            LedgerStay stay,
+            int hour,
+            int hourOfTrip) {
         // The usual hour: enough is there even for the coldest cell, so that it does not matter how cold this one is.
         if (wanted > bank.givesW(store - stay.coldFloorWh[hour] - bank.reserveWh) || !bank.mayDischarge(cellC)) {
             double above = store - bank.floorWh(cellC, stay.availableWh[hour]);
             if (wanted > bank.givesW(above - bank.reserveWh)) {
-                given = ration(above, sunWh, heaterW, stay, hour, hourOfTrip);
+                return ration(above, sunWh, heaterW, stay, hour, hourOfTrip);
             }
         }
-        double withdrawn = given * bank.withdrawnPerGiven;
-        withdrawnWh += withdrawn;
-        lowestWh = smaller(store - withdrawn, lowestWh);
-        return withdrawn;
+        return wanted;
     }
 
     /** Essential loads first, the others from what is above the reserve. */

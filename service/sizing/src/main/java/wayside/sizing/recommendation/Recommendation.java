@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import wayside.sizing.brief.Compartment;
 import wayside.sizing.chance.Borne;
 import wayside.sizing.chance.ByChance;
 import wayside.sizing.chance.ChanceDemands;
@@ -15,6 +16,7 @@ import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.Shortfall;
+import wayside.sizing.trace.Source;
 
 /**
  * The system that is recommended. One that does not fit the question is here too, with its shortfalls: they say what is
@@ -23,16 +25,17 @@ import wayside.sizing.trace.Shortfall;
  * @param system from the load list to cables and fuses
  * @param byChance how bank and array were found, when a chance of running flat was accepted
  * @param laws what must hold between its parts, and whether it does
+ * @param isMovedIndoors whether its bank stands in the cabin because nobody said where and frost would keep charge out of it
  */
-public record Recommendation(SizedSystem system, Optional<ByChance> byChance, Laws laws) {
+public record Recommendation(SizedSystem system, Optional<ByChance> byChance, Laws laws, boolean isMovedIndoors) {
     /** Judged by days of autonomy and the worst month. */
     public static Recommendation of(SizedSystem system) {
-        return new Recommendation(system, Optional.empty(), Laws.of(system));
+        return new Recommendation(system, Optional.empty(), Laws.of(system), false);
     }
 
     /** Judged by the chance that was found for it. */
     public static Recommendation of(SizedSystem system, ByChance found) {
-        return new Recommendation(system, Optional.of(found), Laws.of(system, byChance(found)));
+        return new Recommendation(system, Optional.of(found), Laws.of(system, byChance(found)), false);
     }
 
     private static List<Law> byChance(ByChance found) {
@@ -56,6 +59,11 @@ public record Recommendation(SizedSystem system, Optional<ByChance> byChance, La
         return byChance.map(found -> new ChanceVerdict(system, found));
     }
 
+    /** The same, its bank moved there by the search. */
+    public Recommendation movedIndoors() {
+        return new Recommendation(system, byChance, laws, true);
+    }
+
     public boolean feasible() {
         return shortfalls().isEmpty();
     }
@@ -67,7 +75,21 @@ public record Recommendation(SizedSystem system, Optional<ByChance> byChance, La
 
     /** Defaults that are no numbers. */
     public List<Assumption> choices() {
-        return verdict().map(ChanceVerdict::choices).orElseGet(system::choices);
+        List<Assumption> choices =
+                new ArrayList<>(verdict().map(ChanceVerdict::choices).orElseGet(system::choices));
+        if (isMovedIndoors) {
+            choices.add(indoors());
+        }
+        return choices;
+    }
+
+    private Assumption indoors() {
+        return Assumption.choice(
+                system.site().brief().system().bankPlacement().at("where"),
+                "place of the battery",
+                Compartment.CABIN.code(),
+                "Frost would keep charge out of it elsewhere; in the heated living space less battery is enough",
+                Source.commonPractice());
     }
 
     /** What whoever builds it must know. */

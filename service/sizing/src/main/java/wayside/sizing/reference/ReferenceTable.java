@@ -18,24 +18,27 @@ import wayside.sizing.trace.Unit;
  *     standing
  * @param columns names with units
  * @param rows cells as printed; an empty cell means that the publisher gives none
+ * @param source the document, edition and table, as a step of a derivation prints them
  */
-public record ReferenceTable(String name, Map<String, String> header, List<String> columns, List<Row> rows) {
+public record ReferenceTable(
+        String name, Map<String, String> header, List<String> columns, List<Row> rows, Source source) {
     public ReferenceTable {
         header = Map.copyOf(header);
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
     }
 
-    /** The document, edition and table, as a step of a derivation prints them. */
-    public Source source() {
+    /** A table whose header says where it is from. */
+    static ReferenceTable of(String name, Map<String, String> header, List<String> columns, List<Row> rows) {
         String title = Optional.ofNullable(header.get("edition"))
                 .map(edition -> header.get("document") + ", " + edition)
-                .orElseGet(() -> require("document"));
-        return new Source(basis(), title, Optional.ofNullable(header.get("table")));
+                .orElseGet(() -> require(name, header, "document"));
+        Source source = new Source(basis(name, header), title, Optional.ofNullable(header.get("table")));
+        return new ReferenceTable(name, header, columns, rows, source);
     }
 
-    private Basis basis() {
-        String code = require("basis");
+    private static Basis basis(String name, Map<String, String> header) {
+        String code = require(name, header, "basis");
         return Arrays.stream(Basis.values())
                 .filter(basis -> basis.code().equals(code))
                 .findFirst()
@@ -44,6 +47,10 @@ public record ReferenceTable(String name, Map<String, String> header, List<Strin
 
     /** A header entry that every table must have. */
     public String require(String key) {
+        return require(name, header, key);
+    }
+
+    private static String require(String name, Map<String, String> header, String key) {
         String value = header.get(key);
         if (value == null) {
             throw new IllegalStateException(name + ": no '" + key + "' in its header");
@@ -53,7 +60,12 @@ public record ReferenceTable(String name, Map<String, String> header, List<Strin
 
     /** The first row whose first cell is the key. */
     public Optional<Row> findRow(String key) {
-        return rows.stream().filter(row -> row.key().equals(key)).findFirst();
+        for (Row row : rows) {
+            if (row.key().equals(key)) {
+                return Optional.of(row);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The row of a key that the table must hold. */

@@ -49,7 +49,7 @@ public final class ReferenceTables {
                 rows.add(row(name, columns, cells(line)));
             }
         }
-        return new ReferenceTable(name, header, columns, rows);
+        return ReferenceTable.of(name, header, columns, rows);
     }
 
     private static void addHeader(Map<String, String> header, String line) {

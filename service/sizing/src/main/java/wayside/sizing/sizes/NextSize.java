@@ -52,10 +52,15 @@ public final class NextSize {
     /** The same of anything that has an amount and a count of pieces. */
     public static <T> Optional<T> least(
             List<T> all, Predicate<T> willDo, ToDoubleFunction<T> amount, ToDoubleFunction<T> pieces) {
-        List<T> enough = all.stream().filter(willDo).toList();
-        double least = enough.stream().mapToDouble(amount).min().orElse(Double.NaN);
-        return enough.stream()
-                .filter(one -> amount.applyAsDouble(one) <= least * (1 + ROOM_FOR_FEWER))
+        double least = Double.POSITIVE_INFINITY;
+        for (T one : all) {
+            if (willDo.test(one)) {
+                least = Math.min(least, amount.applyAsDouble(one));
+            }
+        }
+        double most = least * (1 + ROOM_FOR_FEWER);
+        return all.stream()
+                .filter(one -> amount.applyAsDouble(one) <= most && willDo.test(one))
                 .min(Comparator.comparingDouble(pieces).thenComparingDouble(amount));
     }
 

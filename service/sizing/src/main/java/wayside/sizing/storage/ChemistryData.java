@@ -3,7 +3,7 @@ package wayside.sizing.storage;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import wayside.sizing.brief.Chemistry;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
@@ -25,8 +25,11 @@ public final class ChemistryData {
     private static final Map<Chemistry, ChemistryData> ALL = all();
 
     private final Chemistry chemistry;
-    private final Map<String, Derived> cells = new HashMap<>();
+    private final Map<String, Cells> rows = new HashMap<>();
     private final Derived chargeEfficiency;
+
+    /** What a row prints of a quantity; empty cells are left out. */
+    private record Cells(Optional<Derived> low, Optional<Derived> typical, Optional<Derived> high) {}
 
     private ChemistryData(Chemistry chemistry) {
         this.chemistry = chemistry;
@@ -34,9 +37,12 @@ public final class ChemistryData {
         ReferenceTable table = ReferenceTables.table(TABLE);
         table.rows().stream().filter(row -> row.key().startsWith(prefix)).forEach(row -> {
             String quantity = row.key().substring(prefix.length());
-            read(table, row, quantity, LOW);
-            read(table, row, quantity, TYPICAL);
-            read(table, row, quantity, HIGH);
+            rows.put(
+                    quantity,
+                    new Cells(
+                            read(table, row, quantity, LOW),
+                            read(table, row, quantity, TYPICAL),
+                            read(table, row, quantity, HIGH)));
         });
         chargeEfficiency = CHARGE_EFFICIENCY.value(
                 chemistry.code() + ": charge efficiency",
@@ -61,13 +67,13 @@ public final class ChemistryData {
         return all;
     }
 
-    private void read(ReferenceTable table, ReferenceTable.Row row, String quantity, String column) {
-        OptionalDouble number = row.findNumber(column);
-        if (number.isPresent()) {
-            String label = chemistry.code() + ": " + quantity.replace('-', ' ')
-                    + (column.equals(TYPICAL) ? "" : ", " + column);
-            cells.put(quantity + '/' + column, table.cell(label, row, column, unit(row.text("unit"))));
+    private Optional<Derived> read(ReferenceTable table, ReferenceTable.Row row, String quantity, String column) {
+        if (row.findNumber(column).isEmpty()) {
+            return Optional.empty();
         }
+        String label =
+                chemistry.code() + ": " + quantity.replace('-', ' ') + (column.equals(TYPICAL) ? "" : ", " + column);
+        return Optional.of(table.cell(label, row, column, unit(row.text("unit"))));
     }
 
     private static Unit unit(String symbol) {
@@ -80,20 +86,23 @@ public final class ChemistryData {
     }
 
     private Derived typical(String quantity) {
-        Derived cell = cells.get(quantity + '/' + TYPICAL);
-        if (cell == null) {
+        return cells(quantity).typical().orElseThrow();
+    }
+
+    /** Of a quantity that the table must have of each chemistry. */
+    private Cells cells(String quantity) {
+        Cells cells = rows.get(quantity);
+        if (cells == null || cells.typical().isEmpty()) {
             throw new IllegalStateException(TABLE + ": no typical " + quantity + " of " + chemistry.code());
         }
-        return cell;
+        return cells;
     }
 
     /** Where the table gives no end of the range, the typical figure stands for it. */
     private Range range(String quantity) {
-        Derived typical = typical(quantity);
-        return new Range(
-                cells.getOrDefault(quantity + '/' + LOW, typical),
-                typical,
-                cells.getOrDefault(quantity + '/' + HIGH, typical));
+        Cells cells = cells(quantity);
+        Derived typical = cells.typical().orElseThrow();
+        return new Range(cells.low().orElse(typical), typical, cells.high().orElse(typical));
     }
 
     public Chemistry chemistry() {
@@ -151,8 +160,9 @@ public final class ChemistryData {
 
     /** The highest that a cell ever reaches: equalising where the trade does that, else charging [V]. */
     public Derived highestCellVoltageV() {
-        Derived equalising = cells.get("equalising-cell-voltage/" + HIGH);
-        return equalising == null ? chargeCellVoltageV().high() : equalising;
+        return Optional.ofNullable(rows.get("equalising-cell-voltage"))
+                .flatMap(Cells::high)
+                .orElseGet(() -> chargeCellVoltageV().high());
     }
 
     /** Voltage of one cell over most of a charge: what a charger's amperes are worth in watts [V]. */

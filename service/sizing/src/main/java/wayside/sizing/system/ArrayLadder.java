@@ -9,6 +9,7 @@ import wayside.sizing.brief.ModuleSize;
 import wayside.sizing.sizes.NextSize;
 import wayside.sizing.solar.array.StringWindow;
 import wayside.sizing.storage.BatteryBank;
+import wayside.sizing.trace.Derived;
 
 /** The arrays that can be bought for a site: what its roof, its cold, its heat and its bus allow. */
 public final class ArrayLadder {
@@ -20,14 +21,38 @@ public final class ArrayLadder {
     /** A module with its voltages in the cold and in the heat, and how many the roof takes. */
     private record Candidate(ModuleSize module, double coldV, double hotV, int most) {}
 
+    /** Controllers of one voltage, by rising current. */
+    private record Rungs(List<ControllerSize> rising) {
+        static Rungs of(double volts, List<ControllerSize> all) {
+            return new Rungs(all.stream()
+                    .filter(size -> size.highestArrayV() == volts)
+                    .sorted(Comparator.comparingDouble(ControllerSize::currentA))
+                    .toList());
+        }
+
+        double mostA() {
+            return rising.get(rising.size() - 1).currentA();
+        }
+
+        Optional<ControllerSize> findAtLeast(double neededA) {
+            for (ControllerSize size : rising) {
+                if (NextSize.reaches(size.currentA(), neededA)) {
+                    return Optional.of(size);
+                }
+            }
+            return Optional.empty();
+        }
+    }
+
     private ArrayLadder(Site site) {
         bankV = BatteryBank.bankVoltage(site.chemistry(), site.busVoltageV()).value();
-        chargingV = ArrayStrings.chargingV(site).value();
+        Derived charging = ArrayStrings.chargingV(site);
+        chargingV = charging.value();
         controllers = Controllers.thatServe(site);
         RoofRoom roof = RoofRoom.of(site);
         ArrayStrings.Weather weather = ArrayStrings.Weather.of(site);
         for (ModuleSize module : site.sizes().modules()) {
-            StringWindow window = weather.window(ModulePart.figures(module), ArrayStrings.chargingV(site));
+            StringWindow window = weather.window(ModulePart.figures(module), charging);
             candidates.add(new Candidate(
                     module,
                     window.coldVoltage().volts().value(),
@@ -75,13 +100,14 @@ public final class ArrayLadder {
     private List<StringOption> options(double neededW) {
         List<StringOption> options = new ArrayList<>();
         for (double volts : voltages()) {
+            Rungs rungs = Rungs.of(volts, controllers);
             for (Candidate candidate : candidates) {
                 int longest = Math.min(longest(candidate, volts), candidate.most());
                 for (int series = longest; series >= shortest(candidate); series--) {
                     double stringW = series * candidate.module().powerW();
                     int most = candidate.most() / series;
                     int parallel = (int) Math.max(1, Math.min(Math.ceil(neededW / stringW - 1e-9), most));
-                    charged(candidate.module(), series, parallel, volts).ifPresent(options::add);
+                    charged(candidate.module(), series, parallel, rungs).ifPresent(options::add);
                 }
             }
         }
@@ -105,23 +131,15 @@ public final class ArrayLadder {
     }
 
     /** With the fewest controllers of a voltage that share out the strings. */
-    private Optional<StringOption> charged(ModuleSize module, int series, int parallel, double volts) {
+    private Optional<StringOption> charged(ModuleSize module, int series, int parallel, Rungs rungs) {
         double stringA = series * module.powerW() / bankV;
-        double most = controllers.stream()
-                .filter(c -> c.highestArrayV() == volts)
-                .mapToDouble(ControllerSize::currentA)
-                .max()
-                .orElse(0);
-        int each = (int) Math.min(parallel, most / stringA + 1e-9);
+        int each = (int) Math.min(parallel, rungs.mostA() / stringA + 1e-9);
         if (each < 1) {
             return Optional.empty();
         }
         int count = (parallel + each - 1) / each;
         int strings = (parallel + count - 1) / count;
-        double neededA = strings * stringA;
-        return controllers.stream()
-                .filter(c -> c.highestArrayV() == volts && NextSize.reaches(c.currentA(), neededA))
-                .min(Comparator.comparingDouble(ControllerSize::currentA))
+        return rungs.findAtLeast(strings * stringA)
                 .map(controller -> new StringOption(module, series, parallel, controller, count));
     }
 }

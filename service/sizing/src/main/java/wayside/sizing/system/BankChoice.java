@@ -41,12 +41,13 @@ public record BankChoice(
 
     static BankChoice of(Site site, SizePair pair) {
         ChemistryData data = site.chemistry();
-        Derived needed = pair.neededWh().orElseGet(() -> BatterySizing.nominalEnergyWh(data, hardest(site, data)));
+        BatteryNeed need = hardest(site, data);
+        Derived needed = pair.neededWh().orElseGet(() -> BatterySizing.nominalEnergyWh(data, need));
         Optional<Derived> given =
                 given(site).or(() -> pair.bank().isPresent() ? Optional.empty() : pair.nominalEnergyWh());
         Optional<BuyableBank> buyable =
                 given.isPresent() ? Optional.empty() : pair.bank().or(() -> next(site, data, needed));
-        BatteryBank bank = built(site, data, given.orElse(needed), buyable);
+        BatteryBank bank = built(data, need, given.orElse(needed), buyable);
         List<BatteryBank> all = new ArrayList<>();
         for (Chemistry chemistry : Chemistry.values()) {
             all.add(chemistry == data.chemistry() ? bank : sized(site, chemistry));
@@ -59,8 +60,8 @@ public record BankChoice(
     }
 
     /** Of whole batteries, or as it was given or is needed where none are made. */
-    private static BatteryBank built(Site site, ChemistryData data, Derived nominalWh, Optional<BuyableBank> buyable) {
-        BatteryNeed need = hardest(site, data);
+    private static BatteryBank built(
+            ChemistryData data, BatteryNeed need, Derived nominalWh, Optional<BuyableBank> buyable) {
         return buyable.map(batteries -> BatteryBank.of(data, need, batteries.energyWh())
                         .ofBatteries(batteries.massKg(), batteries.volumeL()))
                 .orElseGet(() -> BatteryBank.of(data, need, nominalWh));
@@ -95,8 +96,9 @@ public record BankChoice(
 
     private static BatteryBank sized(Site site, Chemistry chemistry) {
         ChemistryData data = ChemistryData.of(chemistry);
-        Derived needed = BatterySizing.nominalEnergyWh(data, hardest(site, data));
-        return built(site, data, needed, next(site, data, needed));
+        BatteryNeed need = hardest(site, data);
+        Derived needed = BatterySizing.nominalEnergyWh(data, need);
+        return built(data, need, needed, next(site, data, needed));
     }
 
     private static Optional<Derived> given(Site site) {

@@ -16,6 +16,7 @@ import wayside.sizing.system.graph.SystemGraph;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Expression;
 import wayside.sizing.trace.Input;
+import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 import wayside.sizing.wiring.CircuitDetails;
 import wayside.sizing.wiring.CircuitSizing;
@@ -39,6 +40,7 @@ final class MainCircuits {
     static final String MAIN_NAME = "battery main";
     static final String INVERTER_NAME = "inverter";
     static final String DISTRIBUTION_NAME = "distribution";
+    private static final String HEATER_NAME = "battery heater";
     static final String CONVERTER_NAME = "DC converter";
 
     private static final Expression SHORE = Expression.definition("I = P / V_c");
@@ -58,6 +60,7 @@ final class MainCircuits {
     private final Optional<ArrayChoice> array;
     private final Chargers chargers;
     private final Optional<AcSide> ac;
+    private final Optional<Derived> heaterA;
     private final GraphBuilder graph = new GraphBuilder();
 
     private MainCircuits(
@@ -89,6 +92,10 @@ final class MainCircuits {
         this.array = array;
         this.chargers = chargers;
         this.ac = ac;
+        this.heaterA = site.journey()
+                .place()
+                .heating()
+                .map(heating -> current(HEATER_NAME + ": current", heating.powerW(), battery.bank()));
     }
 
     static SystemGraph of(
@@ -122,8 +129,23 @@ final class MainCircuits {
         if (loadsA.value() > 0) {
             distribution(busbar);
         }
+        heaterA.ifPresent(amperes -> heater(busbar, amperes));
         ac.ifPresent(side -> graph.addAc(side.cables()));
         return graph.graph();
+    }
+
+    /** It lies against the battery, so that the way from the busbar is the way back. */
+    private void heater(FaultCurrent busbar, Derived amperes) {
+        Derived length = Derived.convention(
+                HEATER_NAME + ": length, one way",
+                1.5,
+                Unit.METRE,
+                "From the busbar back to the battery, whose own cable is about as long",
+                Source.commonPractice());
+        CircuitTask task = defaults.losing(HEATER_NAME, LoadWay.OF_THE_REST)
+                .task(HEATER_NAME, amperes, length, bus(HEATER_NAME))
+                .fedBy(busbar.feed());
+        graph.add(NodeKind.BUSBAR, NodeKind.BANK_HEATER, CablePlace.LIVING_SPACE, CircuitSizing.of(task), busbar);
     }
 
     /** Straight off the bus, or through a converter where the loads are made for another voltage. */
@@ -180,6 +202,7 @@ final class MainCircuits {
     private Derived mainA() {
         List<Input> inputs = new ArrayList<>(List.of(loadsA.as("I_out")));
         inverter.ifPresent(i -> inputs.add(i.batteryCurrentA().as("I_out")));
+        heaterA.ifPresent(amperes -> inputs.add(amperes.as("I_out")));
         array.ifPresent(a -> inputs.add(a.controllers().togetherA().as("I_in")));
         chargers.alternator().ifPresent(a -> inputs.add(a.chargerCurrentA().as("I_in")));
         chargers.shore().ifPresent(s -> inputs.add(shoreA(s.chargerPowerW()).as("I_in")));
@@ -189,6 +212,7 @@ final class MainCircuits {
     private Derived mainStartA() {
         List<Input> inputs = new ArrayList<>(List.of(startA.as("I_out")));
         inverter.ifPresent(i -> inputs.add(i.batteryCurrentA().as("I_out")));
+        heaterA.ifPresent(amperes -> inputs.add(amperes.as("I_out")));
         return MAIN_START.value("battery main: current, the hardest DC load starting", Unit.AMPERE, inputs);
     }
 

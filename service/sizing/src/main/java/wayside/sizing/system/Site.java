@@ -47,6 +47,11 @@ public record Site(SystemBrief brief, Journey journey, Derived margin, List<Batt
         return new Site(brief, journey, margin, needs);
     }
 
+    /** The same question on a changed trip. */
+    public Site on(Journey changed) {
+        return new Site(brief, changed, margin, needs);
+    }
+
     private static BatteryNeed need(
             JourneyStay stay, Derived bus, Derived autonomy, Derived margin, SystemWishes wishes) {
         return new BatteryNeed(

@@ -22,6 +22,9 @@ public enum AdviceCode implements MessageCode {
             Slot.number("fullNights", Unit.COUNT).orNot(),
             Slot.number("nights", Unit.COUNT).orNot(),
             Slot.number("drainedNights", Unit.DAY).orNot(),
+            Slot.number("smallerBattery", Unit.WATT_HOUR).orNot(),
+            Slot.number("smallerPanel", Unit.WATT).orNot(),
+            Slot.message("tripChange").orNot(),
             Slot.message("change").orNot(),
             Slot.number("changedChance", Unit.SHARE).orNot());
 

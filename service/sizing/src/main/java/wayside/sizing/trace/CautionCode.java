@@ -72,6 +72,11 @@ public enum CautionCode implements MessageCode {
     /** AC loads on a hookup. */
     HOOKUP_OVERLOADED(Slot.number("asked", Unit.WATT), Slot.number("allowed", Unit.WATT)),
     NOTHING_CHARGES_IT(Slot.number("stay", Unit.COUNT)),
+    /** The same where it is hot, or where the bank stands in the cabin already. */
+    NOTHING_CHARGES_IT_THERE(
+            Slot.number("stay", Unit.COUNT),
+            Slot.number("power", Unit.WATT).orNot(),
+            Slot.number("energy", Unit.WATT_HOUR).orNot()),
     PARALLEL_CONDUCTORS(Slot.text("circuit")),
     ENGINE_SPACE(Slot.text("circuit"), Slot.number("ambient", Unit.CELSIUS)),
     WARM_COPPER(

@@ -1,7 +1,6 @@
 package wayside.sizing.trace;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -17,16 +16,19 @@ public final class Expression implements Method {
     private final String text;
     private final Source source;
     private final ExpressionNode root;
-    private final List<String> symbols;
+    private final String[] symbols;
     private final List<Constant> constants;
+    private final int[] slotsOfConstants;
 
-    private Expression(
-            String text, Source source, ExpressionNode root, List<String> symbols, List<Constant> constants) {
+    private Expression(String text, Source source, ExpressionNode root, String[] symbols, List<Constant> constants) {
         this.text = text;
         this.source = source;
         this.root = root;
         this.symbols = symbols;
         this.constants = List.copyOf(constants);
+        this.slotsOfConstants = constants.stream()
+                .mapToInt(constant -> slotAfter(-1, constant.symbol()))
+                .toArray();
     }
 
     /**
@@ -39,7 +41,7 @@ public final class Expression implements Method {
     public static Expression of(String text, Source source) {
         ExpressionParser parser = new ExpressionParser(text);
         ExpressionNode root = parser.parse();
-        return new Expression(text, source, root, parser.symbols(), List.of());
+        return new Expression(text, source, root, parser.symbols().toArray(String[]::new), List.of());
     }
 
     /** An expression that follows from the meaning of its symbols. */
@@ -54,7 +56,7 @@ public final class Expression implements Method {
 
     /** The same with a symbol that always has this value. */
     public Expression with(String symbol, double value, Unit unit) {
-        if (!symbols.contains(symbol)) {
+        if (!List.of(symbols).contains(symbol)) {
             throw new IllegalArgumentException("No symbol " + symbol + " in " + text);
         }
         List<Constant> more = new ArrayList<>(constants);
@@ -64,63 +66,69 @@ public final class Expression implements Method {
 
     /** Evaluates it. Every symbol must have its input, and every input its symbol. */
     public Derived value(String label, Unit unit, Input... inputs) {
-        return value(label, unit, List.of(inputs));
+        return new Computed(label, new Quantity(evaluate(inputs), unit), this, List.of(inputs));
     }
 
     /** Evaluates it with inputs of which some may share a symbol: a list. */
     public Derived value(String label, Unit unit, List<Input> inputs) {
-        return new Computed(label, new Quantity(evaluate(inputs), unit), this, inputs);
+        return value(label, unit, inputs.toArray(Input[]::new));
     }
 
-    private double evaluate(List<Input> inputs) {
-        int slots = symbols.size();
-        double[] scalars = new double[slots];
-        int[] counts = new int[slots];
-        for (Constant constant : constants) {
-            int slot = slot(constant.symbol());
-            scalars[slot] = constant.quantity().value();
-            counts[slot]++;
+    private double evaluate(Input[] inputs) {
+        int[] counts = new int[symbols.length];
+        double[] scalars = new double[counts.length];
+        for (int i = 0; i < slotsOfConstants.length; i++) {
+            scalars[slotsOfConstants[i]] = constants.get(i).quantity().value();
+            counts[slotsOfConstants[i]]++;
         }
+        int slot = -1;
         for (Input input : inputs) {
-            int slot = slot(input.symbol());
+            slot = slotAfter(slot, input.symbol());
             scalars[slot] = input.value().value();
             counts[slot]++;
         }
-        double[][] lists = lists(inputs, counts);
+        double[][] lists = isPlain(counts) ? ExpressionNode.Frame.NO_LISTS : lists(inputs, counts);
         return root.value(new ExpressionNode.Frame(scalars, counts, lists));
     }
 
-    /** None when each symbol has one value, as most expressions do. */
-    private double[][] lists(List<Input> inputs, int[] counts) {
-        boolean plain = true;
-        for (int slot = 0; slot < counts.length; slot++) {
-            if (counts[slot] != 1) {
-                plain = false;
-                if (!root.runsAlong(slot)) {
-                    throw new IllegalStateException(
-                            "Symbol " + symbols.get(slot) + " of " + text + " has " + counts[slot] + " values");
-                }
+    /** Each symbol has one value, as in most expressions. */
+    private static boolean isPlain(int[] counts) {
+        for (int count : counts) {
+            if (count != 1) {
+                return false;
             }
         }
-        if (plain) {
-            return ExpressionNode.Frame.NO_LISTS;
-        }
+        return true;
+    }
+
+    private double[][] lists(Input[] inputs, int[] counts) {
         double[][] lists = new double[counts.length][];
-        Arrays.setAll(lists, slot -> new double[counts[slot]]);
+        for (int slot = 0; slot < counts.length; slot++) {
+            if (counts[slot] != 1 && !root.runsAlong(slot)) {
+                throw new IllegalStateException(
+                        "Symbol " + symbols[slot] + " of " + text + " has " + counts[slot] + " values");
+            }
+            lists[slot] = new double[counts[slot]];
+        }
         int[] filled = new int[counts.length];
+        int slot = -1;
         for (Input input : inputs) {
-            int slot = slot(input.symbol());
+            slot = slotAfter(slot, input.symbol());
             lists[slot][filled[slot]++] = input.value().value();
         }
         return lists;
     }
 
-    private int slot(String symbol) {
-        int slot = symbols.indexOf(symbol);
-        if (slot < 0) {
-            throw new IllegalStateException("No symbol " + symbol + " in " + text);
+    /** Inputs mostly come in the order of the symbols, so it looks from the one before onward, and then from the first. */
+    private int slotAfter(int before, String symbol) {
+        int slot = before;
+        for (int i = 0; i < symbols.length; i++) {
+            slot = slot + 1 < symbols.length ? slot + 1 : 0;
+            if (symbols[slot].equals(symbol)) {
+                return slot;
+            }
         }
-        return slot;
+        throw new IllegalStateException("No symbol " + symbol + " in " + text);
     }
 
     public String text() {

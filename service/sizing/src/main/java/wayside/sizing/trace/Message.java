@@ -14,9 +14,8 @@ public record Message(MessageCode code, List<Parameter> parameters) {
     public Message {
         parameters = List.copyOf(parameters);
         for (Parameter parameter : parameters) {
-            if (code.findSlot(parameter.name())
-                    .filter(slot -> slot.takes(parameter))
-                    .isEmpty()) {
+            Optional<Slot> slot = code.findSlot(parameter.name());
+            if (slot.isEmpty() || !slot.get().takes(parameter)) {
                 throw new IllegalArgumentException(code.code() + " has no " + parameter);
             }
         }
@@ -43,6 +42,11 @@ public record Message(MessageCode code, List<Parameter> parameters) {
     }
 
     private static Optional<Parameter> find(List<Parameter> parameters, String name) {
-        return parameters.stream().filter(one -> one.name().equals(name)).findFirst();
+        for (Parameter one : parameters) {
+            if (one.name().equals(name)) {
+                return Optional.of(one);
+            }
+        }
+        return Optional.empty();
     }
 }

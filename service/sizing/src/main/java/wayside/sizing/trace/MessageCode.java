@@ -30,7 +30,12 @@ public sealed interface MessageCode
     }
 
     default Optional<Slot> findSlot(String name) {
-        return slots().stream().filter(slot -> slot.name().equals(name)).findFirst();
+        for (Slot slot : slots()) {
+            if (slot.name().equals(name)) {
+                return Optional.of(slot);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Every message that the core can give. */

@@ -63,6 +63,11 @@ public enum ShortfallCode implements MessageCode {
             Slot.number("stay", Unit.COUNT).orNot(),
             Slot.number("power", Unit.WATT).orNot(),
             Slot.number("energy", Unit.WATT_HOUR).orNot()),
+    /** The same of a bank that stands in the cabin already. */
+    TOO_COLD_IN_THE_CABIN(
+            Slot.number("stay", Unit.COUNT).orNot(),
+            Slot.number("power", Unit.WATT).orNot(),
+            Slot.number("energy", Unit.WATT_HOUR).orNot()),
     TOO_HOT_TO_CHARGE(Slot.number("stay", Unit.COUNT).orNot()),
     NO_POWER;
 

@@ -32,6 +32,7 @@ final class AbycE11Rules implements RuleSet {
     private static final AmpacityTable AMPACITY = new AmpacityTable(Stream.of(60, 75, 80, 90, 105, 125, 200)
             .map(c -> new AmpacityTable.Column(c, TABLE_5, "copper_" + c + "C_A"))
             .toArray(AmpacityTable.Column[]::new));
+    private static final Gauge THINNEST = Gauge.of("16");
     private static final ReferenceTable AREAS = ReferenceTables.table("sae-j1127-j1128/minimum-area");
     private static final SteppedTable BUNDLING = new SteppedTable(
             from -> "bundling factor of abyc-e11, from " + from + " conductors",
@@ -79,7 +80,7 @@ final class AbycE11Rules implements RuleSet {
     /** 33 CFR 183.425: single conductors no thinner than 16 AWG. */
     @Override
     public Gauge thinnest() {
-        return Gauge.of("16");
+        return THINNEST;
     }
 
     @Override
@@ -111,11 +112,16 @@ final class AbycE11Rules implements RuleSet {
     }
 
     @Override
-    public Derived ampacityA(ConductorLabels labels, Gauge gauge, Surroundings where) {
+    public Derating derating(ConductorLabels labels, Surroundings where) {
         Derived insulationC =
                 AMPACITY.classOf(labels.ofCircuit("insulation class of its ampacity"), where.insulationC());
-        Derived printed = AMPACITY.find(gauge, insulationC).orElseThrow();
-        return CorrectedAmpacity.of(labels, printed, ambientFactor(labels, insulationC, where), bundlingFactor(where));
+        return new Derating(
+                AMPACITY.column(insulationC), ambientFactor(labels, insulationC, where), bundlingFactor(where));
+    }
+
+    @Override
+    public Derived ampacityA(ConductorLabels labels, Gauge gauge, Derating derating) {
+        return derating.ampacityA(labels, gauge).orElseThrow();
     }
 
     private static Derived bundlingFactor(Surroundings where) {

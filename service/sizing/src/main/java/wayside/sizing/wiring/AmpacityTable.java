@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.NavigableMap;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import wayside.sizing.reference.ReferenceTable;
@@ -51,10 +50,9 @@ final class AmpacityTable {
         return byClass.firstKey();
     }
 
-    /** The printed figure [A]; empty where the table has none. */
-    Optional<Derived> find(Gauge gauge, Derived insulationClassC) {
-        return Optional.ofNullable(
-                byClass.getOrDefault((int) insulationClassC.value(), Map.of()).get(gauge.awg()));
+    /** The printed figures of a class by gauge [A]; where the table has none, none. */
+    Map<String, Derived> column(Derived insulationClassC) {
+        return byClass.getOrDefault((int) insulationClassC.value(), Map.of());
     }
 
     private static Map<String, Derived> read(Column column) {

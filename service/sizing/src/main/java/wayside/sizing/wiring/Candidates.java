@@ -2,6 +2,8 @@ package wayside.sizing.wiring;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The conductors that a circuit may be given, in the order they are tried: one of each size from thin to thick, then
@@ -12,6 +14,8 @@ import java.util.List;
 final class Candidates {
     static final int MOST_PARALLEL = 4;
     private static final Gauge THINNEST_PARALLEL = Gauge.of("1/0");
+    private static final Map<RuleSet, List<Candidate>> AWG = new ConcurrentHashMap<>();
+    private static final Map<RuleSet, List<Candidate>> METRIC = new ConcurrentHashMap<>();
 
     private Candidates() {}
 
@@ -28,15 +32,19 @@ final class Candidates {
     }
 
     static List<Candidate> awg(RuleSet rules) {
-        return of(rules.gauges().stream()
-                .<ConductorSize>map(ConductorSize.Awg::new)
-                .toList());
+        return AWG.computeIfAbsent(
+                rules,
+                of -> of(of.gauges().stream()
+                        .<ConductorSize>map(ConductorSize.Awg::new)
+                        .toList()));
     }
 
     static List<Candidate> metric(RuleSet rules) {
-        return of(MetricSizes.all().stream()
-                .filter(size -> rules.gauges().contains(size.ratedAs()))
-                .toList());
+        return METRIC.computeIfAbsent(
+                rules,
+                of -> of(MetricSizes.all().stream()
+                        .filter(size -> of.gauges().contains(size.ratedAs()))
+                        .toList()));
     }
 
     private static List<Candidate> of(List<ConductorSize> sizes) {
@@ -48,6 +56,6 @@ final class Candidates {
                 }
             }
         }
-        return candidates;
+        return List.copyOf(candidates);
     }
 }

@@ -18,21 +18,22 @@ final class CircuitCautions {
     private static final double ARC_VOLTAGE_V = 32;
     private static final double EXTRA_LOW_V = 60;
     private static final double PARALLEL_BATTERIES_AH = 500;
+    private static final List<Caution> ALWAYS = List.of(
+            new Caution(
+                    Message.of(
+                            CautionCode.FUSE_AT_SOURCE,
+                            distance("distance", "open"),
+                            distance("sheathedDistance", "in a sheath or enclosure throughout")),
+                    Severity.DANGER,
+                    PLACEMENT.source()),
+            Caution.commonPractice(Severity.WARNING, CautionCode.LOCAL_CODE),
+            Caution.commonPractice(Severity.NOTE, CautionCode.AREA_NOT_DIAMETER));
 
     private CircuitCautions() {}
 
     /** What holds for every circuit. */
     static List<Caution> always() {
-        return List.of(
-                new Caution(
-                        Message.of(
-                                CautionCode.FUSE_AT_SOURCE,
-                                distance("distance", "open"),
-                                distance("sheathedDistance", "in a sheath or enclosure throughout")),
-                        Severity.DANGER,
-                        PLACEMENT.source()),
-                Caution.commonPractice(Severity.WARNING, CautionCode.LOCAL_CODE),
-                Caution.commonPractice(Severity.NOTE, CautionCode.AREA_NOT_DIAMETER));
+        return ALWAYS;
     }
 
     private static Parameter distance(String name, String row) {

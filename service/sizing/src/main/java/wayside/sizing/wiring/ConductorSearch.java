@@ -12,9 +12,12 @@ final class ConductorSearch {
     private final Optional<Derived> letThroughA2s;
     private final List<Candidates.Candidate> candidates;
 
+    /** Of every candidate that is not laid in parallel. */
+    private final Laying single;
+
     /**
      * @param letThroughA2s heat of a short that the fuse lets through, where it is known [A2s]
-     * @param candidates in the order they are tried, not empty
+     * @param candidates in the order they are tried, not empty, a single conductor first
      */
     ConductorSearch(
             CircuitDuty duty,
@@ -25,6 +28,7 @@ final class ConductorSearch {
         this.fuseRatingA = fuseRatingA;
         this.letThroughA2s = letThroughA2s;
         this.candidates = candidates;
+        this.single = Laying.of(duty, fuseRatingA, candidates.get(0));
     }
 
     /** A conductor and what decided it. */
@@ -34,24 +38,30 @@ final class ConductorSearch {
     Optional<Found> findThinnest() {
         GovernedBy unmet = GovernedBy.MINIMUM_SIZE;
         for (Candidates.Candidate candidate : candidates) {
-            ConductorTrial trial = new ConductorTrial(duty, fuseRatingA, candidate);
-            Optional<GovernedBy> failed = findUnmet(trial);
-            if (failed.isEmpty()) {
-                return Optional.of(new Found(trial.conductor(), unmet));
+            ConductorTrial trial = trial(candidate);
+            if (!trial.carriesTheCurrent()) {
+                unmet = GovernedBy.AMPACITY;
+            } else if (!trial.isProtected(fuseRatingA)) {
+                unmet = GovernedBy.FUSE;
+            } else {
+                ConductorTrial.Loss loss = trial.loss();
+                Optional<GovernedBy> failed = findUnmet(trial, loss);
+                if (failed.isEmpty()) {
+                    return Optional.of(new Found(trial.conductor(loss), unmet));
+                }
+                unmet = failed.get();
             }
-            unmet = failed.get();
         }
         return Optional.empty();
     }
 
-    private Optional<GovernedBy> findUnmet(ConductorTrial trial) {
-        if (!trial.carriesTheCurrent()) {
-            return Optional.of(GovernedBy.AMPACITY);
-        }
-        if (!trial.isProtected()) {
-            return Optional.of(GovernedBy.FUSE);
-        }
-        if (!trial.isWithinDrop()) {
+    private ConductorTrial trial(Candidates.Candidate candidate) {
+        Laying laying = candidate.isSingle() ? single : Laying.of(duty, fuseRatingA, candidate);
+        return new ConductorTrial(duty, candidate, laying);
+    }
+
+    private Optional<GovernedBy> findUnmet(ConductorTrial trial, ConductorTrial.Loss loss) {
+        if (loss.dropPercent() > duty.voltageDropLimitPercent().value()) {
             return Optional.of(GovernedBy.VOLTAGE_DROP);
         }
         if (letThroughA2s.isPresent() && !trial.outlasts(letThroughA2s.get())) {
@@ -67,14 +77,11 @@ final class ConductorSearch {
 
     /** The one that loses least, for a shortfall in voltage. */
     SizedConductor stiffest() {
-        return best(Comparator.comparingDouble(trial -> -trial.dropPercent()));
+        return best(Comparator.comparingDouble(trial -> -trial.loss().dropPercent()));
     }
 
     private SizedConductor best(Comparator<ConductorTrial> order) {
-        return candidates.stream()
-                .map(candidate -> new ConductorTrial(duty, fuseRatingA, candidate))
-                .max(order)
-                .orElseThrow()
-                .conductor();
+        ConductorTrial best = candidates.stream().map(this::trial).max(order).orElseThrow();
+        return best.conductor(best.loss());
     }
 }

@@ -9,11 +9,7 @@ import wayside.sizing.trace.Unit;
 final class ConductorTrial {
     private static final Expression TOGETHER = Expression.definition("A_p = p A");
 
-    /** Conductors in parallel count as lying together. */
-    private static final Expression BUNDLE = Expression.commonPractice("n_b = n + 2 (p - 1)");
-
     private final CircuitDuty duty;
-    private final Derived fuseRatingA;
     private final Candidates.Candidate candidate;
     private final ConductorLabels labels;
     private final ConductorLabels labelsOfOne;
@@ -21,15 +17,14 @@ final class ConductorTrial {
     private final Derived ampacityOfOneA;
     private final Derived ampacityA;
 
-    ConductorTrial(CircuitDuty duty, Derived fuseRatingA, Candidates.Candidate candidate) {
+    ConductorTrial(CircuitDuty duty, Candidates.Candidate candidate, Laying laying) {
         this.duty = duty;
-        this.fuseRatingA = fuseRatingA;
         this.candidate = candidate;
         this.labels = new ConductorLabels(duty.name(), candidate.title());
         this.labelsOfOne =
                 candidate.isSingle() ? labels : new ConductorLabels(duty.name(), "one of " + candidate.title());
-        this.parallelCount = ParallelCount.of(duty, fuseRatingA, candidate);
-        this.ampacityOfOneA = duty.rules().ampacityA(labelsOfOne, gauge(), surroundings());
+        this.parallelCount = laying.parallelCount();
+        this.ampacityOfOneA = duty.rules().ampacityA(labelsOfOne, gauge(), laying.derating());
         this.ampacityA = together("ampacity", (of, gauge) -> ampacityOfOneA);
     }
 
@@ -42,16 +37,21 @@ final class ConductorTrial {
         return ampacityA.value() >= duty.designCurrentA().value();
     }
 
-    boolean isProtected() {
+    boolean isProtected(Derived fuseRatingA) {
         return fuseLimitA().value() >= fuseRatingA.value();
     }
 
-    boolean isWithinDrop() {
-        return dropPercent() <= duty.voltageDropLimitPercent().value();
+    /** What it loses at the circuit's current. */
+    Loss loss() {
+        Derived resistance = resistance();
+        return new Loss(resistance, VoltageDrop.of(duty, labels, resistance, parallelCount));
     }
 
-    double dropPercent() {
-        return drop(resistance()).dropPercent().value();
+    /** Resistance of one conductor [Ohm/km], and the drop. */
+    record Loss(Derived resistanceOhmPerKm, VoltageDrop drop) {
+        double dropPercent() {
+            return drop.dropPercent().value();
+        }
     }
 
     boolean outlasts(Derived letThroughA2s) {
@@ -68,9 +68,7 @@ final class ConductorTrial {
         return together("largest fuse", (of, gauge) -> duty.rules().fuseLimitA(of, gauge, ampacityOfOneA));
     }
 
-    SizedConductor conductor() {
-        Derived resistance = resistance();
-        VoltageDrop drop = drop(resistance);
+    SizedConductor conductor(Loss loss) {
         return new SizedConductor(
                 candidate.size(),
                 parallelCount,
@@ -79,26 +77,14 @@ final class ConductorTrial {
                 fuseLimitA(),
                 together("largest fuse permitted", (of, gauge) -> duty.rules()
                         .permittedFuseA(of, gauge, ampacityOfOneA)),
-                resistance,
+                loss.resistanceOhmPerKm(),
                 outlastedA2s(),
-                drop.dropV(),
-                drop.dropPercent());
+                loss.drop().dropV(),
+                loss.drop().dropPercent());
     }
 
     private Gauge gauge() {
         return candidate.size().ratedAs();
-    }
-
-    private Surroundings surroundings() {
-        if (candidate.isSingle()) {
-            return duty.surroundings();
-        }
-        return duty.surroundings()
-                .bundled(BUNDLE.value(
-                        labels.ofCircuit("conductors that run together, laying " + candidate.title()),
-                        Unit.COUNT,
-                        duty.surroundings().bundledCount().as("n"),
-                        parallelCount.as("p")));
     }
 
     private Derived together(String what, BiFunction<ConductorLabels, Gauge, Derived> ofOne) {
@@ -112,10 +98,6 @@ final class ConductorTrial {
         return candidate.size() instanceof ConductorSize.Metric metric
                 ? metric.areaMm2()
                 : duty.rules().areaMm2(gauge());
-    }
-
-    private VoltageDrop drop(Derived resistance) {
-        return VoltageDrop.of(duty, labels, resistance, parallelCount);
     }
 
     private Derived resistance() {

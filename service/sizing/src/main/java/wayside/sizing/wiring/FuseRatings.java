@@ -43,12 +43,12 @@ final class FuseRatings {
 
     /** The smallest rating that carries the current; empty above the largest. */
     Optional<Derived> findSmallest(String label, Derived designCurrentA) {
-        return ratingsA.stream()
-                .mapToDouble(Derived::value)
-                .filter(rating -> rating >= designCurrentA.value())
-                .boxed()
-                .findFirst()
-                .map(rating -> next.value(label, rating, Unit.AMPERE, designCurrentA.as("I_d")));
+        for (Derived rating : ratingsA) {
+            if (rating.value() >= designCurrentA.value()) {
+                return Optional.of(next.value(label, rating.value(), Unit.AMPERE, designCurrentA.as("I_d")));
+            }
+        }
+        return Optional.empty();
     }
 
     Derived largestA() {

@@ -30,6 +30,7 @@ final class NecRules implements RuleSet {
             new AmpacityTable.Column(90, TABLE_310_16, "copper_90C_A"),
             new AmpacityTable.Column(105, TABLE_690_31, "copper_105C_A"),
             new AmpacityTable.Column(125, TABLE_690_31, "copper_125C_A"));
+    private static final Gauge THINNEST = Gauge.of("12");
     private static final SteppedTable BUNDLING = new SteppedTable(
             from -> "bundling factor of nec, from " + from + " conductors",
             ReferenceTables.table("nfpa70-2023/table-310-15-c-1"),
@@ -62,7 +63,7 @@ final class NecRules implements RuleSet {
     /** Section 720.4, circuits below 50 V: no thinner than 12 AWG. */
     @Override
     public Gauge thinnest() {
-        return Gauge.of("12");
+        return THINNEST;
     }
 
     @Override
@@ -93,16 +94,18 @@ final class NecRules implements RuleSet {
     }
 
     @Override
-    public Derived ampacityA(ConductorLabels labels, Gauge gauge, Surroundings where) {
+    public Derating derating(ConductorLabels labels, Surroundings where) {
         Derived insulationC =
                 AMPACITY.classOf(labels.ofCircuit("insulation class of its ampacity"), where.insulationC());
-        return AMPACITY.find(gauge, insulationC)
-                .map(printed -> CorrectedAmpacity.of(
-                        labels,
-                        printed,
-                        AmbientFactor.of(labels, insulationC, where.ambientC()),
-                        BUNDLING.find(where.bundledCount().value()).orElseThrow()))
-                .orElseGet(() -> noFigure(gauge));
+        return new Derating(
+                AMPACITY.column(insulationC),
+                AmbientFactor.of(labels, insulationC, where.ambientC()),
+                BUNDLING.find(where.bundledCount().value()).orElseThrow());
+    }
+
+    @Override
+    public Derived ampacityA(ConductorLabels labels, Gauge gauge, Derating derating) {
+        return derating.ampacityA(labels, gauge).orElseGet(() -> noFigure(gauge));
     }
 
     private static Derived noFigure(Gauge gauge) {

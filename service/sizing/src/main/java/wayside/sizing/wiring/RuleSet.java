@@ -45,12 +45,20 @@ public interface RuleSet {
     Derived areaMm2(Gauge gauge);
 
     /**
+     * What a place makes of printed ampacities, whatever the gauge.
+     *
+     * @param labels whose conductor lies there
+     * @throws IllegalArgumentException for an insulation class below the lowest of its table
+     */
+    Derating derating(ConductorLabels labels, Surroundings surroundings);
+
+    /**
      * What one conductor may carry where it lies [A]; 0 when it lies hotter than its insulation stands.
      *
      * @param labels whose conductor it is
-     * @throws IllegalArgumentException for an insulation class below the lowest of its table
+     * @param derating of the place
      */
-    Derived ampacityA(ConductorLabels labels, Gauge gauge, Surroundings surroundings);
+    Derived ampacityA(ConductorLabels labels, Gauge gauge, Derating derating);
 
     /**
      * Resistance to reckon the voltage drop with [Ohm/km].

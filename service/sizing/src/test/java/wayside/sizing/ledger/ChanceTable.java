@@ -29,7 +29,7 @@ final class ChanceTable {
         int runs = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1000;
         List<Station> stations = HourlyStations.all();
         System.out.println(
-                "| told > came true, * outside a third and two standard errors | .01-.02 | .02-.05 | .05-.1 |"
+                "| told > came true, * outside a third and two standard errors; fewer than ten stations are said | .01-.02 | .02-.05 | .05-.1 |"
                         + " .1-.2 | .2-.35 | .35-.5 |");
         System.out.println("|---|---|---|---|---|---|---|");
         for (ChanceCase asked : List.of(
@@ -56,11 +56,12 @@ final class ChanceTable {
                             ? " - |"
                             : String.format(
                                     Locale.ROOT,
-                                    " %.3f > %.3f +- %.3f%s |",
+                                    " %.3f > %.3f +- %.3f%s%s |",
                                     group.told(),
                                     group.came(),
                                     2 * group.error(),
-                                    group.cameTrue() ? "" : " *"));
+                                    group.cameTrue() ? "" : " *",
+                                    group.isOfFewStations() ? " (" + group.stations() + " stations)" : ""));
         }
         return line.toString();
     }

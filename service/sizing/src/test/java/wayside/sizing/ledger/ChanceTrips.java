@@ -146,10 +146,9 @@ final class ChanceTrips {
 
     private static double share(Ledger ledger, List<RunWeather> trips) {
         Tally tally = ledger.tally();
-        double[] store = new double[trips.get(0).boxC.length];
         CellWarmth cells = ledger.cells(trips.get(0));
         long flat = trips.stream()
-                .filter(trip -> ledger.run(trip, true, tally, cells, store))
+                .filter(trip -> ledger.goesFlat(trip, tally, cells))
                 .count();
         return (double) flat / trips.size();
     }

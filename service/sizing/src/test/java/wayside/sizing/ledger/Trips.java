@@ -69,7 +69,7 @@ final class Trips {
     /** A run to its end. */
     static Tally run(Ledger ledger, RunWeather weather) {
         Tally tally = ledger.tally();
-        ledger.run(weather, false, tally, ledger.cells(weather), new double[weather.boxC.length]);
+        ledger.run(weather, tally, ledger.cells(weather), new double[weather.boxC.length]);
         return tally;
     }
 }

@@ -21,8 +21,7 @@ class RuleSetCheckTest {
     @Test
     void agreesWithTheWorkedExampleOnAHotAttic() {
         double celsius = (120 - 32) / 1.8;
-        assertThat(NEC.ampacityA(LABELS, Gauge.of("10"), place(90, celsius, 2, false))
-                        .value())
+        assertThat(ampacityA(NEC, Gauge.of("10"), place(90, celsius, 2, false)).value())
                 .isCloseTo(32.8, within(1e-9));
     }
 
@@ -46,8 +45,7 @@ class RuleSetCheckTest {
         "4/0, 378"
     })
     void agreesWithThePrintedEngineSpaceColumn(String awg, double printedA) {
-        assertThat(ABYC.ampacityA(LABELS, Gauge.of(awg), place(105, 50, 2, true))
-                        .value())
+        assertThat(ampacityA(ABYC, Gauge.of(awg), place(105, 50, 2, true)).value())
                 .isCloseTo(printedA, within(1.0));
     }
 
@@ -68,10 +66,9 @@ class RuleSetCheckTest {
     })
     void derateABundleByItsPrintedStep(int conductors, double abyc, double nec) {
         Gauge ten = Gauge.of("10");
-        assertThat(ABYC.ampacityA(LABELS, ten, place(105, 30, conductors, false))
-                        .value())
+        assertThat(ampacityA(ABYC, ten, place(105, 30, conductors, false)).value())
                 .isCloseTo(60 * abyc, within(1e-9));
-        assertThat(NEC.ampacityA(LABELS, ten, place(90, 30, conductors, false)).value())
+        assertThat(ampacityA(NEC, ten, place(90, 30, conductors, false)).value())
                 .isCloseTo(40 * nec, within(1e-9));
     }
 
@@ -80,7 +77,7 @@ class RuleSetCheckTest {
     @CsvSource({"14, 15", "12, 20", "10, 30"})
     void necKeepsSmallConductorsOnSmallFuses(String awg, double limitA) {
         Gauge gauge = Gauge.of(awg);
-        Derived ampacity = NEC.ampacityA(LABELS, gauge, place(90, 30, 2, false));
+        Derived ampacity = ampacityA(NEC, gauge, place(90, 30, 2, false));
         assertThat(ampacity.value()).isGreaterThan(limitA);
         assertThat(NEC.fuseLimitA(LABELS, gauge, ampacity).value()).isEqualTo(limitA);
     }
@@ -88,7 +85,7 @@ class RuleSetCheckTest {
     // Source: 33 CFR 183.455(c)(1): up to 150 % of the ampacity; reported, never used.
     @Test
     void abycReportsThePermittedFuseButStaysWithinTheAmpacity() {
-        Derived ampacity = ABYC.ampacityA(LABELS, Gauge.of("10"), place(105, 30, 2, false));
+        Derived ampacity = ampacityA(ABYC, Gauge.of("10"), place(105, 30, 2, false));
         assertThat(ABYC.permittedFuseA(LABELS, Gauge.of("10"), ampacity).value())
                 .isCloseTo(90, within(1e-9));
         assertThat(ABYC.fuseLimitA(LABELS, Gauge.of("10"), ampacity).value()).isCloseTo(60, within(1e-9));
@@ -128,22 +125,19 @@ class RuleSetCheckTest {
     // Source: NFPA 70-2023, Table 310.15(B)(1)(1): no factor for 60 C insulation above 55 C.
     @Test
     void nothingIsLeftWhereItIsTooHot() {
-        assertThat(NEC.ampacityA(LABELS, Gauge.of("10"), place(60, 56, 2, false))
-                        .value())
+        assertThat(ampacityA(NEC, Gauge.of("10"), place(60, 56, 2, false)).value())
                 .isZero();
-        assertThat(ABYC.ampacityA(LABELS, Gauge.of("10"), place(80, 80, 2, false))
-                        .value())
+        assertThat(ampacityA(ABYC, Gauge.of("10"), place(80, 80, 2, false)).value())
                 .isZero();
     }
 
     @Test
     void insulationBetweenTwoClassesCountsAsTheLower() {
         Gauge six = Gauge.of("6");
-        assertThat(ABYC.ampacityA(LABELS, six, place(104.9, 30, 2, false)).value())
-                .isEqualTo(100);
-        assertThat(NEC.ampacityA(LABELS, six, place(80, 30, 2, false)).value()).isEqualTo(65);
+        assertThat(ampacityA(ABYC, six, place(104.9, 30, 2, false)).value()).isEqualTo(100);
+        assertThat(ampacityA(NEC, six, place(80, 30, 2, false)).value()).isEqualTo(65);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> NEC.ampacityA(LABELS, six, place(59, 30, 2, false)))
+                .isThrownBy(() -> ampacityA(NEC, six, place(59, 30, 2, false)))
                 .withMessageContaining("60");
     }
 
@@ -167,6 +161,10 @@ class RuleSetCheckTest {
                 LABELS,
                 Derived.given("resistance", ohmPerKm, Unit.OHM_PER_KM, "/test"),
                 Derived.given("conductors", 1, Unit.COUNT, "/test"));
+    }
+
+    private static Derived ampacityA(RuleSet rules, Gauge gauge, Surroundings where) {
+        return rules.ampacityA(LABELS, gauge, rules.derating(LABELS, where));
     }
 
     private static Surroundings place(double insulationC, double ambientC, int conductors, boolean engineSpace) {

@@ -163,7 +163,12 @@ public final class EnduranceWriter {
                     message.text(),
                     message.parameters(),
                     here.at("chanceOfRunningFlat", change.chanceOfRunningFlat()),
-                    here.at("chanceWithoutChange", change.chanceWithout())));
+                    here.at("chanceWithoutChange", change.chanceWithout()),
+                    new SparedChanceView(
+                            here.in("spared").at("value", change.spared().value()),
+                            here.in("spared").at("low", change.spared().low()),
+                            here.in("spared").at("high", change.spared().high())),
+                    change.addedKg().map(kg -> here.at("addedMassKg", kg)).orElse(null)));
         }
         return views;
     }

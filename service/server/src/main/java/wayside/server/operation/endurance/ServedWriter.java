@@ -3,8 +3,12 @@ package wayside.server.operation.endurance;
 import java.util.ArrayList;
 import java.util.List;
 import wayside.server.answer.Figures;
+import wayside.server.answer.MessageView;
+import wayside.server.answer.MessageWriter;
 import wayside.server.operation.shared.TierCode;
 import wayside.sizing.brief.Tier;
+import wayside.sizing.chance.SmallerSystem;
+import wayside.sizing.chance.TripChange;
 import wayside.sizing.endurance.EnergyBalance;
 import wayside.sizing.endurance.Served;
 import wayside.sizing.endurance.ServedLoad;
@@ -26,6 +30,29 @@ public final class ServedWriter {
                     served.nights()));
         }
         return views;
+    }
+
+    public static SmallerSystemView smaller(SmallerSystem system, Figures figures) {
+        List<TripChangeView> changes = new ArrayList<>();
+        for (TripChange change : system.changes()) {
+            Figures here = figures.in("changes").entry(changes.size());
+            MessageView message = MessageWriter.write(change.change());
+            changes.add(new TripChangeView(
+                    message.code(),
+                    message.text(),
+                    message.parameters(),
+                    here.at("chanceOfRunningFlat", change.chance()),
+                    change.chanceOneStepLess()
+                            .map(less -> here.at("chanceOneStepLess", less))
+                            .orElse(null)));
+        }
+        return new SmallerSystemView(
+                figures.at("nominalEnergyWh", system.nominalEnergyWh()),
+                figures.at("solarPowerW", system.solarPowerW()),
+                system.engineChargerA()
+                        .map(current -> figures.at("alternatorChargerA", current))
+                        .orElse(null),
+                changes);
     }
 
     public static BalanceView balance(EnergyBalance balance, Figures figures) {

@@ -2,6 +2,7 @@ package wayside.server.operation.endurance;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import wayside.server.answer.MessageParameterView;
 import wayside.server.answer.OpenCodes;
 
@@ -22,4 +23,13 @@ public record WhatHelpsView(
         @Schema(description = "With the change [share].") Double chanceOfRunningFlat,
 
         @Schema(description = "Without it, in the same runs [share].")
-        Double chanceWithoutChange) {}
+        Double chanceWithoutChange,
+
+        SparedChanceView spared,
+
+        @Schema(
+                description =
+                        "In a recommendation, mass of the part that it adds [kg]; absent where it is a habit, and for a system that"
+                                + " stands.")
+        @Nullable
+        Double addedMassKg) {}

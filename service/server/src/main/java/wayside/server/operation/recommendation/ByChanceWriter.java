@@ -9,6 +9,7 @@ import wayside.server.operation.endurance.BalanceView;
 import wayside.server.operation.endurance.EnduranceWriter;
 import wayside.server.operation.endurance.ServedLoadView;
 import wayside.server.operation.endurance.ServedWriter;
+import wayside.server.operation.endurance.SmallerSystemView;
 import wayside.server.operation.endurance.WhatHelpsView;
 import wayside.sizing.chance.ByChance;
 import wayside.sizing.chance.CurvePoint;
@@ -22,6 +23,7 @@ record ByChanceWriter(
         List<CurvePointView> curve,
         String objective,
         List<WhatHelpsView> whatHelps,
+        @Nullable SmallerSystemView smallerSystem,
         MessageView advice) {
     static ByChanceWriter of(ByChance found, Figures figures) {
         Figures here = figures.in("chanceOfRunningFlat");
@@ -44,6 +46,9 @@ record ByChanceWriter(
                 found.curve().stream().map(ByChanceWriter::point).toList(),
                 found.objective().code(),
                 EnduranceWriter.helps(found.whatHelps(), figures),
+                found.smaller()
+                        .map(system -> ServedWriter.smaller(system, figures.in("smallerSystem")))
+                        .orElse(null),
                 MessageWriter.write(found.advice()));
     }
 

@@ -14,6 +14,7 @@ import wayside.server.answer.ShortfallView;
 import wayside.server.operation.circuits.CircuitView;
 import wayside.server.operation.endurance.BalanceView;
 import wayside.server.operation.endurance.ServedLoadView;
+import wayside.server.operation.endurance.SmallerSystemView;
 import wayside.server.operation.endurance.WhatHelpsView;
 import wayside.server.operation.energybudget.EnergyBudgetView;
 
@@ -90,6 +91,13 @@ public record RecommendationResponse(
 
         @Schema(description = "When a chance is accepted: one change each, the most helpful first.") @Nullable
         List<WhatHelpsView> whatHelps,
+
+        @Schema(
+                description =
+                        "When a chance is accepted and the system by days of autonomy is not enough for it: with which change to the"
+                                + " trip it would be.")
+        @Nullable
+        SmallerSystemView smallerSystem,
 
         @Schema(description = "When a chance is accepted: the answer in a sentence.") @Nullable
         MessageView advice,

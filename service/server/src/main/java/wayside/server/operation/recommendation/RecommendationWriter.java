@@ -69,6 +69,7 @@ public final class RecommendationWriter {
                 found.map(ByChanceWriter::curve).orElse(null),
                 found.map(ByChanceWriter::objective).orElse(null),
                 found.map(ByChanceWriter::whatHelps).orElse(null),
+                found.map(ByChanceWriter::smallerSystem).orElse(null),
                 found.map(ByChanceWriter::advice).orElse(null),
                 tail.assumptions(),
                 tail.cautions(),

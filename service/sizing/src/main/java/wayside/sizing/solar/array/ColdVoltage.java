@@ -1,5 +1,6 @@
 package wayside.sizing.solar.array;
 
+import java.util.List;
 import wayside.sizing.reference.ReferenceTable;
 import wayside.sizing.reference.ReferenceTables;
 import wayside.sizing.trace.Derived;
@@ -35,6 +36,16 @@ public record ColdVoltage(Derived volts, String method) {
             .with("T_0", ArrayOutput.STC_CELL_C, Unit.CELSIUS);
 
     private static final String LABEL = "module: open-circuit voltage on the coldest morning";
+    private static final String FACTOR = "module: cold factor";
+    private static final double WARMEST_C = FACTORS.rows().get(0).number("ambient_to_C");
+
+    /** By falling temperature. */
+    private static final List<Band> BANDS = FACTORS.rows().stream()
+            .map(row -> new Band(row.number("ambient_from_C"), FACTORS.cell(FACTOR, row, "factor", Unit.COUNT)))
+            .toList();
+
+    /** A row of the table. */
+    private record Band(double fromC, Derived factor) {}
 
     static ColdVoltage of(ModuleFigures module, Derived coldestC) {
         return module.voltagePerK()
@@ -49,8 +60,7 @@ public record ColdVoltage(Derived volts, String method) {
     }
 
     private static ColdVoltage byFactor(Derived openCircuitV, Derived coldestC) {
-        double warmest = FACTORS.rows().get(0).number("ambient_to_C");
-        Derived volts = coldestC.value() > warmest
+        Derived volts = coldestC.value() > WARMEST_C
                 ? ABOVE_THE_TABLE.value(LABEL, Unit.VOLT, openCircuitV.as("V_oc"))
                 : BY_FACTOR.value(
                         LABEL,
@@ -62,11 +72,11 @@ public record ColdVoltage(Derived volts, String method) {
 
     /** The band's factor; a temperature between two printed bands belongs to the colder one. */
     private static Derived factor(Derived coldestC) {
-        String label = "module: cold factor";
-        return FACTORS.rows().stream()
-                .filter(row -> row.number("ambient_from_C") <= coldestC.value())
-                .findFirst()
-                .map(row -> FACTORS.cell(label, row, "factor", Unit.COUNT))
-                .orElseGet(() -> BELOW_THE_TABLE.value(label, Unit.COUNT, coldestC.as("T")));
+        for (Band band : BANDS) {
+            if (band.fromC() <= coldestC.value()) {
+                return band.factor();
+            }
+        }
+        return BELOW_THE_TABLE.value(FACTOR, Unit.COUNT, coldestC.as("T"));
     }
 }

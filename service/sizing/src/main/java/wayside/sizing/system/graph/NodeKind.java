@@ -5,6 +5,7 @@ public enum NodeKind {
     /** One of several side by side that each have a fuse. */
     BATTERY("battery"),
     BANK("bank"),
+    BANK_HEATER("bank-heater"),
     STARTER_BATTERY("starter-battery"),
     BUSBAR("busbar"),
     INVERTER("inverter"),
