@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import wayside.server.http.Routes;
+import wayside.server.http.Operations;
 
 /**
  * What the README, and the pages on speed and running, say of the service is literally so. With {@code wayside.regenerate} its figures are written anew instead.
@@ -108,7 +108,7 @@ class ReadmeTest {
         List<String> shown = rows(README, "(POST|GET) /v1")
                 .flatMap(cells -> Arrays.stream(cells[1].split(", ", -1)))
                 .toList();
-        for (var endpoint : Routes.endpoints()) {
+        for (var endpoint : Operations.standard().endpoints()) {
             assertThat(shown).anySatisfy(cell -> assertThat(cell).contains(endpoint.path() + "`"));
         }
     }

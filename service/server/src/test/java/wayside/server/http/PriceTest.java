@@ -51,7 +51,7 @@ class PriceTest {
     }
 
     private static int bound(String operation) {
-        return Routes.endpoints().stream()
+        return Operations.standard().endpoints().stream()
                 .filter(endpoint -> endpoint.id().equals(operation))
                 .findFirst()
                 .orElseThrow()
