@@ -143,11 +143,29 @@ class BatteryPlaceTest {
                  'trip': {'stays': [{'place': {'latitude': 45, 'longitude': 5}, 'month': 1, 'nights': 4,
                                      'drivingHoursPerDay': 2, 'ambient': {'meanC': 2, 'dailySwingC': 6}}]}}
                 """;
-        double cold = ask("recommendation", asked, "", 200).getDouble("chanceOfRunningFlat.coldLockoutHours");
+        double cold = ask("recommendation", asked, "'place': {'where': 'outside'},", 200)
+                .getDouble("chanceOfRunningFlat.coldLockoutHours");
         assertThat(cold).isBetween(1.0, 24.0 * 4);
         assertThat(ask("recommendation", asked, "'place': {'where': 'cabin'},", 200)
                         .getDouble("chanceOfRunningFlat.coldLockoutHours"))
                 .isLessThan(cold / 10);
+    }
+
+    @Test
+    void aSearchThatMayChooseKeepsTheBatteryOutOfTheFrost() {
+        String asked = """
+                {'loads': [{'name': 'all', 'powerW': 12, 'hoursPerDay': 24}], 'target': {'chanceOfRunningFlat': 0.1},
+                 'runs': 500, %s
+                 'trip': {'stays': [{'place': {'latitude': 45, 'longitude': 5}, 'month': 1, 'nights': 4,
+                                     'drivingHoursPerDay': 1, 'ambient': {'meanC': -3, 'dailySwingC': 6}}]}}
+                """;
+        JsonPath open = ask("recommendation", asked, "", 200);
+        JsonPath outside = ask("recommendation", asked, "'place': {'where': 'outside'},", 200);
+        assertThat(open.getString("battery.where")).isEqualTo("cabin");
+        assertThat(open.getList("assumptions.findAll { it.label == 'place of the battery' }.value"))
+                .containsExactly("cabin");
+        assertThat(open.getDouble("battery.nominalEnergyWh")).isLessThan(outside.getDouble("battery.nominalEnergyWh"));
+        assertThat(outside.getString("battery.where")).isEqualTo("outside");
     }
 
     @ParameterizedTest

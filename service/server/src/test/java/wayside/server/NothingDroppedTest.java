@@ -24,7 +24,8 @@ class NothingDroppedTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "'autonomyDays': 9, 'chanceOfRunningFlat': 0.03 | chanceOfRunningFlat | 0.03 | autonomyDays or chanceOfRunningFlat, not both",
+                "'autonomyDays': 2, 'mustBalance': true         | mustBalance | true | nothing, or chanceOfRunningFlat beside it",
+                "'comfortServedShare': 0.8                      | comfortServedShare | 0.8 | nothing, or chanceOfRunningFlat beside it",
                 "'autonomyDays': 2, 'objective': 'mass'         | objective | \"mass\" | nothing, or chanceOfRunningFlat beside it",
                 "'objective': 'volume'                          | objective | \"volume\" | nothing, or chanceOfRunningFlat beside it",
                 "'chanceOfRunningFlat': 0.03, 'bankPricePerWh': 0.3 | bankPricePerWh | 0.3 | nothing, or objective price beside it",

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import wayside.sizing.brief.BankRates;
 import wayside.sizing.brief.Objective;
+import wayside.sizing.brief.Target;
 import wayside.sizing.chance.ChancePair.ArrayTried;
 import wayside.sizing.chance.ChancePair.BankTried;
 import wayside.sizing.endurance.EnergyBalance;
@@ -109,9 +110,15 @@ final class ChanceTrip {
         return new ChanceTrip(this, site.on(nights.pluggedIn()), nights.plain(), Optional.of(nights));
     }
 
-    /** Where bank and panel are chosen by what they cost, the charger has no price, and stays the usual one. */
+    /**
+     * The usual one alone where bank and panel are chosen by what they cost, for the charger has no price, and where days of
+     * autonomy are asked for too, for the array was reckoned beside it.
+     */
     private static List<OptionalDouble> enginesA(Site site) {
-        List<OptionalDouble> outputs = ChancePick.objective(site.brief().target()) == Objective.PRICE
+        Target target = site.brief().target();
+        boolean usual = ChancePick.objective(target) == Objective.PRICE
+                || target.autonomyDays().isPresent();
+        List<OptionalDouble> outputs = usual
                 ? List.of()
                 : Chargers.engineOutputsA(site).stream().map(OptionalDouble::of).toList();
         return outputs.isEmpty() ? List.of(OptionalDouble.empty()) : outputs;
