@@ -143,7 +143,8 @@ class BatteryPlaceTest {
                  'trip': {'stays': [{'place': {'latitude': 45, 'longitude': 5}, 'month': 1, 'nights': 4,
                                      'drivingHoursPerDay': 2, 'ambient': {'meanC': 2, 'dailySwingC': 6}}]}}
                 """;
-        double cold = ask("recommendation", asked, "", 200).getDouble("chanceOfRunningFlat.coldLockoutHours");
+        double cold = ask("recommendation", asked, "'place': {'where': 'outside'},", 200)
+                .getDouble("chanceOfRunningFlat.coldLockoutHours");
         assertThat(cold).isBetween(1.0, 24.0 * 4);
         assertThat(ask("recommendation", asked, "'place': {'where': 'cabin'},", 200)
                         .getDouble("chanceOfRunningFlat.coldLockoutHours"))
