@@ -17,6 +17,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import wayside.server.http.HttpErrors;
 import wayside.server.http.HttpSettings;
+import wayside.server.http.Operations;
 import wayside.server.http.PlainMethod;
 import wayside.server.http.Service;
 import wayside.server.intake.FrontSettings;
@@ -40,15 +41,17 @@ public final class App implements AutoCloseable {
 
     private App(Settings settings) {
         this.settings = settings;
-        this.service = new Service(new HttpSettings(
-                settings.allowedOrigins(),
-                settings.maxBodyBytes(),
-                settings.threads(),
-                settings.heavyAtOnce(),
-                settings.heavyWaitMs(),
-                settings.calculationTimeoutMs(),
-                settings.maxPriceMs(),
-                settings.echo()));
+        this.service = new Service(
+                new HttpSettings(
+                        settings.allowedOrigins(),
+                        settings.maxBodyBytes(),
+                        settings.threads(),
+                        settings.heavyAtOnce(),
+                        settings.heavyWaitMs(),
+                        settings.calculationTimeoutMs(),
+                        settings.maxPriceMs(),
+                        settings.echo()),
+                Operations.standard());
         this.javalin = Javalin.create(this::configure);
     }
 

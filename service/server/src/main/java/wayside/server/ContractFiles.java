@@ -20,7 +20,7 @@ import java.util.TreeMap;
 import wayside.server.contract.Contract;
 import wayside.server.contract.Endpoint;
 import wayside.server.contract.OpenContract;
-import wayside.server.http.Routes;
+import wayside.server.http.Operations;
 
 /** Writes the contract while the project is built, so that the service starts without making it. */
 public final class ContractFiles {
@@ -35,7 +35,7 @@ public final class ContractFiles {
     public static void main(String[] args) throws IOException {
         Path folder = Files.createDirectories(Path.of(args[0]));
         EngineFile.write(folder);
-        OpenAPI document = Contract.of(Routes.endpoints(), examples(Path.of(args[1])));
+        OpenAPI document = Contract.of(Operations.standard().endpoints(), examples(Path.of(args[1])));
         JsonNode tree = Json31.mapper().valueToTree(document);
         Files.writeString(folder.resolve("openapi.json"), json().writeValueAsString(tree));
         Files.writeString(folder.resolve("openapi.generators.json"), json().writeValueAsString(OpenContract.of(tree)));
@@ -73,7 +73,7 @@ public final class ContractFiles {
 
     private static Map<String, Map<String, JsonNode>> examples(Path folder) throws IOException {
         Map<String, Map<String, JsonNode>> examples = new HashMap<>();
-        for (Endpoint endpoint : Routes.endpoints()) {
+        for (Endpoint endpoint : Operations.standard().endpoints()) {
             Map<String, JsonNode> mine = new TreeMap<>();
             for (String name : ExampleFiles.of(folder, endpoint.id())) {
                 mine.put(

@@ -1,6 +1,8 @@
 package wayside.server;
 
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
@@ -23,8 +25,8 @@ class ArchitectureTest {
             .definedBy("..server.http..")
             .layer("intake")
             .definedBy("..server.intake..")
-            .layer("mapping")
-            .definedBy("..server.mapping..")
+            .layer("operation")
+            .definedBy("..server.operation..")
             .layer("answer")
             .definedBy("..server.answer..")
             .layer("binding")
@@ -35,51 +37,61 @@ class ArchitectureTest {
             .definedBy("..server.words..")
             .layer("problem")
             .definedBy("..server.problem..")
-            .layer("api")
-            .definedBy("..server.api..")
             .whereLayer("app")
             .mayNotBeAccessedByAnyLayer()
             .whereLayer("http")
             .mayOnlyBeAccessedByLayers("app")
             .whereLayer("intake")
             .mayOnlyBeAccessedByLayers("http", "app")
-            .whereLayer("mapping")
-            .mayOnlyBeAccessedByLayers("http")
-            .whereLayer("answer")
-            .mayOnlyBeAccessedByLayers("http", "mapping", "contract", "api")
-            .whereLayer("binding")
-            .mayOnlyBeAccessedByLayers("http", "mapping", "contract", "api")
             .whereLayer("contract")
             .mayOnlyBeAccessedByLayers("http", "app")
+            .whereLayer("operation")
+            .mayOnlyBeAccessedByLayers("http", "contract")
+            .whereLayer("answer")
+            .mayOnlyBeAccessedByLayers("http", "operation", "contract")
+            .whereLayer("binding")
+            .mayOnlyBeAccessedByLayers("http", "operation", "contract")
             .whereLayer("words")
-            .mayOnlyBeAccessedByLayers("mapping", "answer", "contract")
+            .mayOnlyBeAccessedByLayers("answer", "contract")
             .whereLayer("problem")
-            .mayOnlyBeAccessedByLayers("http", "intake", "mapping", "answer", "binding", "contract");
+            .mayOnlyBeAccessedByLayers("http", "intake", "answer", "binding", "contract");
 
     @ArchTest
     static final ArchRule theBinderKnowsNoOperation = noClasses()
             .that()
             .resideInAPackage("..server.binding..")
             .should()
-            .dependOnClassesThat(resideInAPackage("wayside.sizing..")
-                    .or(resideInAPackage("..server.api.."))
-                    .or(resideInAPackage("..server.mapping..")));
+            .dependOnClassesThat(resideInAnyPackage("wayside.sizing..", "..server.operation..", "..server.answer.."));
 
     @ArchTest
     static final ArchRule noCircles =
             slices().matching("wayside.server.(*)..").should().beFreeOfCycles();
 
     @ArchTest
+    static final ArchRule noCirclesOfOperations =
+            slices().matching("wayside.server.operation.(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule whatIsSharedKnowsNoOperation = noClasses()
+            .that()
+            .resideInAPackage("..operation.shared..")
+            .should()
+            .dependOnClassesThat(
+                    resideInAPackage("..server.operation..").and(resideOutsideOfPackage("..operation.shared..")));
+
+    @ArchTest
     static final ArchRule onlyTheApiDescribesItself = noClasses()
             .that()
-            .resideOutsideOfPackages("..server.api..", "..server.answer..", "..server.contract..")
+            .resideOutsideOfPackages("..server.operation..", "..server.answer..", "..server.contract..")
             .should()
             .dependOnClassesThat(resideInAPackage("io.swagger.v3.oas.annotations.."));
 
     @ArchTest
     static final ArchRule theApiKnowsNothingOfTheCore = noClasses()
             .that()
-            .resideInAPackage("..server.api..")
+            .haveNameMatching(".*(Request|Response|Input|View|Code)")
+            .and()
+            .resideInAnyPackage("..server.operation..", "..server.answer..")
             .should()
             .dependOnClassesThat(resideInAPackage("wayside.sizing.."));
 
@@ -102,7 +114,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule requestsAndResponsesAreRecords = classes()
             .that()
-            .resideInAPackage("..server.api")
+            .resideInAnyPackage("..server.operation..", "..server.answer..")
             .and()
             .areAnnotatedWith(io.swagger.v3.oas.annotations.media.Schema.class)
             .should()

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import wayside.server.http.Routes;
+import wayside.server.http.Operations;
 
 /** What the docs say beside the contract is so: requests to copy are answered, limits are those of the contract. */
 class DocsGuideTest {
@@ -85,7 +85,7 @@ class DocsGuideTest {
 
     @Test
     void theRecommendationComesFirst() {
-        assertThat(Routes.endpoints().get(0).id()).isEqualTo("recommendation");
+        assertThat(Operations.standard().endpoints().get(0).id()).isEqualTo("recommendation");
     }
 
     private static Stream<MatchResult> all(Pattern pattern) {

@@ -12,12 +12,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import wayside.server.answer.Explanation;
 import wayside.server.answer.Figures;
-import wayside.server.api.RecommendationRequest;
-import wayside.server.api.RecommendationResponse;
 import wayside.server.binding.RequestReader;
-import wayside.server.mapping.MostSunshine;
-import wayside.server.mapping.RecommendationReader;
-import wayside.server.mapping.RecommendationWriter;
+import wayside.server.operation.recommendation.RecommendationReader;
+import wayside.server.operation.recommendation.RecommendationRequest;
+import wayside.server.operation.recommendation.RecommendationResponse;
+import wayside.server.operation.recommendation.RecommendationWriter;
+import wayside.server.operation.solaryield.MostSunshine;
 import wayside.sizing.SystemSizer;
 import wayside.sizing.brief.At;
 

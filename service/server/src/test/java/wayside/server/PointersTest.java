@@ -11,11 +11,11 @@ import org.junit.jupiter.api.Test;
 
 /** No writer knows where in an answer it writes: figures are placed relative to where it was called. */
 class PointersTest {
-    private static final Path MAPPING = Path.of("src/main/java/wayside/server/mapping");
+    private static final Path SERVER = Path.of("src/main/java/wayside/server");
 
     @Test
     void noStringOfAWriterIsAnAbsolutePointer() throws IOException {
-        try (Stream<Path> files = Files.list(MAPPING)) {
+        try (Stream<Path> files = Files.walk(SERVER)) {
             List<Path> writers = files.filter(
                             file -> file.getFileName().toString().matches("(.*Writer|Figures|Tail)\\.java"))
                     .toList();

@@ -12,7 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import wayside.server.contract.Endpoint;
-import wayside.server.http.Routes;
+import wayside.server.http.Operations;
 
 /** The project's own files, and how they are written anew. */
 final class Project {
@@ -30,7 +30,7 @@ final class Project {
 
     /** The operations that take a body. */
     static List<Endpoint> operations() {
-        return Routes.endpoints().stream()
+        return Operations.standard().endpoints().stream()
                 .filter(endpoint -> endpoint.request() != null)
                 .toList();
     }

@@ -2,11 +2,13 @@ package wayside.server;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -17,13 +19,19 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import wayside.server.http.Routes;
+import wayside.server.http.Operations;
 
 /**
- * What the README says of the service is literally so. With {@code wayside.regenerate} its figures are written anew instead.
+ * What the README, and the pages on speed and running, say of the service is literally so. With {@code wayside.regenerate} its figures are written anew instead.
  */
 class ReadmeTest {
     private static final Path README = Path.of("../../README.md");
+    private static final Path SPEED = Path.of("../benchmarks/README.md");
+    private static final Path RUNNING = Path.of("../../deploy/README.md");
+    private static final Path DECISIONS = Path.of("../decisions/README.md");
+    /** To a file of the project. */
+    private static final Pattern LINK = Pattern.compile("\\]\\(([^):#]+)\\)");
+
     private static final Pattern REQUEST = Pattern.compile(
             "(?<=curl -s localhost:8080/v1/recommendation -H 'Content-Type: application/json' -d ')[^']+(?=')");
     private static final Pattern QUOTED = Pattern.compile("(?<=Out of it:\\n\\n```\\n).*?(?=\\n```)", Pattern.DOTALL);
@@ -40,7 +48,10 @@ class ReadmeTest {
     void whatItQuotesIsInTheAnswerToItsRequest() {
         String answer = answer(requestOfReadme(), "");
         String quoted = find(QUOTED, readme());
-        agrees(QUOTED, quoted.lines().map(line -> inTheAnswer(line, answer)).collect(Collectors.joining("\n")));
+        agrees(
+                README,
+                QUOTED,
+                quoted.lines().map(line -> inTheAnswer(line, answer)).collect(Collectors.joining("\n")));
     }
 
     @Test
@@ -48,6 +59,7 @@ class ReadmeTest {
         String request = requestOfReadme();
         long part = Math.round((double) size(answer(request, "")) / size(answer(request, "return=minimal")));
         agrees(
+                README,
                 Pattern.compile("(?<=the same answer without derivation and steps, )[^,]+?(?= of its size)"),
                 PARTS.getOrDefault(part, "1/" + part));
     }
@@ -57,9 +69,9 @@ class ReadmeTest {
         String request = Project.read(Project.EXAMPLES.resolve("recommendation.request.json"));
         long whole = size(answer(request, ""));
         long minimal = size(answer(request, "return=minimal"));
-        agrees(Pattern.compile("(?<=an answer has )[0-9]+(?= kB)"), kB(whole));
-        agrees(Pattern.compile("(?<=`Prefer: return=minimal` \\()[0-9]+(?= kB\\))"), kB(minimal));
-        agrees(Pattern.compile("(?<= kB, )[a-z]+(?= tenths of it derivation)"), TENTHS.get((int)
+        agrees(SPEED, Pattern.compile("(?<=an answer has )[0-9]+(?= kB)"), kB(whole));
+        agrees(SPEED, Pattern.compile("(?<=`Prefer: return=minimal` \\()[0-9]+(?= kB\\))"), kB(minimal));
+        agrees(SPEED, Pattern.compile("(?<= kB, )[a-z]+(?= tenths of it derivation)"), TENTHS.get((int)
                 Math.round(10 - 10.0 * minimal / whole)));
     }
 
@@ -71,12 +83,13 @@ class ReadmeTest {
                 .build();
         HttpResponse<byte[]> sent = HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
         assertThat(sent.headers().firstValue("Content-Encoding")).hasValue("gzip");
-        agrees(Pattern.compile("(?<=One file, )[0-9]+(?= kB gzipped)"), kB(sent.body().length));
+        agrees(README, Pattern.compile("(?<=One file, )[0-9]+(?= kB gzipped)"), kB(sent.body().length));
     }
 
     @Test
     void itsTableNamesEverySettingAndItsDefault() {
-        List<String> shown = rows("WAYSIDE_").map(cells -> cells[1] + cells[2]).toList();
+        List<String> shown =
+                rows(RUNNING, "WAYSIDE_").map(cells -> cells[1] + cells[2]).toList();
         List<String> real = Arrays.stream(Setting.values())
                 .map(setting -> "`" + setting.variable() + "`"
                         + switch (setting) {
@@ -92,17 +105,54 @@ class ReadmeTest {
 
     @Test
     void itsTableNamesEveryOperation() {
-        List<String> shown = rows("(POST|GET) /v1")
+        List<String> shown = rows(README, "(POST|GET) /v1")
                 .flatMap(cells -> Arrays.stream(cells[1].split(", ", -1)))
                 .toList();
-        for (var endpoint : Routes.endpoints()) {
+        for (var endpoint : Operations.standard().endpoints()) {
             assertThat(shown).anySatisfy(cell -> assertThat(cell).contains(endpoint.path() + "`"));
         }
     }
 
+    @Test
+    void whatThePagesLinkToIsThere() throws IOException {
+        for (Path page : List.of(README, SPEED, RUNNING, Path.of("../../DEVELOPERS.md"), DECISIONS)) {
+            for (MatchResult link : LINK.matcher(Project.read(page)).results().toList()) {
+                assertThat(page.resolveSibling(link.group(1)))
+                        .as(page + " links")
+                        .exists();
+            }
+        }
+    }
+
+    @Test
+    void everyDecisionHasItsNumberAndIsListed() throws IOException {
+        List<String> records;
+        try (Stream<Path> files = Files.list(DECISIONS.resolveSibling("."))) {
+            records = files.map(file -> file.getFileName().toString())
+                    .filter(name -> !name.equals("README.md"))
+                    .sorted()
+                    .toList();
+        }
+        List<String> lines = Project.read(DECISIONS)
+                .lines()
+                .filter(line -> line.startsWith("- ["))
+                .toList();
+        assertThat(lines).hasSameSizeAs(records);
+        for (int i = 0; i < records.size(); i++) {
+            String title = Project.read(DECISIONS.resolveSibling(records.get(i)))
+                    .lines()
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(records.get(i)).startsWith("%04d-".formatted(i + 1));
+            assertThat(title).startsWith("# " + (i + 1) + ". ");
+            assertThat(lines.get(i)).isEqualTo("- [" + title.substring(2) + "](" + records.get(i) + ")");
+        }
+    }
+
     /** The cells of each row of a table whose first begins with code of such a beginning. */
-    private static Stream<String[]> rows(String beginning) {
-        return readme().lines()
+    private static Stream<String[]> rows(Path page, String beginning) {
+        return Project.read(page)
+                .lines()
                 .filter(line -> line.matches("\\| `" + beginning + ".*"))
                 .map(line ->
                         Arrays.stream(line.split("\\|", -1)).map(String::strip).toArray(String[]::new));
@@ -121,12 +171,12 @@ class ReadmeTest {
         return find(fields, answer) + line.substring(known.length());
     }
 
-    /** Holds a part of the README to what is so, or writes that there. */
-    private static void agrees(Pattern part, String real) {
+    /** Holds a part of a page to what is so, or writes that there. */
+    private static void agrees(Path page, Pattern part, String real) {
         if (Project.REGENERATE) {
-            Project.write(README, part.matcher(readme()).replaceFirst(Matcher.quoteReplacement(real)));
+            Project.write(page, part.matcher(Project.read(page)).replaceFirst(Matcher.quoteReplacement(real)));
         }
-        assertThat(find(part, readme())).isEqualTo(real);
+        assertThat(find(part, Project.read(page))).isEqualTo(real);
     }
 
     private static String find(Pattern part, String text) {

@@ -21,7 +21,7 @@ import wayside.server.intake.FairQueue;
 import wayside.server.intake.Front;
 import wayside.server.intake.FrontSettings;
 import wayside.server.intake.RequestId;
-import wayside.server.mapping.MostSunshine;
+import wayside.server.operation.solaryield.MostSunshine;
 import wayside.server.problem.ProblemKind;
 
 /** Hangs handlers and filters on the server. */
@@ -32,6 +32,8 @@ public final class Service implements AutoCloseable {
     private static final int HEAVY_WAITING = 16;
 
     private final HttpSettings settings;
+    private final Operations operations;
+    private final Page about;
     private final Metrics metrics = new Metrics();
     /** Made beside the rest: the validator looks at many classes, and the start does not wait for it. */
     private final CompletableFuture<RequestReader> reader =
@@ -43,8 +45,10 @@ public final class Service implements AutoCloseable {
     private final Map<String, String> operationByPath = new LinkedHashMap<>();
     private final Map<String, Set<String>> methodsByPath = new LinkedHashMap<>();
 
-    public Service(HttpSettings settings) {
+    public Service(HttpSettings settings, Operations operations) {
         this.settings = settings;
+        this.operations = operations;
+        about = About.page(operations);
         requests = new FairQueue("requests", settings.workers(), REQUESTS_WAITING, 5_000, 5, metrics::waited).start();
         heavy = new FairQueue(
                         "long",
@@ -97,7 +101,7 @@ public final class Service implements AutoCloseable {
 
     private void operations(JavalinConfig config) {
         Calculations calculations = new Calculations(heavy, requests, settings.calculationMs(), settings.maxPriceMs());
-        for (Operation<?, ?> operation : Routes.operations()) {
+        for (Operation<?, ?> operation : operations.all()) {
             post(
                     config,
                     operation.endpoint(),
@@ -107,8 +111,8 @@ public final class Service implements AutoCloseable {
 
     private void reference(JavalinConfig config) {
         ReferenceHandler reference = new ReferenceHandler();
-        get(config, Routes.REFERENCE_LIST.path(), Routes.REFERENCE_LIST.id(), reference::list);
-        get(config, Routes.REFERENCE_TABLE.path(), Routes.REFERENCE_TABLE.id(), reference::table);
+        get(config, Operations.REFERENCE_LIST.path(), Operations.REFERENCE_LIST.id(), reference::list);
+        get(config, Operations.REFERENCE_TABLE.path(), Operations.REFERENCE_TABLE.id(), reference::table);
     }
 
     private void pages(JavalinConfig config) {
@@ -137,7 +141,7 @@ public final class Service implements AutoCloseable {
         folder(config, pages, "/demo", "demo", "/widget/demo/");
         get(config, "/wayside.js", "widget", context -> pages.send(context, "/widget/wayside.js"));
         get(config, "/problems/{kind}", "docs", context -> explain(context, context.pathParam("kind")));
-        get(config, Routes.SERVICE.path(), Routes.SERVICE.id(), Service::tell);
+        get(config, Operations.SERVICE.path(), Operations.SERVICE.id(), this::tell);
         get(config, "/", "demo", context -> redirect(context, "/demo/"));
     }
 
@@ -147,10 +151,10 @@ public final class Service implements AutoCloseable {
         redirect(context, "/docs/#" + (known ? code : "problems"));
     }
 
-    private static void tell(Context context) {
+    private void tell(Context context) {
         Query.refuse(context);
         Accepts.require(context.header("Accept"), Json.TYPE);
-        About.PAGE.send(context, "no-cache");
+        about.send(context, "no-cache");
     }
 
     private static void redirect(Context context, String location) {

@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import wayside.server.api.CircuitsRequest;
-import wayside.server.api.EnduranceRequest;
-import wayside.server.api.EnergyBudgetRequest;
-import wayside.server.api.RecommendationRequest;
 import wayside.server.binding.RequestReader;
-import wayside.server.mapping.MostSunshine;
+import wayside.server.operation.circuits.CircuitsRequest;
+import wayside.server.operation.endurance.EnduranceRequest;
+import wayside.server.operation.energybudget.EnergyBudgetRequest;
+import wayside.server.operation.recommendation.RecommendationRequest;
+import wayside.server.operation.solaryield.MostSunshine;
 
 /** What a request is likely to take, known from its size. */
 class PriceTest {
@@ -51,7 +51,7 @@ class PriceTest {
     }
 
     private static int bound(String operation) {
-        return Routes.endpoints().stream()
+        return Operations.standard().endpoints().stream()
                 .filter(endpoint -> endpoint.id().equals(operation))
                 .findFirst()
                 .orElseThrow()

@@ -1,8 +1,0 @@
-package wayside.server.api;
-
-import io.swagger.v3.oas.annotations.media.Schema;
-
-/** What is asked, exactly. */
-@Schema(name = "CurrentNeed", description = "What is asked, exactly.")
-public record CurrentNeedView(
-        @Schema(description = "Rated [A].") Double currentA) {}

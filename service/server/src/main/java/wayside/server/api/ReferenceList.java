@@ -1,8 +1,0 @@
-package wayside.server.api;
-
-import io.swagger.v3.oas.annotations.media.Schema;
-import java.util.List;
-
-/** The tables that the figures rest on. */
-@Schema(description = "The tables that the figures rest on.")
-public record ReferenceList(List<ReferenceEntry> tables) {}

@@ -1,8 +1,0 @@
-package wayside.server.api;
-
-import io.swagger.v3.oas.annotations.media.Schema;
-
-/** What the question asks of a self-contained unit, exactly. */
-@Schema(name = "UnitNeed", description = "What the question asks of a self-contained unit, exactly.")
-public record UnitNeedView(
-        @Schema(description = "Rated [Wh].") Double energyWh) {}

@@ -1,0 +1,16 @@
+package wayside.server.operation.about;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+
+/** Something that the service can be asked. */
+@Schema(description = "Something that the service can be asked.")
+public record OperationView(
+        @Schema(description = "As in the contract.", example = "energy-budget")
+        String id,
+
+        @Schema(description = "Of HTTP.", example = "POST") String method,
+
+        @Schema(description = "With its parameters in braces.", example = "/v1/energy-budget")
+        String path,
+
+        @Schema(description = "In a few words.") String summary) {}

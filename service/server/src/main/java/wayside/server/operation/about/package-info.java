@@ -1,0 +1,4 @@
+/**
+ * What the service says of itself.
+ */
+package wayside.server.operation.about;

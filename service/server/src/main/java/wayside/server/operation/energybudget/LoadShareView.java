@@ -1,0 +1,10 @@
+package wayside.server.operation.energybudget;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+
+/** A load and its part in the day. */
+@Schema(name = "LoadShare", description = "A load and its part in the day.")
+public record LoadShareView(
+        String name,
+        @Schema(description = "At its plug [Wh].") Double dailyWh,
+        @Schema(description = "Of the energy of all loads.") Double share) {}

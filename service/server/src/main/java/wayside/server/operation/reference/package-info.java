@@ -1,0 +1,4 @@
+/**
+ * The tables behind the figures, as they stand.
+ */
+package wayside.server.operation.reference;
