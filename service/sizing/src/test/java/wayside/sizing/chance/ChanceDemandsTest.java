@@ -95,9 +95,18 @@ class ChanceDemandsTest {
     @Test
     void nineTenthsAreServedWhereNothingIsSaid() {
         Recommendation found = sized(chance(0.1), fridge(), fan());
-        assertThat(found.byChance().orElseThrow().demands().comfortShare().orElseThrow().value())
+        assertThat(found.byChance()
+                        .orElseThrow()
+                        .demands()
+                        .comfortShare()
+                        .orElseThrow()
+                        .value())
                 .isEqualTo(0.9);
-        assertThat(sized(chance(0.1), fridge()).byChance().orElseThrow().demands().comfortShare())
+        assertThat(sized(chance(0.1), fridge())
+                        .byChance()
+                        .orElseThrow()
+                        .demands()
+                        .comfortShare())
                 .isEmpty();
     }
 
@@ -128,11 +137,7 @@ class ChanceDemandsTest {
     @Test
     void daysAndChanceHoldTogether() {
         Recommendation both = sized(
-                target(
-                        OptionalDouble.of(3),
-                        OptionalDouble.of(0.1),
-                        OptionalDouble.empty(),
-                        Optional.empty()),
+                target(OptionalDouble.of(3), OptionalDouble.of(0.1), OptionalDouble.empty(), Optional.empty()),
                 fridge(),
                 fan());
         Recommendation byDays = sized(

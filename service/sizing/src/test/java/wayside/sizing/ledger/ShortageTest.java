@@ -27,8 +27,8 @@ class ShortageTest {
         HourlyUses comfort = new HourlyUses(evening(), new double[24], new double[24]);
         LedgerDay day = new LedgerDay(NIGHTS, essential, comfort, Trips.always(0), Trips.always(0));
         Ledger ledger = new Ledger(List.of(day), Trips.bank(Chemistry.LFP, nominalWh), 100, 1);
-        List<LoadHours> loads = List.of(
-                new LoadHours(true, Trips.always(ESSENTIAL_W)), new LoadHours(false, evening()));
+        List<LoadHours> loads =
+                List.of(new LoadHours(true, Trips.always(ESSENTIAL_W)), new LoadHours(false, evening()));
         RunWeather dark = Trips.dark(NIGHTS, 20);
         Arrays.fill(dark.yieldWhPerW, 8, 17, sunWhPerW);
         return Simulation.untracked(ledger, new Same(dark), 1, List.of(loads));
@@ -47,8 +47,10 @@ class ShortageTest {
         }
     }
 
-    // By hand: 1,000 Wh of LFP give 900, 675 above the reserve; divided by the discharge efficiency that is less than the
-    // first evening's 600 Wh and the 600 Wh of the others to midnight. So comfort runs on the first evening until the reserve
+    // By hand: 1,000 Wh of LFP give 900, 675 above the reserve; divided by the discharge efficiency that is less than
+    // the
+    // first evening's 600 Wh and the 600 Wh of the others to midnight. So comfort runs on the first evening until the
+    // reserve
     // is reached, and never after it; the essential 480 Wh a day go on into the second day.
     @Test
     void comfortWaitsFromTheReserveOnAndTheOthersGoOn() {
