@@ -130,7 +130,7 @@ function stripped(fields) {
 
 /** What goes to endurance: the system that was recommended, on the same trip, with the battery where it stands. */
 export function enduranceRequest(asked, recommendation) {
-  return stripped({loads: asked.loads, trip: asked.trip, place: asked.place, system: builtSystem(asked, recommendation)});
+  return stripped({loads: asked.loads, trip: asked.trip, place: {...asked.place, where: recommendation.battery.where}, system: builtSystem(asked, recommendation)});
 }
 
 /** What goes to solar-yield: the recommended panels at the first stop, all twelve months. */

@@ -12,9 +12,9 @@ const HEATER = {name: 'Diesel air heater', powerW: 20, hoursPerDay: 14, surgeFac
 export const STARTERS = [
   {
     title: 'A weekend van',
-    text: 'Fridge and lights, three nights in June',
+    text: 'Fridge and lights, four nights in June',
     loads: [FRIDGE, LIGHTS, PHONES, PUMP],
-    stays: [{latitude: 47.5, longitude: 11, month: 6, nights: 3, drivingHoursPerDay: 0.5}],
+    stays: [{latitude: 47.5, longitude: 11, month: 6, nights: 4, drivingHoursPerDay: 0.5}],
     wishes: {},
   },
   {

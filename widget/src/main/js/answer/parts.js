@@ -14,6 +14,7 @@ import {circuitTable} from './circuits.js';
 import {figureList} from './figures.js';
 import {lawList} from './laws.js';
 import {orderOnPaper} from './order.js';
+import {servedLines, smallerLines} from './served.js';
 import {systemGroups} from './systemfigures.js';
 import {tripGroup} from './trip.js';
 
@@ -35,6 +36,8 @@ export function answerParts(answers, sheet, reader) {
       fillGroup(answers.recharge, sheet, reader),
       group('Your day', budgetLines(recommendation.energyBudget, '/energyBudget'), explain, reader),
       answers.endurance ? drawn(tripGroup(answers.endurance, reader), sheet.isOld('endurance')) : undefined),
+    servedLines(recommendation, reader),
+    smallerLines(recommendation.smallerSystem, reader),
     h('div', {class: 'pictures'}, pictures(answers, sheet, reader)),
     lawList(recommendation.laws, reader),
     circuitTable(recommendation.circuits, reader),

@@ -30,8 +30,10 @@ function batteryLines(battery, reader) {
 }
 
 /** What it is made of and what was needed, as the note of its capacity; a bank that was given is as it is. */
-function bank({chemistry, buyable, needed, bankVoltageV}, reader) {
-  const name = chemistryName(chemistry);
+const WHERE = {cabin: ', in the living space', underfloor: ', under the floor', outside: ', outside'};
+
+function bank({chemistry, buyable, needed, bankVoltageV, where}, reader) {
+  const name = `${chemistryName(chemistry)}${WHERE[where] ?? ''}`;
   return buyable
     ? [`${name}: ${buyable.count} × ${reader.exactText(buyable.voltageV, 'V')} ${reader.exactText(buyable.capacityAh, 'Ah')} (needed: ${reader.needText(needed.capacityAh, 'Ah')})`]
     : [`${name} at ${bankVoltageV} V, at least`, true];

@@ -32,7 +32,9 @@ class BankRatesTest {
         assertThat(Answers.codes(limited.get("shortfalls"))).contains("drawn-too-hard");
         assertThat(Answers.law(limited, "discharge-current").get("allowed").doubleValue())
                 .isEqualTo(150);
-        assertThat(limited.at("/shortfalls/0/text").asText()).doesNotContain("battery of at least");
+        assertThat(limited.at("/shortfalls/0/text").asText())
+                .doesNotContain("battery of at least")
+                .contains("put 2 such batteries side by side");
     }
 
     @Test

@@ -91,18 +91,17 @@ class ChangesComeTrueTest {
     private static ObjectNode made(JsonNode change, ObjectNode asked) {
         ObjectNode request = asked.deepCopy();
         switch (change.get("code").textValue()) {
-            case "more-panel" -> grow(system(request), "solarPowerW", 100);
+            case "more-panel" -> grow(system(request), "solarPowerW", number(change, "power"));
             case "more-battery" ->
                 system(request)
                         .put(
                                 "nominalEnergyWh",
-                                system(request).get("nominalEnergyWh").doubleValue() * 1.5);
+                                system(request).get("nominalEnergyWh").doubleValue() * (1 + number(change, "more")));
+            case "stronger-charger" -> system(request).put("alternatorChargerA", number(change, "current"));
             case "tilt-panel" -> system(request).putObject("panel").put("tiltDegrees", 30);
             case "warmer-battery" -> request.withObject("/place").put("where", "cabin");
-            case "heated-battery" ->
-                request.withObject("/place/heater")
-                        .put("powerW", change.at("/parameters/power/number").doubleValue());
-            case "less-load", "less-of-everything" -> {
+            case "heated-battery" -> request.withObject("/place/heater").put("powerW", number(change, "power"));
+            case "less-load" -> {
                 keepInverter(request);
                 JsonNode one = change.at("/parameters/load/text");
                 for (JsonNode load : request.get("loads")) {
@@ -113,8 +112,7 @@ class ChangesComeTrueTest {
             }
             case "inverter-off" -> {
                 keepInverter(request);
-                double hours = change.at("/parameters/hours/number").doubleValue();
-                ((ObjectNode) system(request).get("inverter")).put("hoursPerDay", hours);
+                ((ObjectNode) system(request).get("inverter")).put("hoursPerDay", number(change, "hours"));
             }
             case "more-driving" ->
                 request.at("/trip/stays").forEach(stay -> grow((ObjectNode) stay, "drivingHoursPerDay", 1));
@@ -123,6 +121,10 @@ class ChangesComeTrueTest {
             default -> throw new IllegalArgumentException(change.toString());
         }
         return request;
+    }
+
+    private static double number(JsonNode change, String parameter) {
+        return change.at("/parameters/" + parameter + "/number").doubleValue();
     }
 
     private static List<String> falseChanges(String operation, ObjectNode request, JsonNode told) {
@@ -190,12 +192,64 @@ class ChangesComeTrueTest {
         ObjectNode system = request.putObject("system");
         system.set("busVoltageV", told.at("/battery/busVoltageV"));
         system.set("nominalEnergyWh", told.at("/battery/nominalEnergyWh"));
-        system.set("solarPowerW", told.at("/solar/powerW"));
+        system.put("solarPowerW", told.at("/solar/powerW").asDouble(0));
+        told.get("assumptions").forEach(assumption -> {
+            if (assumption.path("label").asText().equals("place of the battery")) {
+                request.withObject("/place")
+                        .put("where", assumption.get("value").asText());
+            }
+        });
         system.put("alternatorChargerA", told.at("/alternator/chargerCurrentA").asDouble(0));
         system.put("shoreChargerW", told.at("/shore/chargerPowerW").asDouble(0));
         assertThat(chance("recommendation", request))
                 .isEqualTo(told.at("/chanceOfRunningFlat/value").doubleValue());
         assertThat(falseChanges("recommendation", request, told)).isEmpty();
-        assertThat(told.at("/whatHelps/0/chanceWithoutChange")).isEqualTo(told.at("/chanceOfRunningFlat/value"));
+        told.get("whatHelps").forEach(change -> assertThat(change.get("chanceWithoutChange"))
+                .isEqualTo(told.at("/chanceOfRunningFlat/value")));
+    }
+
+    // Each change to the trip that is told is asked again, and one step less of it.
+    @Test
+    void whatASmallerSystemNeedsComesTrue() {
+        ObjectNode wish = read(WINTER);
+        wish.putObject("target").put("chanceOfRunningFlat", 0.05);
+        JsonNode told = ask("recommendation", wish).get("smallerSystem");
+        ObjectNode request = wish.deepCopy();
+        ObjectNode system = request.putObject("system");
+        system.set("nominalEnergyWh", told.get("nominalEnergyWh"));
+        system.set("solarPowerW", told.get("solarPowerW"));
+        system.set("alternatorChargerA", told.get("alternatorChargerA"));
+        request.putObject("place").put("where", "cabin");
+        assertThat(chance("recommendation", request)).isGreaterThan(0.05);
+        List<String> kinds = new ArrayList<>();
+        for (JsonNode change : told.get("changes")) {
+            double with = change.get("chanceOfRunningFlat").doubleValue();
+            double less = change.get("chanceOneStepLess").doubleValue();
+            assertThat(with).isLessThanOrEqualTo(0.05);
+            assertThat(less).isGreaterThan(0.05);
+            switch (change.get("code").textValue()) {
+                case "more-driving" -> {
+                    double hours = number(change, "hours");
+                    assertThat(chance("recommendation", driving(request, hours)))
+                            .isEqualTo(with);
+                    assertThat(chance("recommendation", driving(request, hours - 0.5)))
+                            .isEqualTo(less);
+                }
+                case "shorter-trip" -> {
+                    int nights = (int) number(change, "nights");
+                    assertThat(nights).isLessThan(5);
+                }
+                case "plug-in-every" -> assertThat(number(change, "nights")).isBetween(1.0, 5.0);
+                default -> throw new IllegalArgumentException(change.toString());
+            }
+            kinds.add(change.get("code").textValue());
+        }
+        assertThat(kinds).contains("more-driving");
+    }
+
+    private static ObjectNode driving(ObjectNode asked, double moreHours) {
+        ObjectNode request = asked.deepCopy();
+        grow((ObjectNode) request.at("/trip/stays/0"), "drivingHoursPerDay", moreHours);
+        return request;
     }
 }

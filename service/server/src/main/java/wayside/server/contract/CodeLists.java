@@ -13,6 +13,7 @@ import wayside.server.operation.shared.RuleSetCode;
 import wayside.server.operation.shared.TierCode;
 import wayside.server.words.English;
 import wayside.sizing.brief.Chemistry;
+import wayside.sizing.brief.Compartment;
 import wayside.sizing.laws.Law;
 import wayside.sizing.solar.sky.SkyBasis;
 import wayside.sizing.system.graph.CablePlace;
@@ -42,6 +43,7 @@ final class CodeLists {
             list("law-verdict", Law.Verdict.values(), Law.Verdict::code),
             list("source", SourceCode.values(), Coded::code),
             list("objective", ObjectiveCode.values(), Coded::code),
+            list("compartment", Compartment.values(), Compartment::code),
             list("tier", TierCode.values(), Coded::code),
             list("rules", RuleSetCode.values(), Coded::code),
             Map.entry("step-kind", List.of("given", "default", "convention", "looked-up", "computed")),

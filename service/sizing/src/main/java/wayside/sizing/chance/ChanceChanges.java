@@ -95,23 +95,35 @@ final class ChanceChanges {
                                 ChangeCode.MORE_PANEL,
                                 Parameter.number("power", larger.arrayW() - pair.arrayW(), Unit.WATT)),
                         larger));
-        curve.strengthened(pair)
-                .ifPresent(larger -> part(
-                        Message.of(
-                                ChangeCode.STRONGER_CHARGER,
-                                Parameter.number("current", larger.engineA().orElseThrow(), Unit.AMPERE)),
-                        larger));
+        curve.strengthened(pair).ifPresent(this::charger);
     }
 
+    /** Unless the bank takes no more. */
+    private void charger(ChancePair larger) {
+        double outputA = outputA(larger);
+        if (outputA > outputA(pair)) {
+            part(Message.of(ChangeCode.STRONGER_CHARGER, Parameter.number("current", outputA, Unit.AMPERE)), larger);
+        }
+    }
+
+    private double outputA(ChancePair one) {
+        return trip.chargers(one)
+                .alternator()
+                .map(charger -> charger.chargerCurrentA().value())
+                .orElse(0.0);
+    }
+
+    /** A part is added and all others stay as they are. */
     private void part(Message change, ChancePair larger) {
-        double kg = ChancePick.point(trip, larger).massKg()
-                - ChancePick.point(trip, pair).massKg();
+        Chargers chargers = trip.chargers(larger.engineA().equals(pair.engineA()) ? pair : larger);
+        Scenario scenario = trip.scenario(trip.journey(), chargers, larger.bankWh(), larger.arrayW());
+        double kg = ChancePick.massKg(trip, larger, chargers) - ChancePick.massKg(trip, pair, trip.chargers(pair));
         Derived added = STEP.value(
                 "mass that " + change.code().code() + " adds",
                 kg,
                 Unit.KILOGRAM,
                 borne.chance().value().as("p0"));
-        parts.add(change(change, trip.whichGoFlat(trip.scenario(larger)), Optional.of(added)));
+        parts.add(change(change, trip.whichGoFlat(scenario), Optional.of(added)));
     }
 
     private WhatHelps change(Message change, boolean[] with, Optional<Derived> addedKg) {

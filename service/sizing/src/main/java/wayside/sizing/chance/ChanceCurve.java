@@ -136,14 +136,6 @@ final class ChanceCurve {
                 .orElseGet(() -> banks.isEmpty() ? BankTried.given(nominalWh) : banks.get(banks.size() - 1));
     }
 
-    /** The first that is not below so much [W]; else the largest. */
-    ArrayTried arrayFrom(double powerW) {
-        return arrays.stream()
-                .filter(array -> NextSize.reaches(array.powerW(), powerW))
-                .findFirst()
-                .orElseGet(() -> arrays.get(arrays.size() - 1));
-    }
-
     /** The same beside the next larger bank; empty where the ladder ends. */
     Optional<ChancePair> grown(ChancePair pair) {
         return banks.stream()

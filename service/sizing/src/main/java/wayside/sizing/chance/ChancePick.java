@@ -23,12 +23,6 @@ final class ChancePick {
         ChemistryData data = trip.site().chemistry();
         Target target = trip.site().brief().target();
         Chargers chargers = trip.chargers(pair);
-        double bankKg = pair.pack()
-                .map(BatteryPack::massKg)
-                .orElse(pair.bankWh() / data.specificEnergyWhPerKg().typical().value());
-        double arrayKg = pair.modules()
-                .map(StringOption::massKg)
-                .orElse(pair.arrayW() * ArrayMass.kgPerW().value());
         double bankL = pair.pack()
                 .map(BatteryPack::volumeL)
                 .orElse(pair.bankWh() / data.energyDensityWhPerL().typical().value());
@@ -39,9 +33,25 @@ final class ChancePick {
                 pair.bankWh(),
                 pair.arrayW(),
                 chargers.alternator().map(a -> a.chargerCurrentA().value()),
-                bankKg + arrayKg + chargers.massKg(),
+                massKg(trip, pair, chargers),
                 bankL + controllersL + chargers.volumeL(),
                 price);
+    }
+
+    /** Of batteries, modules, controllers and chargers [kg]. */
+    static double massKg(ChanceTrip trip, ChancePair pair, Chargers chargers) {
+        double bankKg = pair.pack()
+                .map(BatteryPack::massKg)
+                .orElseGet(() -> pair.bankWh()
+                        / trip.site()
+                                .chemistry()
+                                .specificEnergyWhPerKg()
+                                .typical()
+                                .value());
+        double arrayKg = pair.modules()
+                .map(StringOption::massKg)
+                .orElseGet(() -> pair.arrayW() * ArrayMass.kgPerW().value());
+        return bankKg + arrayKg + chargers.massKg();
     }
 
     static double cost(CurvePoint point, Objective objective) {

@@ -72,7 +72,8 @@ public final class ChanceSearch {
                 ? built(found.pair(), Optional.of(exact(found.pair())))
                 : found.built();
         List<WhatHelps> helps = ChanceChanges.ranked(trip, curve, found.pair(), found.borne());
-        Optional<SmallerSystem> smaller = TripChanges.find(trip, demands, curve, plain);
+        Optional<SmallerSystem> smaller = TripChanges.find(
+                trip, demands, curve, plain.battery().bank().nominalEnergyWh().value(), found.pair());
         return new ByChance(
                 demands,
                 found.borne(),

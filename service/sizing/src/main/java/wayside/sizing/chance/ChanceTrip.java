@@ -173,7 +173,8 @@ final class ChanceTrip {
 
     /** Whether engine or hookup charge the bank on the way. */
     boolean isChargedWithoutSun() {
-        BankTried least = BankTried.given(BankChoice.leastWh(site).value());
+        // Any bank will do that is one: whether a charger is there does not hang on its size.
+        BankTried least = BankTried.given(1000 + BankChoice.leastWh(site).value());
         Chargers weakest = chargers(ChancePair.of(least, ArrayTried.NONE, enginesA.get(0)));
         return weakest.alternator().isPresent() || weakest.shore().isPresent();
     }

@@ -5,7 +5,7 @@ import java.util.Optional;
 import wayside.sizing.trace.Derived;
 
 /**
- * A system that is not enough for the trip as it was asked, and the smallest changes with which it is.
+ * A system with a smaller bank that is not enough for the trip as it was asked, and the smallest changes with which it is.
  *
  * @param nominalEnergyWh rated energy of its bank [Wh]
  * @param solarPowerW rated power of its array [W]

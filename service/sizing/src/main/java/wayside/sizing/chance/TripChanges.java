@@ -11,7 +11,6 @@ import wayside.sizing.chance.ChancePair.ArrayTried;
 import wayside.sizing.chance.ChancePair.BankTried;
 import wayside.sizing.journey.HookupNights;
 import wayside.sizing.journey.Journey;
-import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.ChangeCode;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Message;
@@ -21,7 +20,7 @@ import wayside.sizing.trace.Source;
 import wayside.sizing.trace.Unit;
 
 /**
- * The smallest changes to a trip with which the system by days of autonomy is enough by chance too: some more driving, nights at a
+ * The smallest changes to a trip with which the bank by days of autonomy is enough by chance too: some more driving, nights at a
  * hookup, fewer nights, a warmer place of the bank. Each is simulated; one step less of it is not enough.
  */
 final class TripChanges {
@@ -35,8 +34,8 @@ final class TripChanges {
 
     private static final NamedOperation REFERENCE = NamedOperation.of(
             NamedOperation.Kind.BEST_OF,
-            "of what is to be had, the next that is not below the system by days of autonomy, with the strongest charger that the"
-                    + " alternator allows",
+            "of whole batteries the next that is not below days of autonomy, beside the array that was found and the strongest"
+                    + " charger that the alternator allows",
             Source.commonPractice());
     private static final NamedOperation CHANGED = NamedOperation.of(
             NamedOperation.Kind.SIMULATION,
@@ -49,17 +48,23 @@ final class TripChanges {
     private final ArrayTried array;
     private final List<TripChange> changes = new ArrayList<>();
 
-    private TripChanges(ChanceTrip trip, ChanceDemands demands, ChanceCurve curve, SizedSystem byDays) {
+    private TripChanges(ChanceTrip trip, ChanceDemands demands, BankTried bank, ArrayTried array) {
         this.trip = trip;
         this.demands = demands;
-        bank = curve.bankFrom(byDays.battery().bank().nominalEnergyWh().value());
-        array = curve.arrayFrom(byDays.array().map(a -> a.powerW().value()).orElse(0.0));
+        this.bank = bank;
+        this.array = array;
     }
 
-    /** None where the system by days is enough already, or no such change helps. */
-    static Optional<SmallerSystem> find(ChanceTrip trip, ChanceDemands demands, ChanceCurve curve, SizedSystem byDays) {
-        TripChanges all = new TripChanges(trip, demands, curve, byDays);
-        if (all.isEnough(trip)) {
+    /**
+     * None where the system that was found has no larger bank than days of autonomy ask for, or no such change helps.
+     *
+     * @param byDaysWh bank by days of autonomy [Wh]
+     */
+    static Optional<SmallerSystem> find(
+            ChanceTrip trip, ChanceDemands demands, ChanceCurve curve, double byDaysWh, ChancePair found) {
+        BankTried bank = curve.bankFrom(byDaysWh);
+        TripChanges all = new TripChanges(trip, demands, bank, new ArrayTried(found.arrayW(), found.modules()));
+        if (bank.energyWh() >= found.bankWh() || all.isEnough(trip)) {
             return Optional.empty();
         }
         all.driving();

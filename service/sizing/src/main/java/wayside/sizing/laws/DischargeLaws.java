@@ -27,6 +27,7 @@ import wayside.sizing.trace.Unit;
 final class DischargeLaws {
     private static final Expression CURRENT = Expression.definition("I = P / V_low");
     private static final Expression NEEDED = Expression.definition("C = I / r");
+    private static final Expression SIDE_BY_SIDE = Expression.definition("n = ceil(I / I_1)");
     private static final Expression USABLE = Expression.commonPractice("P = P_r I_max / I_r");
 
     private final BatteryBank bank;
@@ -53,7 +54,7 @@ final class DischargeLaws {
         Message mend = Message.of(
                 ShortfallCode.DRAWN_TOO_HARD, Parameter.number("asked", asked), Parameter.number("allowed", allowed));
         Law law = Law.of(LawCode.DISCHARGE_CURRENT, asked, allowed)
-                .orElse(limits.growForHours() ? withCapacity(mend, asked, rate) : mend);
+                .orElse(limits.growForHours() ? withCapacity(mend, asked, rate) : withCount(mend, asked, allowed));
         return budget.inverterRating()
                 .filter(rating -> law.verdict() == Law.Verdict.HOLDS)
                 .map(rating -> withWhatTheBankFeeds(law, rating, allowed))
@@ -90,10 +91,16 @@ final class DischargeLaws {
                 Parameter.number("allowed", allowed),
                 Parameter.number("seconds", bank.data().peakDischargeSeconds().value(), Unit.SECOND));
         return Law.of(LawCode.START_CURRENT, asked, allowed)
-                .orElse(limits.growForAStart() ? withCapacity(mend, asked, rate) : mend);
+                .orElse(limits.growForAStart() ? withCapacity(mend, asked, rate) : withCount(mend, asked, allowed));
     }
 
-    /** Where the maker's own figure is the limit, no capacity says what would do. */
+    /** The maker's figure is of the whole bank, whatever its size: what does is more of them, each of which gives as much. */
+    private static Message withCount(Message mend, Derived asked, Derived allowed) {
+        Derived count = SIDE_BY_SIDE.value(
+                asked.label() + ": banks that give it", Unit.COUNT, asked.as("I"), allowed.as("I_1"));
+        return mend.with(Parameter.number("count", count));
+    }
+
     private static Message withCapacity(Message mend, Derived asked, Derived rate) {
         Derived capacity =
                 NEEDED.value(asked.label() + ": capacity that gives it", Unit.AMPERE_HOUR, asked.as("I"), rate.as("r"));

@@ -74,6 +74,7 @@ public record Laws(List<Law> all) {
         HookupLaw.find(system.site().journey()).ifPresent(laws::add);
         system.ac().flatMap(AcLaws::find).ifPresent(laws::add);
         TerminalLaw.find(system.graph()).ifPresent(laws::add);
+        FuseOpensLaw.find(system).ifPresent(laws::add);
         system.chargers().alternator().ifPresent(charger -> laws.add(PartLaws.ofTheAlternator(charger)));
         laws.addAll(StringLaws.of(system));
         laws.addAll(PartLaws.ofItsRoom(system));

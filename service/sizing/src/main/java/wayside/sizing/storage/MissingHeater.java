@@ -17,13 +17,16 @@ public record MissingHeater(BankPlacement placement, Derived powerW, Derived day
     private static final Expression POWER = Expression.commonPractice("P = 10 max(1, ceil(L (T_off - T) / 10))")
             .with("T_off", BankHeating.OFF_ABOVE_C, Unit.CELSIUS);
 
+    /** A bank that loses its warmth faster than this cannot be kept warm. */
+    private static final double SHORTEST_LAG_HOURS = 0.01;
+
     /**
      * The heater of a bank that has none; none helps a bank without a lag.
      *
      * @param coldDayC mean of the unheated bank on a cold day [C]
      */
     public static Optional<MissingHeater> of(BankPlace place, Derived coldDayC) {
-        if (place.heating().isPresent() || place.lagHours().value() <= 0) {
+        if (place.heating().isPresent() || place.lagHours().value() < SHORTEST_LAG_HOURS) {
             return Optional.empty();
         }
         BankPlacement asked = place.placement();

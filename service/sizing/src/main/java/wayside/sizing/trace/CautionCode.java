@@ -77,6 +77,8 @@ public enum CautionCode implements MessageCode {
             Slot.number("stay", Unit.COUNT),
             Slot.number("power", Unit.WATT).orNot(),
             Slot.number("energy", Unit.WATT_HOUR).orNot()),
+    FUSE_MAY_NOT_OPEN(
+            Slot.text("circuit"), Slot.number("shortCircuit", Unit.AMPERE), Slot.number("needed", Unit.AMPERE)),
     PARALLEL_CONDUCTORS(Slot.text("circuit")),
     ENGINE_SPACE(Slot.text("circuit"), Slot.number("ambient", Unit.CELSIUS)),
     WARM_COPPER(

@@ -49,12 +49,14 @@ public enum ShortfallCode implements MessageCode {
     DRAWN_TOO_HARD(
             Slot.number("asked", Unit.AMPERE),
             Slot.number("allowed", Unit.AMPERE),
-            Slot.number("capacity", Unit.AMPERE_HOUR).orNot()),
+            Slot.number("capacity", Unit.AMPERE_HOUR).orNot(),
+            Slot.number("count", Unit.COUNT).orNot()),
     STARTED_TOO_HARD(
             Slot.number("asked", Unit.AMPERE),
             Slot.number("allowed", Unit.AMPERE),
             Slot.number("seconds", Unit.SECOND),
-            Slot.number("capacity", Unit.AMPERE_HOUR).orNot()),
+            Slot.number("capacity", Unit.AMPERE_HOUR).orNot(),
+            Slot.number("count", Unit.COUNT).orNot()),
     CHARGED_TOO_HARD(Slot.number("asked", Unit.AMPERE), Slot.number("allowed", Unit.AMPERE)),
     NO_AC_BREAKER(Slot.text("circuit"), Slot.number("current", Unit.AMPERE)),
     NO_FUSE_TYPE(Slot.text("circuit"), Slot.number("voltage", Unit.VOLT), Slot.number("shortCircuit", Unit.AMPERE)),

@@ -71,13 +71,7 @@ final class ShortCircuitHeat {
      */
     static Optional<Derived> letThroughA2s(String label, Derived ratingA, FuseLink link) {
         List<Input> rows = new ArrayList<>();
-        for (ReferenceTable.Row row : TIMES.rows()) {
-            if (link.type().startsWith(row.text("kind") + " ")
-                    && ratingA.value() >= row.findNumber("from_A").orElse(0)
-                    && ratingA.value() <= row.number("to_A")) {
-                rows.add(ofARow(row).as("w"));
-            }
-        }
+        rows(ratingA, link).forEach(row -> rows.add(ofARow(row).as("w")));
         if (rows.isEmpty()) {
             return Optional.empty();
         }
@@ -85,13 +79,30 @@ final class ShortCircuitHeat {
         return Optional.of(LET_THROUGH.value(label, Unit.AMPERE_SQUARED_SECOND, rows));
     }
 
+    /** The printed times of a fuse; none where its kind has none. */
+    static List<ReferenceTable.Row> rows(Derived ratingA, FuseLink link) {
+        List<ReferenceTable.Row> rows = new ArrayList<>();
+        for (ReferenceTable.Row row : TIMES.rows()) {
+            if (link.type().startsWith(row.text("kind") + " ")
+                    && ratingA.value() >= row.findNumber("from_A").orElse(0)
+                    && ratingA.value() <= row.number("to_A")) {
+                rows.add(row);
+            }
+        }
+        return rows;
+    }
+
+    /** Of the rating, at which a printed time holds. */
+    static Derived multiple(ReferenceTable.Row row) {
+        return TIMES.cell(row.key() + ", multiple of its rating", row, "multiple", Unit.COUNT);
+    }
+
     private static Derived ofARow(ReferenceTable.Row row) {
         String label = row.key();
         return OF_A_ROW.value(
                 label + ": heat by the square of the rating",
                 Unit.SECOND,
-                TIMES.cell(label + ", multiple of its rating", row, "multiple", Unit.COUNT)
-                        .as("m"),
+                multiple(row).as("m"),
                 TIMES.cell(label + ", longest time", row, "longest_s", Unit.SECOND)
                         .as("t"));
     }

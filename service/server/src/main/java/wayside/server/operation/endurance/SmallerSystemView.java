@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 @Schema(
         name = "SmallerSystem",
         description =
-                "The system by days of autonomy, as it can be bought, where it is not enough for the trip as it was asked by"
-                        + " chance, and the smallest changes with which it is.")
+                "The battery by days of autonomy, as it can be bought, beside the array that was found, where it is not enough for"
+                        + " the trip as it was asked, and the smallest changes with which it is.")
 public record SmallerSystemView(
         @Schema(description = "Rated energy of its battery [Wh].")
         Double nominalEnergyWh,

@@ -47,6 +47,10 @@ public record BatteryView(
         @Schema(description = "Temperature below which the bank gives nothing [C].")
         Double lowestDischargeC,
 
+        @Schema(description = "Where it stands: as asked, or where a search by chance put it.")
+        @OpenCodes("compartment")
+        String where,
+
         @Schema(description = "Whether mornings of the trip are colder than that.")
         Boolean chargeLockedOutInCold,
 

@@ -34,6 +34,7 @@ final class BatteryWriter {
                         .orElse(null),
                 figures.at("lowestChargeC", bank.data().lowestChargeC()),
                 figures.at("lowestDischargeC", bank.data().lowestDischargeC()),
+                system.site().journey().place().compartment().code(),
                 system.chargeLockedOutInCold(),
                 figures.at("prospectiveShortCircuitA", system.prospectiveShortCircuitA()),
                 system.ventilationCm2()

@@ -94,7 +94,7 @@ public record RecommendationResponse(
 
         @Schema(
                 description =
-                        "When a chance is accepted and the system by days of autonomy is not enough for it: with which change to the"
+                        "When a chance is accepted and a smaller battery, by days of autonomy, is not enough for it: with which change to the"
                                 + " trip it would be.")
         @Nullable
         SmallerSystemView smallerSystem,

@@ -91,7 +91,7 @@ public record BuiltSystemInput(
 
         @Schema(
                 description =
-                        "What a short at the terminals of the whole bank draws, by its maker [A]; estimated when left open. Judged where fuses are chosen.",
+                        "What a short at the terminals of the whole bank draws, by its maker [A]; estimated when left open. Fuses are chosen by it; where none are, as in an endurance or a recharge, the answer is the same with it.",
                 example = "8000")
         @DecimalMin(Limits.LEAST_CURRENT_A)
         @DecimalMax("1000000")
