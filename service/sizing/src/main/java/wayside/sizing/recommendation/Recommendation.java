@@ -28,6 +28,8 @@ import wayside.sizing.trace.Source;
  * @param isMovedIndoors whether its bank stands in the cabin because nobody said where and frost would keep charge out of it
  */
 public record Recommendation(SizedSystem system, Optional<ByChance> byChance, Laws laws, boolean isMovedIndoors) {
+    private static final double NOTABLE_COLD_HOURS = 0.1;
+
     /** Judged by days of autonomy and the worst month. */
     public static Recommendation of(SizedSystem system) {
         return new Recommendation(system, Optional.empty(), Laws.of(system), false);
@@ -62,6 +64,20 @@ public record Recommendation(SizedSystem system, Optional<ByChance> byChance, La
     /** The same, its bank moved there by the search. */
     public Recommendation movedIndoors() {
         return new Recommendation(system, byChance, laws, true);
+    }
+
+    /** Whether the cold keeps charge out of its bank for more than minutes of a usual trip. */
+    public boolean isKeptCold() {
+        return byChance.map(found -> found.borne().coldHours().value() >= NOTABLE_COLD_HOURS)
+                .orElse(false);
+    }
+
+    /** This one, unless another holds and it does not, or is lighter and holds as well. */
+    public Recommendation orBetter(Recommendation other) {
+        if (feasible() != other.feasible()) {
+            return feasible() ? this : other;
+        }
+        return other.system.mass().massKg().value() < system.mass().massKg().value() ? other : this;
     }
 
     public boolean feasible() {
