@@ -17,10 +17,12 @@ public record CautionView(
         @OpenCodes("severity")
         String severity,
 
-        @Schema(description = "In English, with figures rounded.")
+        @Schema(description = "The message in English, with figures rounded.")
         String text,
 
-        @Schema(description = "By name. The list of codes says which each has.")
+        @Schema(
+                description =
+                        "What the message is about, by name. The list of codes says which parameters each code has.")
         Map<String, MessageParameterView> parameters,
 
         @OpenCodes("basis") String basis,

@@ -9,7 +9,7 @@ import java.util.Map;
         name = "Derivation",
         description = "The way to the figures of an answer, down to what was given and the sources.")
 public record DerivationView(
-        @Schema(description = "For a figure, by its JSON Pointer in this answer, the id of its step.")
+        @Schema(description = "The id of the step of each figure, by the JSON Pointer of the figure in this answer.")
         Map<String, String> figures,
 
         @Schema(description = "Each stands after the steps that it uses.")

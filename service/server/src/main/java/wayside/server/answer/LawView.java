@@ -18,8 +18,8 @@ public record LawView(
         @OpenCodes("law-verdict")
         String verdict,
 
-        @Schema(description = "Of the part.") Double asked,
-        @Schema(description = "By the part.") Double allowed,
+        @Schema(description = "What is asked of the part.") Double asked,
+        @Schema(description = "What the part allows.") Double allowed,
 
         @Schema(description = "Unit of both.") @OpenCodes("unit")
         String unit,

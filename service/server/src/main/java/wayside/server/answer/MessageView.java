@@ -14,8 +14,10 @@ public record MessageView(
         @OpenCodes({"advice", "power-unit-reason", "change", "shortfall", "caution"})
         String code,
 
-        @Schema(description = "In English, with figures rounded.")
+        @Schema(description = "The message in English, with figures rounded.")
         String text,
 
-        @Schema(description = "By name. The list of codes says which each has.")
+        @Schema(
+                description =
+                        "What the message is about, by name. The list of codes says which parameters each code has.")
         Map<String, MessageParameterView> parameters) {}

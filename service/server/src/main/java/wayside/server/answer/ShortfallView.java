@@ -9,10 +9,12 @@ public record ShortfallView(
         @Schema(description = "Stable, kebab-case.") @OpenCodes("shortfall")
         String code,
 
-        @Schema(description = "In English, with figures rounded: what is short, and what would help.")
+        @Schema(description = "What is short and what would help, in English, with figures rounded.")
         String text,
 
-        @Schema(description = "By name. The list of codes says which each has.")
+        @Schema(
+                description =
+                        "What the message is about, by name. The list of codes says which parameters each code has.")
         Map<String, MessageParameterView> parameters,
 
         @Schema(description = "What is asked for.") Double needed,

@@ -52,7 +52,7 @@ public record StepView(
         @Schema(description = "The steps that it uses, when it uses any.") @Nullable
         List<StepInputView> inputs,
 
-        @Schema(description = "In words: why this value, or how the operation is done.") @Nullable
+        @Schema(description = "Why this value, or how the operation is done, in words.") @Nullable
         String note,
 
         @Schema(description = "The place of its source in the list of sources, from 0.")

@@ -24,11 +24,11 @@ final class ProblemWords {
             "moreErrors",
             "How many there are beyond those listed.",
             "line",
-            "Of malformed JSON, from 1.",
+            "Line of malformed JSON, from 1.",
             "column",
-            "Of malformed JSON, from 1.",
+            "Column of malformed JSON, from 1.",
             "requestId",
-            "By which the request is found in the log: that of X-Request-Id, if you sent one.");
+            "Name by which the request is found in the log: that of X-Request-Id, if you sent one.");
     private static final Map<String, String> FAULT = Map.ofEntries(
             Map.entry("pointer", "JSON Pointer (RFC 6901) of the field."),
             Map.entry("code", "What is wrong, for a program. More codes may come."),
@@ -44,7 +44,8 @@ final class ProblemWords {
             Map.entry(
                     "meant",
                     "For an unknown field: the known one that is probably meant, but takes another value: one in other units."),
-            Map.entry("factor", "By which the value is multiplied to be in the unit of the field that is meant."),
+            Map.entry(
+                    "factor", "Number by which the value is multiplied to be in the unit of the field that is meant."),
             Map.entry("offset", "What is added after that: of use for temperatures."),
             Map.entry(
                     "detail",

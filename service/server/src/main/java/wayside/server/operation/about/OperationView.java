@@ -8,9 +8,11 @@ public record OperationView(
         @Schema(description = "As in the contract.", example = "energy-budget")
         String id,
 
-        @Schema(description = "Of HTTP.", example = "POST") String method,
+        @Schema(description = "Method of HTTP.", example = "POST")
+        String method,
 
-        @Schema(description = "With its parameters in braces.", example = "/v1/energy-budget")
+        @Schema(description = "Address, with its parameters in braces.", example = "/v1/energy-budget")
         String path,
 
-        @Schema(description = "In a few words.") String summary) {}
+        @Schema(description = "What it answers, in a few words.")
+        String summary) {}

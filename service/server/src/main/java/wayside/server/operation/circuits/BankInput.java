@@ -13,14 +13,14 @@ import wayside.server.operation.shared.Limits;
         description = "The bank that this circuit comes straight from, nothing but its fuse between; decides the"
                 + " interrupt rating.")
 public record BankInput(
-        @Schema(description = "Of the bank.") ChemistryCode chemistry,
+        @Schema(description = "Chemistry of the bank.") ChemistryCode chemistry,
 
-        @Schema(description = "Of the whole bank at its own voltage [Ah].", example = "200")
+        @Schema(description = "Capacity of the whole bank at its own voltage [Ah].", example = "200")
         @DecimalMin(Limits.LEAST_CAPACITY_AH)
         @DecimalMax(Limits.CURRENT_A)
         Double capacityAh,
 
-        @Schema(description = "Of the whole bank, printed on starting batteries [A].")
+        @Schema(description = "Cold cranking current of the whole bank, printed on starting batteries [A].")
         @DecimalMin(Limits.LEAST_CURRENT_A)
         @DecimalMax(Limits.CURRENT_A)
         @Nullable

@@ -32,15 +32,14 @@ public record CircuitView(
 
         @Schema(description = "One way [m].") Double lengthM,
 
-        @Schema(description = "Out and back [m]: the length that the voltage drop is reckoned with.")
+        @Schema(description = "Length out and back [m]: that which the voltage drop is reckoned with.")
         Double roundTripM,
 
         @Schema(description = "Nominal voltage [V].") Double voltageV,
 
         @Schema(
                 description =
-                        "That it reaches: charging or equalising on its bus, open circuit in the cold on a roof [V]."
-                                + " Its fuse is rated for it.")
+                        "Highest voltage that it reaches: charging or equalising on its bus, open circuit in the cold on a roof [V]. Its fuse is rated for it.")
         Double highestVoltageV,
 
         @Schema(description = "Temperature class of the insulation that was reckoned with [C].")
@@ -52,18 +51,19 @@ public record CircuitView(
         @Schema(description = "Current-carrying conductors that were taken to run together.")
         Integer bundledConductors,
 
-        @Schema(description = "Of the gauge series.") @Nullable
+        @Schema(description = "Conductor of the gauge series.") @Nullable
         ConductorView conductor,
 
         @Schema(description = "The metric size that does the same; absent when the largest is not enough.") @Nullable
         MetricConductorView metricConductor,
 
-        @Schema(description = "At the source.") @Nullable FuseView fuse,
+        @Schema(description = "Fuse at the source.") @Nullable
+        FuseView fuse,
 
-        @Schema(description = "Of the conductor, both ways [V].") @Nullable
+        @Schema(description = "Voltage drop of the conductor, both ways [V].") @Nullable
         Double voltageDropV,
 
-        @Schema(description = "Of the nominal voltage [%].") @Nullable
+        @Schema(description = "Voltage drop in percent of the nominal voltage [%].") @Nullable
         Double voltageDropPercent,
 
         @Schema(description = "The limit that it had to keep [%].")

@@ -11,7 +11,7 @@ import wayside.server.answer.EngineView;
 /** Conductors and fuses. */
 @Schema(name = "CircuitsAnswer", description = "The conductor and the fuse of each circuit.")
 public record CircuitsResponse(
-        @Schema(description = "In the order of the request.")
+        @Schema(description = "The circuits, in the order of the request.")
         List<CircuitView> circuits,
 
         List<AssumptionView> assumptions,

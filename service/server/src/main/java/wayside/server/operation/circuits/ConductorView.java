@@ -7,13 +7,13 @@ import io.swagger.v3.oas.annotations.media.Schema;
 public record ConductorView(
         @Schema(description = "Gauge.", example = "6") String awg,
 
-        @Schema(description = "Of one conductor, as the rule set understands the gauge [mm2].")
+        @Schema(description = "Cross-section of one conductor, as the rule set understands the gauge [mm2].")
         Double areaMm2,
 
         @Schema(description = "What it may carry where it lies, all in parallel together [A].")
         Double ampacityA,
 
-        @Schema(description = "Of one conductor, as the voltage drop is reckoned [Ohm/km].")
+        @Schema(description = "Resistance of one conductor, as the voltage drop is reckoned [Ohm/km].")
         Double resistanceOhmPerKm,
 
         @Schema(

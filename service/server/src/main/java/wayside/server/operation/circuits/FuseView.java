@@ -19,7 +19,7 @@ public record FuseView(
         @Schema(description = "The standard that describes the kind.")
         String standard,
 
-        @Schema(description = "Of the kind [V]; never below the circuit's highest voltage.")
+        @Schema(description = "Rated voltage of the kind [V]; never below the circuit's highest voltage.")
         Double ratedVoltageV,
 
         @Schema(description = "What the kind can break [A].")

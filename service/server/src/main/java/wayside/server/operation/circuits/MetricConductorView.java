@@ -15,7 +15,7 @@ public record MetricConductorView(
                                 + " [A].")
         Double ampacityA,
 
-        @Schema(description = "Of one conductor: the largest that the standard allows, warmed [Ohm/km].")
+        @Schema(description = "Resistance of one conductor: the largest that the standard allows, warmed [Ohm/km].")
         Double resistanceOhmPerKm,
 
         @Schema(
@@ -24,7 +24,9 @@ public record MetricConductorView(
         Double outlastedA2s,
 
         @Schema(description = "Both ways [V].") Double voltageDropV,
-        @Schema(description = "Of the nominal voltage [%].") Double voltageDropPercent,
+
+        @Schema(description = "Voltage drop in percent of the nominal voltage [%].")
+        Double voltageDropPercent,
 
         @Schema(description = "Conductors side by side each way, when one is not enough.") @Nullable
         Integer parallelConductors) {}

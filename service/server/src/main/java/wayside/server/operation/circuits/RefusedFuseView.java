@@ -13,8 +13,10 @@ public record RefusedFuseView(
         @Schema(description = "The check that it fails.") @OpenCodes("fuse-refusal")
         String code,
 
-        @Schema(description = "The same in English, with figures rounded.")
+        @Schema(description = "Why, in English, with figures rounded.")
         String text,
 
-        @Schema(description = "By name. The list of codes says which each has.")
+        @Schema(
+                description =
+                        "What the message is about, by name. The list of codes says which parameters each code has.")
         Map<String, MessageParameterView> parameters) {}

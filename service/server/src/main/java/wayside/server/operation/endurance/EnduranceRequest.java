@@ -94,13 +94,16 @@ public record EnduranceRequest(
         @Nullable
         Double acceptedChance,
 
-        @Schema(description = "How often the trip is lived; 2000 when left open.", example = "500")
+        @Schema(
+                description =
+                        "How many times the trip is simulated, each in a random weather of its own; 2000 when left open.",
+                example = "500")
         @Min(50)
         @Max(20_000)
         @Nullable
         Integer runs,
 
-        @Schema(description = "Of the random weather; 0 when left open.", example = "0")
+        @Schema(description = "Seed of the random weather; 0 when left open.", example = "0")
         @Min(0)
         @Max(1_000_000_000)
         @Nullable

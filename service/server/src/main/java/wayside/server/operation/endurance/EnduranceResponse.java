@@ -24,7 +24,7 @@ public record EnduranceResponse(
         @Schema(description = "How often the trip was lived.")
         Integer runs,
 
-        @Schema(description = "Of the random weather.") Integer seed,
+        @Schema(description = "Seed of the random weather.") Integer seed,
 
         @Schema(description = "Essential energy that goes short on a trip, mean [Wh].")
         Double expectedUnmetWh,

@@ -7,7 +7,8 @@ import io.swagger.v3.oas.annotations.media.Schema;
         name = "EnergyUses",
         description = "Where the energy goes, mean of all lives of the whole trip [Wh]; adds up to the sources.")
 public record EnergyUsesView(
-        @Schema(description = "At the loads' plugs.") Double loadsWh,
+        @Schema(description = "Energy at the loads' plugs [Wh].")
+        Double loadsWh,
 
         @Schema(description = "Inverter, standing by and converting, and the conversion of a DC converter.")
         Double inverterLossWh,
@@ -17,7 +18,7 @@ public record EnergyUsesView(
         @Schema(description = "The heater of the battery; 0 where it has none.")
         Double heaterWh,
 
-        @Schema(description = "Into the cells, out of them, standing.")
+        @Schema(description = "Energy lost on the way into the cells, out of them, and while they stand [Wh].")
         Double storageLossWh,
 
         @Schema(description = "What the battery holds more at the end than at the start.")

@@ -11,7 +11,7 @@ public record ServedLoadView(
         @Schema(description = "How much it matters when the battery runs low.") @OpenCodes("tier")
         String tier,
 
-        @Schema(description = "Of the energy that it wants of the battery, what it gets [share].")
+        @Schema(description = "Share that it gets of the energy that it wants of the battery.")
         Double energyShare,
 
         @Schema(description = "Nights of the trip on which it gets all that it wants.")

@@ -18,5 +18,5 @@ public record StateOfChargeView(
         @Schema(description = "What one trip in twenty exceeds.")
         List<Double> p95,
 
-        @Schema(description = "Below this a warm battery gives no more.")
+        @Schema(description = "State of charge below which a warm battery gives no more.")
         Double floor) {}

@@ -17,7 +17,9 @@ public record TripChangeView(
 
         @Schema(description = "The change in English.") String text,
 
-        @Schema(description = "By name. The list of codes says which each has.")
+        @Schema(
+                description =
+                        "What the message is about, by name. The list of codes says which parameters each code has.")
         Map<String, MessageParameterView> parameters,
 
         @Schema(description = "Chance that the smaller system runs flat with it.")
@@ -25,7 +27,6 @@ public record TripChangeView(
 
         @Schema(
                 description =
-                        "The same with half an hour less of driving, a longer way between hookups, or a night more; absent where"
-                                + " there is no such step.")
+                        "Chance with half an hour less of driving, a longer way between hookups, or a night more; absent where there is no such step.")
         @Nullable
         Double chanceOneStepLess) {}

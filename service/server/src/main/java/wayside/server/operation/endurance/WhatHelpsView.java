@@ -17,10 +17,13 @@ public record WhatHelpsView(
 
         @Schema(description = "The change in English.") String text,
 
-        @Schema(description = "By name. The list of codes says which each has.")
+        @Schema(
+                description =
+                        "What the message is about, by name. The list of codes says which parameters each code has.")
         Map<String, MessageParameterView> parameters,
 
-        @Schema(description = "With the change [share].") Double chanceOfRunningFlat,
+        @Schema(description = "Chance of running flat with the change [share].")
+        Double chanceOfRunningFlat,
 
         @Schema(description = "Without it, in the same runs [share].")
         Double chanceWithoutChange,
@@ -29,7 +32,6 @@ public record WhatHelpsView(
 
         @Schema(
                 description =
-                        "In a recommendation, mass of the part that it adds [kg]; absent where it is a habit, and for a system that"
-                                + " stands.")
+                        "Mass of the part that it adds to a recommendation [kg]; absent where it is a habit, and for a system that stands.")
         @Nullable
         Double addedMassKg) {}

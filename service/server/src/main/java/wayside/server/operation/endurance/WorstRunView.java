@@ -12,10 +12,12 @@ public record WorstRunView(
         @Schema(description = "Stable, kebab-case: whether it ran flat.") @OpenCodes("worst-run")
         String code,
 
-        @Schema(description = "In English, with figures rounded.")
+        @Schema(description = "The message in English, with figures rounded.")
         String text,
 
-        @Schema(description = "By name. The list of codes says which each has.")
+        @Schema(
+                description =
+                        "What the message is about, by name. The list of codes says which parameters each code has.")
         Map<String, MessageParameterView> parameters,
 
         @Schema(description = "Its place in the row, from 0.")

@@ -15,9 +15,11 @@ public record EnergyBudgetResponse(
         Double dailyLoadWh,
 
         @Schema(description = "Standby and inverter [Wh].") Double dailyLossWh,
-        @Schema(description = "Out of the battery [Wh].") Double dailyTotalWh,
 
-        @Schema(description = "The same at the nominal bus voltage [Ah].")
+        @Schema(description = "Energy of a day out of the battery [Wh].")
+        Double dailyTotalWh,
+
+        @Schema(description = "Charge of a day out of the battery at the nominal bus voltage [Ah].")
         Double dailyTotalAh,
 
         @Schema(description = "Nominal voltage of the battery bus [V].")
@@ -31,7 +33,7 @@ public record EnergyBudgetResponse(
         @Schema(description = "Mean power out of the battery in each local hour [W]; sums to dailyTotalWh.")
         List<Double> hourlyW,
 
-        @Schema(description = "In the order of the request.")
+        @Schema(description = "The loads, in the order of the request.")
         List<LoadShareView> loads,
 
         LossesView losses,

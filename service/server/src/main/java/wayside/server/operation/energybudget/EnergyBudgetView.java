@@ -11,9 +11,11 @@ public record EnergyBudgetView(
         Double dailyLoadWh,
 
         @Schema(description = "Standby and inverter [Wh].") Double dailyLossWh,
-        @Schema(description = "Out of the battery [Wh].") Double dailyTotalWh,
 
-        @Schema(description = "The same at the nominal bus voltage [Ah].")
+        @Schema(description = "Energy of a day out of the battery [Wh].")
+        Double dailyTotalWh,
+
+        @Schema(description = "Charge of a day out of the battery at the nominal bus voltage [Ah].")
         Double dailyTotalAh,
 
         @Schema(description = "Nominal voltage of the battery bus [V].")
@@ -25,7 +27,7 @@ public record EnergyBudgetView(
         @Schema(description = "Mean power out of the battery in each local hour [W].")
         List<Double> hourlyW,
 
-        @Schema(description = "In the order of the request.")
+        @Schema(description = "The loads, in the order of the request.")
         List<LoadShareView> loads,
 
         LossesView losses,
@@ -33,5 +35,5 @@ public record EnergyBudgetView(
         @Schema(description = "When there is an AC load.") @Nullable
         InverterView inverter,
 
-        @Schema(description = "On a day at a hookup, when AC loads run straight off it.") @Nullable
+        @Schema(description = "What a hookup gives on a day that has one, when AC loads run straight off it.") @Nullable
         HookupView hookup) {}

@@ -6,5 +6,9 @@ import io.swagger.v3.oas.annotations.media.Schema;
 @Schema(name = "LoadShare", description = "A load and its part in the day.")
 public record LoadShareView(
         String name,
-        @Schema(description = "At its plug [Wh].") Double dailyWh,
-        @Schema(description = "Of the energy of all loads.") Double share) {}
+
+        @Schema(description = "Energy of a day at its plug [Wh].")
+        Double dailyWh,
+
+        @Schema(description = "Share of the energy of all loads.")
+        Double share) {}

@@ -14,7 +14,9 @@ import wayside.server.answer.ShortfallView;
 public record RechargeTimeResponse(
         @Schema(description = "Whether it ends.") Boolean feasible,
         List<ShortfallView> shortfalls,
-        @Schema(description = "[h]") @Nullable Double hours,
+
+        @Schema(description = "Hours from start to end [h]; absent when it never ends.") @Nullable
+        Double hours,
 
         @Schema(description = "What energy divided by power would say [h].") @Nullable
         Double plainDivisionHours,

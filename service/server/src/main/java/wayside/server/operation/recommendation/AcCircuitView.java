@@ -14,5 +14,5 @@ public record AcCircuitView(
         @Schema(description = "Rating of its breaker [A]; absent where none of the table is so large.") @Nullable
         Double breakerA,
 
-        @Schema(description = "Of each conductor [mm2].") @Nullable
+        @Schema(description = "Cross-section of each conductor [mm2].") @Nullable
         Double areaMm2) {}

@@ -29,4 +29,5 @@ public record AcSideView(
         @Schema(description = "Where the vehicle is plugged in.") @Nullable
         InletView inlet,
 
-        @Schema(description = "From the sources outward.") List<AcCircuitView> circuits) {}
+        @Schema(description = "Its circuits, from the sources outward.")
+        List<AcCircuitView> circuits) {}

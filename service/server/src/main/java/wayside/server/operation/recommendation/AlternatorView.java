@@ -11,13 +11,14 @@ public record AlternatorView(
         @Schema(description = "The most that the alternator allows, at the bank [A].")
         Double chargerLimitA,
 
-        @Schema(description = "At the charging voltage of the bank [W].")
+        @Schema(description = "Power of the charger at the charging voltage of the bank [W].")
         Double chargerPowerW,
 
-        @Schema(description = "On a day of the stay that drives and takes most [Wh].")
+        @Schema(description = "Energy of a day, on the stay that drives and takes most [Wh].")
         Double energyPerDayWh,
 
-        @Schema(description = "From empty by itself [h].") Double hoursToFull,
+        @Schema(description = "Hours from empty to full by this charger alone [h].")
+        Double hoursToFull,
 
         @Schema(description = "Absent when the charger was given.") @Nullable
         CurrentNeedView needed,

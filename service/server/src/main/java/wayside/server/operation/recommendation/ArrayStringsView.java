@@ -12,10 +12,10 @@ public record ArrayStringsView(
         @Schema(description = "Rated power of each module [W]; all of them together are the array.")
         Double modulePowerW,
 
-        @Schema(description = "Of a string on the coldest morning [V].")
+        @Schema(description = "Open-circuit voltage of a string on the coldest morning [V].")
         Double coldOpenCircuitV,
 
-        @Schema(description = "Of a string on the hottest roof [V].")
+        @Schema(description = "Working voltage of a string on the hottest roof [V].")
         Double hotWorkingV,
 
         @Schema(
@@ -23,7 +23,8 @@ public record ArrayStringsView(
                         + " largest series fuse each string has a fuse of its own, in circuits.")
         Double otherStringsA,
 
-        @Schema(description = "Of the module [A].") Double largestSeriesFuseA,
+        @Schema(description = "Largest series fuse that the module allows [A].")
+        Double largestSeriesFuseA,
 
         @Schema(description = "How the cold voltage was found: coefficient or nec-690-7-a.")
         @OpenCodes("cold-voltage-method")

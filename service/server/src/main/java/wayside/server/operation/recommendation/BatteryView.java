@@ -15,20 +15,22 @@ public record BatteryView(
         @Schema(description = "Nominal voltage of the cells in series [V].")
         Double bankVoltageV,
 
-        @Schema(description = "Of a new bank at room temperature [Wh].")
+        @Schema(description = "Usable energy of the new bank at room temperature [Wh].")
         Double usableEnergyWh,
 
-        @Schema(description = "Rated [Wh].") Double nominalEnergyWh,
+        @Schema(description = "Rated energy of the bank [Wh].")
+        Double nominalEnergyWh,
 
-        @Schema(description = "Rated, at the voltage of the bank [Ah].")
+        @Schema(description = "Rated capacity, at the voltage of the bank [Ah].")
         Double nominalCapacityAh,
 
-        @Schema(description = "Of the rated energy.") Double usableShare,
+        @Schema(description = "Share of the rated energy that is usable.")
+        Double usableShare,
 
-        @Schema(description = "In the coldest part of the trip [Wh].")
+        @Schema(description = "Usable energy in the coldest part of the trip [Wh].")
         Double coldUsableEnergyWh,
 
-        @Schema(description = "Carried new, in the cold and without charge [d].")
+        @Schema(description = "Days that the new bank carries the loads in the cold and without charge [d].")
         Double autonomyDays,
 
         TypicalRangeView massKg,
@@ -39,10 +41,10 @@ public record BatteryView(
         @Schema(description = "Absent when the bank was given, or where none is made so large.") @Nullable
         BuyableBankView buyable,
 
-        @Schema(description = "Below this no charge may enter [C].")
+        @Schema(description = "Temperature below which no charge may enter [C].")
         Double lowestChargeC,
 
-        @Schema(description = "Below this it gives nothing [C].")
+        @Schema(description = "Temperature below which the bank gives nothing [C].")
         Double lowestDischargeC,
 
         @Schema(description = "Where it stands: as asked, or where a search by chance put it.")

@@ -7,12 +7,13 @@ import io.swagger.v3.oas.annotations.media.Schema;
 public record BuyableArrayView(
         @Schema(description = "Modules.") Integer count,
 
-        @Schema(description = "Of each, rated [W].") Double modulePowerW,
+        @Schema(description = "Rated power of each module [W].")
+        Double modulePowerW,
 
-        @Schema(description = "Of each [mm].") Double lengthMm,
+        @Schema(description = "Length of each [mm].") Double lengthMm,
 
-        @Schema(description = "Of each [mm].") Double widthMm,
+        @Schema(description = "Width of each [mm].") Double widthMm,
 
-        @Schema(description = "Of all [kg].") Double massKg,
+        @Schema(description = "Mass of all modules [kg].") Double massKg,
 
         @Schema(description = "Modules of this size.") Integer roofTakes) {}

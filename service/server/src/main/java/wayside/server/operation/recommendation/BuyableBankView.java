@@ -7,16 +7,18 @@ import io.swagger.v3.oas.annotations.media.Schema;
 public record BuyableBankView(
         @Schema(description = "Batteries.") Integer count,
 
-        @Schema(description = "In each string.") Integer seriesCount,
+        @Schema(description = "Batteries in each string.") Integer seriesCount,
 
         @Schema(description = "Strings.") Integer parallelCount,
 
-        @Schema(description = "Of each, nominal [V].") Double voltageV,
+        @Schema(description = "Nominal voltage of each battery [V].")
+        Double voltageV,
 
-        @Schema(description = "Of each, rated [Ah].") Double capacityAh,
+        @Schema(description = "Rated capacity of each battery [Ah].")
+        Double capacityAh,
 
-        @Schema(description = "Of each [mm].") Double lengthMm,
+        @Schema(description = "Length of each [mm].") Double lengthMm,
 
-        @Schema(description = "Of each [mm].") Double widthMm,
+        @Schema(description = "Width of each [mm].") Double widthMm,
 
-        @Schema(description = "Of each [mm].") Double heightMm) {}
+        @Schema(description = "Height of each [mm].") Double heightMm) {}

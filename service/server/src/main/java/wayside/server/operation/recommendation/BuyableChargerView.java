@@ -7,4 +7,4 @@ import io.swagger.v3.oas.annotations.media.Schema;
 public record BuyableChargerView(
         @Schema(description = "Chargers side by side.") Integer count,
 
-        @Schema(description = "Of each, rated output [A].") Double currentA) {}
+        @Schema(description = "Rated output of each [A].") Double currentA) {}

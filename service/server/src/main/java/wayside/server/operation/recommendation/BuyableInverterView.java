@@ -7,4 +7,4 @@ import io.swagger.v3.oas.annotations.media.Schema;
 public record BuyableInverterView(
         @Schema(description = "Inverters that work as one.") Integer count,
 
-        @Schema(description = "Of each, rated output [W].") Double continuousW) {}
+        @Schema(description = "Rated output of each [W].") Double continuousW) {}

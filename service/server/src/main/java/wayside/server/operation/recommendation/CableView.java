@@ -8,7 +8,7 @@ import wayside.server.answer.OpenCodes;
 /** A cable between two parts. */
 @Schema(name = "GraphCable", description = "A cable between two parts of a system.")
 public record CableView(
-        @Schema(description = "Of its two ends.", example = "bank-to-busbar")
+        @Schema(description = "Name made of its two ends.", example = "bank-to-busbar")
         String id,
 
         @Schema(description = "Id of the part that feeds a fault in it: its fuse sits there.") @OpenCodes("node")
@@ -23,7 +23,8 @@ public record CableView(
         @Schema(description = "Where it lies.") @OpenCodes("cable-place")
         String place,
 
-        @Schema(description = "In it besides its fuse.") List<DeviceView> devices,
+        @Schema(description = "What is in it besides its fuse.")
+        List<DeviceView> devices,
 
         @Schema(
                 description =

@@ -7,14 +7,14 @@ import wayside.server.answer.OpenCodes;
 @Schema(name = "ChemistryOption", description = "What a chemistry would take for the same question.")
 public record ChemistryOptionView(
         @OpenCodes("chemistry") String chemistry,
-        @Schema(description = "Rated [Wh].") Double nominalEnergyWh,
-        @Schema(description = "Rated [Ah].") Double nominalCapacityAh,
+        @Schema(description = "Rated energy [Wh].") Double nominalEnergyWh,
+        @Schema(description = "Rated capacity [Ah].") Double nominalCapacityAh,
 
-        @Schema(description = "Of a new bank at room temperature [Wh].")
+        @Schema(description = "Usable energy of a new bank at room temperature [Wh].")
         Double usableEnergyWh,
 
         TypicalRangeView massKg,
         TypicalRangeView volumeL,
 
-        @Schema(description = "Below this no charge may enter [C].")
+        @Schema(description = "Temperature below which no charge may enter [C].")
         Double lowestChargeC) {}

@@ -17,11 +17,11 @@ public record CurvePointView(
         @Schema(description = "Rated output of the charger on the engine [A]; absent without one.") @Nullable
         Double alternatorChargerA,
 
-        @Schema(description = "Of batteries, modules, controllers and chargers [kg].")
+        @Schema(description = "Mass of batteries, modules, controllers and chargers [kg].")
         Double massKg,
 
-        @Schema(description = "Of batteries, controllers and chargers [L].")
+        @Schema(description = "Volume of batteries, controllers and chargers [L].")
         Double volumeL,
 
-        @Schema(description = "Of battery and array in your own money; absent without your prices.") @Nullable
+        @Schema(description = "Price of battery and array in your own money; absent without your prices.") @Nullable
         Double price) {}

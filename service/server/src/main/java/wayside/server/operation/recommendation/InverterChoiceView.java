@@ -10,7 +10,7 @@ public record InverterChoiceView(
         @Schema(description = "Output for a moment [W].") Double surgeW,
         @Schema(description = "Drawn without load [W].") Double idleW,
 
-        @Schema(description = "At its full rating and the lowest voltage of the bank [A].")
+        @Schema(description = "Current out of the bank at full rating and the lowest voltage of the bank [A].")
         Double batteryCurrentA,
 
         @Schema(description = "Absent when the inverter was given.") @Nullable

@@ -5,4 +5,5 @@ import io.swagger.v3.oas.annotations.media.Schema;
 /** What is asked, exactly. */
 @Schema(name = "PowerNeed", description = "What is asked, exactly.")
 public record PowerNeedView(
-        @Schema(description = "Rated [W].") Double powerW) {}
+        @Schema(description = "Rated power that is needed [W].")
+        Double powerW) {}

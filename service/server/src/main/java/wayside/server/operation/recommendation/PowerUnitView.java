@@ -14,7 +14,8 @@ public record PowerUnitView(
         @Schema(description = "Absent when none would do.") @Nullable
         BuyableUnitView buyable,
 
-        @Schema(description = "Of its 12 V outlet [A].") Double outletCurrentLimitA,
+        @Schema(description = "Most that its 12 V outlet gives [A].")
+        Double outletCurrentLimitA,
 
         @Schema(description = "Whether no limit that such units commonly have is passed.")
         Boolean fits,

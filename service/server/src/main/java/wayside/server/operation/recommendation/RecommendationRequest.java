@@ -76,7 +76,7 @@ public record RecommendationRequest(
         @Nullable
         DaySpreadCode daySpread,
 
-        @Schema(description = "Of the random weather; 0 when left open.", example = "0")
+        @Schema(description = "Seed of the random weather; 0 when left open.", example = "0")
         @Min(0)
         @Max(1_000_000_000)
         @Nullable

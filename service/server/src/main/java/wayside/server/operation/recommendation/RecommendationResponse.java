@@ -27,7 +27,7 @@ public record RecommendationResponse(
         @Schema(description = "What must hold between the parts, each with its margin.")
         List<LawView> laws,
 
-        @Schema(description = "Of the stay whose day takes most.")
+        @Schema(description = "Budget of the stay whose day takes most.")
         EnergyBudgetView energyBudget,
 
         BatteryView battery,
@@ -60,7 +60,7 @@ public record RecommendationResponse(
 
         @Schema(
                 description =
-                        "Of batteries, modules, controllers, chargers, inverter and an allowance for cables [kg].")
+                        "Mass of batteries, modules, controllers, chargers, inverter and an allowance for cables [kg].")
         Double massKg,
 
         RuleOfThumbView ruleOfThumb,

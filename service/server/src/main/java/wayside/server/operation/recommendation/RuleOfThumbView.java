@@ -6,12 +6,13 @@ import org.jspecify.annotations.Nullable;
 /** What the trade would say without reckoning. */
 @Schema(name = "RuleOfThumb", description = "What the trade would say without reckoning.")
 public record RuleOfThumbView(
-        @Schema(description = "Of the bank [Wh].") Double nominalEnergyWh,
+        @Schema(description = "Rated energy of the bank [Wh].")
+        Double nominalEnergyWh,
 
-        @Schema(description = "Of the array [W]; absent without sun.") @Nullable
+        @Schema(description = "Rated power of the array [W]; absent without sun.") @Nullable
         Double solarPowerW,
 
-        @Schema(description = "That the rule counts with [d].")
+        @Schema(description = "Days without charge that the rule counts with [d].")
         Double autonomyDays,
 
         @Schema(description = "What it would risk [share]; when a chance is accepted.") @Nullable

@@ -9,10 +9,11 @@ public record ShoreView(
         @Schema(description = "Rated output [W].") Double chargerPowerW,
         @Schema(description = "Drawn from the hookup [W].") Double mainsPowerW,
 
-        @Schema(description = "On a day of the stay that plugs in and takes most [Wh].")
+        @Schema(description = "Energy of a day, on the stay that plugs in and takes most [Wh].")
         Double energyPerDayWh,
 
-        @Schema(description = "From empty by itself [h].") Double hoursToFull,
+        @Schema(description = "Hours from empty to full by this charger alone [h].")
+        Double hoursToFull,
 
         @Schema(description = "Absent when the charger was given.") @Nullable
         CurrentNeedView needed,

@@ -14,7 +14,7 @@ public record SizedChanceView(
         Double low,
         Double high,
 
-        @Schema(description = "The same chance while the battery is new.")
+        @Schema(description = "Chance while the battery is new.")
         Double whenNew,
 
         @Schema(
@@ -26,4 +26,4 @@ public record SizedChanceView(
         @Schema(description = "How often the trip was lived.")
         Integer runs,
 
-        @Schema(description = "Of the random weather.") Integer seed) {}
+        @Schema(description = "Seed of the random weather.") Integer seed) {}

@@ -8,12 +8,15 @@ import wayside.server.answer.OpenCodes;
 /** The array and its charge controller. */
 @Schema(name = "Solar", description = "The array and its charge controller.")
 public record SolarView(
-        @Schema(description = "Rated [W].") Double powerW,
-        @Schema(description = "Of panel [m2].") Double areaM2,
+        @Schema(description = "Rated power of the array [W].")
+        Double powerW,
 
-        @Schema(description = "Free for panels [m2].") Double roofAreaM2,
+        @Schema(description = "Area of the panels [m2].") Double areaM2,
 
-        @Schema(description = "By the worst stay; absent when a chance is accepted.") @Nullable
+        @Schema(description = "Area of the roof that is free for panels [m2].")
+        Double roofAreaM2,
+
+        @Schema(description = "What the worst stay needs; absent when a chance is accepted.") @Nullable
         PowerNeedView needed,
 
         @Schema(description = "Absent when the array was given.") @Nullable
@@ -34,7 +37,7 @@ public record SolarView(
         Double controllerMaximumVoltageV,
 
         ArrayStringsView strings,
-        @Schema(description = "By stay.") List<StaySunView> months,
+        @Schema(description = "The sun of each stay.") List<StaySunView> months,
 
         @Schema(description = "The stay that asks for the largest array, from 1.")
         Integer worstStay) {}

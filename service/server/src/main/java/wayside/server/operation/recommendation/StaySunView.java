@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 /** A stay, its sun and what the sun must bring. */
 @Schema(name = "StaySun", description = "A stay, its sun and what the sun must bring.")
 public record StaySunView(
-        @Schema(description = "In the order of the trip, from 1.")
+        @Schema(description = "Number of the stay in the order of the trip, from 1.")
         Integer stay,
 
         Integer month,
@@ -14,7 +14,7 @@ public record StaySunView(
         @Schema(description = "Irradiation of the mean day [kWh/m2].")
         Double horizontalKwhM2,
 
-        @Schema(description = "The same on the panels [kWh/m2].")
+        @Schema(description = "Irradiation of the mean day on the panels [kWh/m2].")
         Double planeKwhM2,
 
         @Schema(description = "What the array brings on the mean day [Wh].")

@@ -11,10 +11,10 @@ import org.jspecify.annotations.Nullable;
         description =
                 "What the battery weighs and the box it stands in: how slowly it follows the air follows from them.")
 public record BankBoxInput(
-        @Schema(description = "Of the battery [kg].", example = "30") @DecimalMin("0.1") @DecimalMax("10000")
+        @Schema(description = "Mass of the battery [kg].", example = "30") @DecimalMin("0.1") @DecimalMax("10000")
         Double massKg,
 
-        @Schema(description = "Of the box, all sides together [m2].", example = "0.8")
+        @Schema(description = "Surface of the box, all sides together [m2].", example = "0.8")
         @DecimalMin("0.01")
         @DecimalMax("100")
         Double areaM2,

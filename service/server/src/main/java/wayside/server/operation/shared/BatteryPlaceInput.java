@@ -13,8 +13,8 @@ import wayside.server.binding.rule.AtMostOneOf;
 @HeatedThroughALag
 public record BatteryPlaceInput(
         @Schema(
-                description = "In the living space, under its floor, or outside in a place that nothing heats; outside"
-                        + " when left open.",
+                description =
+                        "Where the battery stands: in the living space, under its floor, or outside in a place that nothing heats; outside when left open.",
                 example = "cabin")
         @Nullable
         CompartmentCode where,

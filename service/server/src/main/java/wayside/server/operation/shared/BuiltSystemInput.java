@@ -18,7 +18,7 @@ public record BuiltSystemInput(
         @Schema(description = "Nominal voltage of the battery bus [V].", example = "12") @OneOfNumbers({12, 24, 48})
         Double busVoltageV,
 
-        @Schema(description = "Of the bank.") ChemistryCode chemistry,
+        @Schema(description = "Chemistry of the bank.") ChemistryCode chemistry,
 
         @Schema(description = "Rated energy of the bank [Wh].", example = "2560")
         @DecimalMin(Limits.LEAST_ENERGY_WH)
@@ -74,7 +74,7 @@ public record BuiltSystemInput(
         @Nullable
         Double maximumDischargeA,
 
-        @Schema(description = "The same for the seconds of a start [A].", example = "200")
+        @Schema(description = "Highest current that its maker allows for the seconds of a start [A].", example = "200")
         @DecimalMin(Limits.LEAST_CURRENT_A)
         @DecimalMax(Limits.CURRENT_A)
         @Nullable

@@ -10,49 +10,49 @@ import org.jspecify.annotations.Nullable;
         name = "CircuitLengths",
         description = "One-way lengths of the main circuits [m]; a usual length when left open.")
 public record CircuitLengthsInput(
-        @Schema(description = "From the battery to the busbar [m].", example = "1")
+        @Schema(description = "One way from the battery to the busbar [m].", example = "1")
         @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         @Nullable
         Double main,
 
-        @Schema(description = "From the busbar to the inverter [m].", example = "1.5")
+        @Schema(description = "One way from the busbar to the inverter [m].", example = "1.5")
         @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         @Nullable
         Double inverter,
 
-        @Schema(description = "From the charge controller to the busbar [m].")
+        @Schema(description = "One way from the charge controller to the busbar [m].")
         @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         @Nullable
         Double controllerToBattery,
 
-        @Schema(description = "From the roof to the charge controller [m].")
+        @Schema(description = "One way from the roof to the charge controller [m].")
         @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         @Nullable
         Double arrayToController,
 
-        @Schema(description = "From the starter battery to the charger between alternator and bank [m].")
+        @Schema(description = "One way from the starter battery to the charger between alternator and bank [m].")
         @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         @Nullable
         Double alternatorCharger,
 
-        @Schema(description = "From that charger to the busbar [m].")
+        @Schema(description = "One way from that charger to the busbar [m].")
         @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         @Nullable
         Double alternatorChargerToBusbar,
 
-        @Schema(description = "From the shore charger to the busbar [m].")
+        @Schema(description = "One way from the shore charger to the busbar [m].")
         @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         @Nullable
         Double shoreCharger,
 
-        @Schema(description = "From the busbar to the fuse box of the DC loads [m].")
+        @Schema(description = "One way from the busbar to the fuse box of the DC loads [m].")
         @DecimalMin(Limits.LEAST_LENGTH_M)
         @DecimalMax(Limits.LENGTH_M)
         @Nullable

@@ -84,7 +84,7 @@ public record LoadInput(
         @Nullable
         Double surgeW,
 
-        @Schema(description = "The same as a multiple of the running power.", example = "3")
+        @Schema(description = "Surge as a multiple of the running power.", example = "3")
         @DecimalMin("1")
         @DecimalMax("20")
         @Nullable

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 /** How the panels sit. */
 @Schema(name = "Panel", description = "How the panels sit; flat on the roof when left open.")
 public record PanelInput(
-        @Schema(description = "From the horizontal; 0 when left open.", example = "0")
+        @Schema(description = "Tilt from the horizontal; 0 when left open.", example = "0")
         @DecimalMin("0")
         @DecimalMax("90")
         @Nullable

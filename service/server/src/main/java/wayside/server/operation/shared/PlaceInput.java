@@ -14,5 +14,8 @@ public record PlaceInput(
         @Schema(description = "Degrees, east positive.", example = "9.8") @DecimalMin("-180") @DecimalMax("180")
         Double longitude,
 
-        @Schema(description = "Above the sea [m].", example = "1700") @DecimalMin("-500") @DecimalMax("9000") @Nullable
+        @Schema(description = "Height above the sea [m].", example = "1700")
+        @DecimalMin("-500")
+        @DecimalMax("9000")
+        @Nullable
         Double elevationM) {}

@@ -18,7 +18,7 @@ import wayside.server.binding.rule.RisingLadder;
                 "The sizes that parts are to be had in. A ladder that is given replaces the usual one of its kind as a"
                         + " whole.")
 public record SizesInput(
-        @Schema(description = "By rising capacity in each chemistry and voltage.")
+        @Schema(description = "Batteries by rising capacity in each chemistry and voltage.")
         @Size(min = 1, max = 200)
         @RisingLadder(
                 by = "capacityAh",
@@ -26,7 +26,7 @@ public record SizesInput(
         @Nullable
         List<@Valid Battery> batteries,
 
-        @Schema(description = "By rising power.")
+        @Schema(description = "Modules by rising power.")
         @Size(min = 1, max = 200)
         @RisingLadder(
                 by = "powerW",
@@ -34,7 +34,7 @@ public record SizesInput(
         @Nullable
         List<@Valid Module> modules,
 
-        @Schema(description = "By rising current in each voltage.")
+        @Schema(description = "Charge controllers by rising current in each voltage.")
         @Size(min = 1, max = 200)
         @RisingLadder(
                 by = "currentA",
@@ -42,7 +42,7 @@ public record SizesInput(
         @Nullable
         List<@Valid Controller> controllers,
 
-        @Schema(description = "By rising current for each pair of voltages.")
+        @Schema(description = "Chargers on the alternator by rising current for each pair of voltages.")
         @Size(min = 1, max = 200)
         @RisingLadder(
                 by = "currentA",
@@ -50,7 +50,7 @@ public record SizesInput(
         @Nullable
         List<@Valid AlternatorCharger> alternatorChargers,
 
-        @Schema(description = "By rising current in each voltage.")
+        @Schema(description = "Shore chargers by rising current in each voltage.")
         @Size(min = 1, max = 200)
         @RisingLadder(
                 by = "currentA",
@@ -58,7 +58,7 @@ public record SizesInput(
         @Nullable
         List<@Valid ShoreCharger> shoreChargers,
 
-        @Schema(description = "By rising power.")
+        @Schema(description = "Inverters by rising power.")
         @Size(min = 1, max = 200)
         @RisingLadder(
                 by = "continuousW",
@@ -66,7 +66,7 @@ public record SizesInput(
         @Nullable
         List<@Valid Inverter> inverters,
 
-        @Schema(description = "By rising current in each voltage.")
+        @Schema(description = "Converters by rising current in each voltage.")
         @Size(min = 1, max = 200)
         @RisingLadder(
                 by = "currentA",
@@ -74,7 +74,7 @@ public record SizesInput(
         @Nullable
         List<@Valid Converter> converters,
 
-        @Schema(description = "By rising energy.")
+        @Schema(description = "Self-contained units by rising energy.")
         @Size(min = 1, max = 200)
         @RisingLadder(
                 by = "energyWh",
@@ -102,66 +102,68 @@ public record SizesInput(
             @DecimalMax("10000000")
             Double voltageV,
 
-            @Schema(description = "Rated [Ah].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Rated capacity [Ah].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double capacityAh,
 
-            @Schema(description = "In one string; 1 when left open.") @Min(1) @Max(100) @Nullable
+            @Schema(description = "Most of them in one string; 1 when left open.") @Min(1) @Max(100) @Nullable
             Integer mostInSeries,
 
             @Schema(description = "Strings side by side; 4 when left open.") @Min(1) @Max(100) @Nullable
             Integer mostInParallel,
 
-            @Schema(description = "Of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Mass of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double massKg,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Length of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double lengthMm,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Width of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double widthMm,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Height of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double heightMm)
             implements Piece {}
 
     /** A solar module that exists, by its label. */
     @Schema(name = "ModuleSize", description = "A solar module that exists, by its label.")
     public record Module(
-            @Schema(description = "Rated [W].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Rated power [W].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double powerW,
 
             @Schema(description = "[V]") @DecimalMin("0.001") @DecimalMax("10000000")
             Double openCircuitV,
 
-            @Schema(description = "At its best point [V].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Voltage at its best point [V].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double workingV,
 
             @Schema(description = "[A]") @DecimalMin("0.001") @DecimalMax("10000000")
             Double shortCircuitA,
 
-            @Schema(description = "At its best point [A].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Current at its best point [A].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double workingA,
 
             @Schema(description = "[A]") @DecimalMin("0.001") @DecimalMax("10000000")
             Double largestSeriesFuseA,
 
-            @Schema(description = "Of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Mass of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double massKg,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Length of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double lengthMm,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Width of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double widthMm,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Height of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double heightMm)
             implements Piece {}
 
     /** A charge controller that exists. */
     @Schema(name = "ControllerSize", description = "A charge controller that exists.")
     public record Controller(
-            @Schema(description = "That it stands [V].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Highest voltage of an array that it stands [V].")
+            @DecimalMin("0.001")
+            @DecimalMax("10000000")
             Double highestArrayV,
 
             @Schema(description = "Rated output [A].") @DecimalMin("0.001") @DecimalMax("10000000")
@@ -173,16 +175,16 @@ public record SizesInput(
             @Nullable
             Double highestBusV,
 
-            @Schema(description = "Of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Mass of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double massKg,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Length of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double lengthMm,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Width of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double widthMm,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Height of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double heightMm)
             implements Piece {}
 
@@ -204,16 +206,16 @@ public record SizesInput(
             @Schema(description = "Side by side; 1 when left open.") @Min(1) @Max(100) @Nullable
             Integer mostTogether,
 
-            @Schema(description = "Of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Mass of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double massKg,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Length of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double lengthMm,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Width of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double widthMm,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Height of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double heightMm)
             implements Piece {}
 
@@ -229,16 +231,16 @@ public record SizesInput(
             @Schema(description = "Side by side; 1 when left open.") @Min(1) @Max(100) @Nullable
             Integer mostTogether,
 
-            @Schema(description = "Of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Mass of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double massKg,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Length of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double lengthMm,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Width of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double widthMm,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Height of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double heightMm)
             implements Piece {}
 
@@ -248,22 +250,22 @@ public record SizesInput(
             @Schema(description = "Rated output [W].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double continuousW,
 
-            @Schema(description = "For a few seconds [W].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Output for a few seconds [W].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double surgeW,
 
-            @Schema(description = "That work as one; 1 when left open.") @Min(1) @Max(100) @Nullable
+            @Schema(description = "Most of them that work as one; 1 when left open.") @Min(1) @Max(100) @Nullable
             Integer mostTogether,
 
-            @Schema(description = "Of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Mass of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double massKg,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Length of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double lengthMm,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Width of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double widthMm,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Height of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double heightMm)
             implements Piece {}
 
@@ -276,44 +278,44 @@ public record SizesInput(
             @Schema(description = "Rated output [A].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double currentA,
 
-            @Schema(description = "Of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Mass of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double massKg,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Length of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double lengthMm,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Width of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double widthMm,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Height of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double heightMm)
             implements Piece {}
 
     /** A self-contained unit that exists. */
     @Schema(name = "UnitSize", description = "A self-contained unit that exists.")
     public record Unit(
-            @Schema(description = "Rated [Wh].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Rated energy [Wh].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double energyWh,
 
             @Schema(description = "Continuous [W].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double inverterW,
 
-            @Schema(description = "For a few seconds [W].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Output for a few seconds [W].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double surgeW,
 
             @Schema(description = "Largest array that it takes [W].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double solarW,
 
-            @Schema(description = "Of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Mass of one piece [kg].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double massKg,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Length of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double lengthMm,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Width of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double widthMm,
 
-            @Schema(description = "Of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
+            @Schema(description = "Height of one piece [mm].") @DecimalMin("0.001") @DecimalMax("10000000")
             Double heightMm)
             implements Piece {}
 }

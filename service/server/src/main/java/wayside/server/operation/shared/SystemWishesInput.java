@@ -23,7 +23,7 @@ public record SystemWishesInput(
         @Nullable
         Double busVoltageV,
 
-        @Schema(description = "Of the bank; lfp when left open.") @Nullable
+        @Schema(description = "Chemistry of the bank; lfp when left open.") @Nullable
         ChemistryCode chemistry,
 
         @Schema(description = "Rated energy of a bank already owned [Wh].")
@@ -93,7 +93,7 @@ public record SystemWishesInput(
         @Nullable
         Double maximumDischargeA,
 
-        @Schema(description = "The same for the seconds of a start [A].", example = "200")
+        @Schema(description = "Highest current that its maker allows for the seconds of a start [A].", example = "200")
         @DecimalMin(Limits.LEAST_CURRENT_A)
         @DecimalMax(Limits.CURRENT_A)
         @Nullable

@@ -44,8 +44,7 @@ public record TargetInput(
 
         @Schema(
                 description =
-                        "Of the energy that comfort loads want, how much they must get on the mean of such trips; 0.9 where"
-                                + " comfort loads are listed.",
+                        "Share that comfort loads must get of the energy that they want, on the mean of such trips; 0.9 where comfort loads are listed.",
                 example = "0.9")
         @DecimalMin("0")
         @DecimalMax("1")

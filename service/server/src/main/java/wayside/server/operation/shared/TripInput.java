@@ -8,7 +8,7 @@ import java.util.List;
 /** Where and when the customer travels. */
 @Schema(name = "Trip", description = "Where and when the customer travels: stays in order.")
 public record TripInput(
-        @Schema(description = "In order; 366 nights in all at most.")
+        @Schema(description = "Stays in order; 366 nights in all at most.")
         @Size(min = 1, max = Limits.STAYS)
         @NightsInAll(Limits.NIGHTS)
         List<@Valid StayInput> stays) {}

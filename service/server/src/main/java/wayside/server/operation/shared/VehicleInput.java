@@ -15,13 +15,13 @@ public record VehicleInput(
         @Nullable
         Double voltageV,
 
-        @Schema(description = "On the label of its alternator [A].", example = "150")
+        @Schema(description = "Current on the label of its alternator [A].", example = "150")
         @DecimalMin(Limits.LEAST_CURRENT_A)
         @DecimalMax("2000")
         @Nullable
         Double alternatorRatingA,
 
-        @Schema(description = "Left for the whole system [kg].", example = "250")
+        @Schema(description = "Mass that is left for the whole system [kg].", example = "250")
         @ZeroOrFrom("0.1")
         @DecimalMax("100000")
         @Nullable

@@ -14,7 +14,8 @@ public record SolarYieldResponse(
         @Schema(description = "Rated power of the array [W].")
         Double solarPowerW,
 
-        @Schema(description = "In the order asked.") List<YieldMonthView> months,
+        @Schema(description = "The months, in the order asked.")
+        List<YieldMonthView> months,
 
         @Schema(description = "When the modules were described.") @Nullable
         StringsView strings,

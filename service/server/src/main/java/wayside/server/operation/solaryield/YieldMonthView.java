@@ -15,25 +15,29 @@ public record YieldMonthView(
         @Schema(description = "Share of the sunlight above the atmosphere that reaches the ground.")
         Double clearnessIndex,
 
-        @Schema(description = "On the horizontal [kWh/m2 per day].")
+        @Schema(description = "Light on the horizontal [kWh/m2 per day].")
         Double horizontalKwhM2,
 
         RangeView horizontalRangeKwhM2,
 
-        @Schema(description = "On the panel's plane [kWh/m2 per day].")
+        @Schema(description = "Light on the panel's plane [kWh/m2 per day].")
         Double planeKwhM2,
 
-        @Schema(description = "Out of the charge controller [Wh per day].")
+        @Schema(description = "Energy out of the charge controller [Wh per day].")
         Double yieldWhPerDay,
 
-        @Schema(description = "The same with the year's scatter and the errors of sky and model [Wh per day].")
+        @Schema(
+                description =
+                        "Range of that energy with the year's scatter and the errors of sky and model [Wh per day].")
         RangeView yieldRangeWhPerDay,
 
         @Schema(description = "Cells in the sun, each hour counting by its light [C].")
         Double cellTemperatureC,
 
         @Schema(description = "Air, mean of the month [C].") Double ambientC,
-        @Schema(description = "From sunrise to sunset [h].") Double daylightHours,
+
+        @Schema(description = "Hours from sunrise to sunset [h].")
+        Double daylightHours,
 
         @Schema(description = "Height of the sun at noon; negative in polar night.")
         Double noonAltitudeDegrees,
