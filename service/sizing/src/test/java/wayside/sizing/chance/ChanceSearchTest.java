@@ -157,6 +157,18 @@ class ChanceSearchTest {
     }
 
     @Test
+    void whatIsChosenLiesOnTheCurve() {
+        for (double chance : new double[] {0.02, 0.05, 0.2}) {
+            ByChance found = found(Target.chance(chance));
+            assertThat(chosen(found).nominalEnergyWh())
+                    .isEqualTo(found.pair().nominalEnergyWh().orElseThrow().value());
+            assertThat(found.curve())
+                    .allSatisfy(point -> assertThat(point.massKg())
+                            .isGreaterThanOrEqualTo(chosen(found).massKg()));
+        }
+    }
+
+    @Test
     void neverInventsAPrice() {
         Target byPrice = Target.chance(0.05).by(Objective.PRICE);
         assertThat(found(byPrice).objective()).isEqualTo(Objective.MASS);
