@@ -24,6 +24,8 @@ public final class SystemSizer {
     /** Where the request leaves the bus open and 12 V would carry more [V]. */
     private static final double[] HIGHER_BUSES_V = {24, 48};
 
+    private static final double HALF_AN_HOUR = 0.5;
+
     private SystemSizer() {}
 
     /** Sizes by the accepted chance of running flat when there is one, else by days of autonomy and the worst month. */
@@ -39,8 +41,7 @@ public final class SystemSizer {
     }
 
     private static Recommendation recommend(SystemBrief brief) {
-        Site site = Site.of(brief);
-        SizedSystem plain = SizedSystem.of(site, SizePair.OPEN);
+        SizedSystem plain = SizedSystem.of(Site.of(brief), SizePair.OPEN);
         OptionalDouble accepted = brief.target().chanceOfRunningFlat();
         // Where the loads alone ask for a higher bus, nothing is searched on this one.
         boolean outgrown =
@@ -48,12 +49,38 @@ public final class SystemSizer {
         if (accepted.isEmpty() || outgrown) {
             return Recommendation.of(plain);
         }
-        Recommendation found = byChance(plain, accepted.getAsDouble());
+        Recommendation found = driving(brief, 0);
+        double most = brief.target().mayDriveHours().orElse(0);
+        for (double more = HALF_AN_HOUR; more <= most && !found.isSensible(); more += HALF_AN_HOUR) {
+            found = driving(brief, more);
+        }
+        return found;
+    }
+
+    /** By the chance that is accepted, on a trip with some more hours of driving each day. */
+    private static Recommendation driving(SystemBrief brief, double moreHours) {
+        Recommendation found = byChance(brief, moreHours);
         BankPlacement placement = brief.system().bankPlacement();
         boolean open = placement.where().isEmpty()
                 && placement.warmerByK().isEmpty()
                 && placement.heater().isEmpty();
-        return open && found.isKeptCold() ? orIndoors(found, brief, accepted.getAsDouble()) : found;
+        if (!open || !found.isKeptCold()) {
+            return found;
+        }
+        // Nobody said where the bank stands, and frost keeps charge out of it: in the cabin if that is better.
+        return byChance(brief.in(placement.in(Compartment.CABIN)), moreHours)
+                .movedIndoors()
+                .orBetter(found);
+    }
+
+    private static Recommendation byChance(SystemBrief brief, double moreHours) {
+        Site asked = Site.of(brief);
+        Site site = moreHours > 0 ? asked.on(asked.journey().travelling(moreHours, 0)) : asked;
+        ByChance found = ChanceSearch.find(
+                SizedSystem.of(site, SizePair.OPEN),
+                brief.target().chanceOfRunningFlat().orElseThrow());
+        Recommendation recommended = Recommendation.of(SizedSystem.of(site, found.pair()), found);
+        return moreHours > 0 ? recommended.drivingMore(moreHours) : recommended;
     }
 
     private static double loadsA(SizedSystem plain) {
@@ -65,18 +92,6 @@ public final class SystemSizer {
 
     private static boolean isLast(SystemBrief brief) {
         return brief.chosenBusV().orElse(0) == HIGHER_BUSES_V[HIGHER_BUSES_V.length - 1];
-    }
-
-    /** Nobody said where the bank stands, and frost keeps charge out of it: in the cabin if that is better. */
-    private static Recommendation orIndoors(Recommendation outside, SystemBrief brief, double accepted) {
-        BankPlacement cabin = brief.system().bankPlacement().in(Compartment.CABIN);
-        SizedSystem indoors = SizedSystem.of(Site.of(brief.in(cabin)), SizePair.OPEN);
-        return byChance(indoors, accepted).movedIndoors().orBetter(outside);
-    }
-
-    private static Recommendation byChance(SizedSystem plain, double accepted) {
-        ByChance found = ChanceSearch.find(plain, accepted);
-        return Recommendation.of(SizedSystem.of(plain.site(), found.pair()), found);
     }
 
     private static Answer<Recommendation> answer(Recommendation system) {

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param objective what to choose by among systems that are sure enough
  * @param comfortServedShare of what comfort loads want, how much they must get on the mean of such trips [share]
  * @param mustBalance whether the average day must bring in what it takes
+ * @param mayDriveHours hours a day that the customer would drive more, if need be [h]
  * @param bankPricePerWh the customer's own price of a watt-hour of bank, in any currency
  * @param arrayPricePerW the customer's own price of a watt of array, in the same currency
  */
@@ -22,6 +23,7 @@ public record Target(
         Optional<Objective> objective,
         OptionalDouble comfortServedShare,
         Optional<Boolean> mustBalance,
+        OptionalDouble mayDriveHours,
         OptionalDouble bankPricePerWh,
         OptionalDouble arrayPricePerW)
         implements Placed {
@@ -30,7 +32,7 @@ public record Target(
     /** Nothing is said; it would stand there. */
     public static Target open(At at) {
         OptionalDouble open = OptionalDouble.empty();
-        return new Target(at, open, open, Optional.empty(), open, Optional.empty(), open, open);
+        return new Target(at, open, open, Optional.empty(), open, Optional.empty(), open, open, open);
     }
 
     /** A target that leaves the choice among systems open. */
@@ -42,6 +44,7 @@ public record Target(
                 Optional.empty(),
                 OptionalDouble.empty(),
                 Optional.empty(),
+                OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
     }
@@ -60,6 +63,7 @@ public record Target(
                 Optional.of(newObjective),
                 comfortServedShare,
                 mustBalance,
+                mayDriveHours,
                 bankPricePerWh,
                 arrayPricePerW);
     }

@@ -7,6 +7,7 @@ import wayside.sizing.endurance.WhatHelps;
 import wayside.sizing.system.SizePair;
 import wayside.sizing.trace.Derived;
 import wayside.sizing.trace.Message;
+import wayside.sizing.trace.Parameter;
 
 /**
  * What sizing by chance found.
@@ -38,5 +39,21 @@ public record ByChance(
     public ByChance {
         curve = List.copyOf(curve);
         whatHelps = List.copyOf(whatHelps);
+    }
+
+    /** The same with something more to tell. */
+    public ByChance telling(Parameter more) {
+        return new ByChance(
+                demands,
+                borne,
+                runs,
+                seed,
+                curve,
+                objective,
+                pair,
+                ruleOfThumbChance,
+                whatHelps,
+                smaller,
+                advice.with(more));
     }
 }

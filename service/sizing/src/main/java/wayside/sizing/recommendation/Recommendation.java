@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import wayside.sizing.brief.Compartment;
+import wayside.sizing.brief.Target;
 import wayside.sizing.chance.Borne;
 import wayside.sizing.chance.ByChance;
 import wayside.sizing.chance.ChanceDemands;
@@ -15,8 +16,12 @@ import wayside.sizing.laws.Laws;
 import wayside.sizing.system.SizedSystem;
 import wayside.sizing.trace.Assumption;
 import wayside.sizing.trace.Caution;
+import wayside.sizing.trace.Derived;
+import wayside.sizing.trace.NamedOperation;
+import wayside.sizing.trace.Parameter;
 import wayside.sizing.trace.Shortfall;
 import wayside.sizing.trace.Source;
+import wayside.sizing.trace.Unit;
 
 /**
  * The system that is recommended. One that does not fit the question is here too, with its shortfalls: they say what is
@@ -25,19 +30,32 @@ import wayside.sizing.trace.Source;
  * @param system from the load list to cables and fuses
  * @param byChance how bank and array were found, when a chance of running flat was accepted
  * @param laws what must hold between its parts, and whether it does
+ * @param moreDrivingHours that it takes each day, of those that the customer allows [h]
  * @param isMovedIndoors whether its bank stands in the cabin because nobody said where and frost would keep charge out of it
  */
-public record Recommendation(SizedSystem system, Optional<ByChance> byChance, Laws laws, boolean isMovedIndoors) {
+public record Recommendation(
+        SizedSystem system,
+        Optional<ByChance> byChance,
+        Laws laws,
+        boolean isMovedIndoors,
+        Optional<Derived> moreDrivingHours) {
+    private static final double MOST_DAYS = 5;
+    private static final NamedOperation FEWEST = NamedOperation.of(
+            NamedOperation.Kind.BEST_OF,
+            "the fewest half hours up to h_may with which a system holds whose bank is not one of more than five days; h_may"
+                    + " where none does",
+            Source.commonPractice());
     private static final double NOTABLE_COLD_HOURS = 0.1;
 
     /** Judged by days of autonomy and the worst month. */
     public static Recommendation of(SizedSystem system) {
-        return new Recommendation(system, Optional.empty(), Laws.of(system), false);
+        return new Recommendation(system, Optional.empty(), Laws.of(system), false, Optional.empty());
     }
 
     /** Judged by the chance that was found for it. */
     public static Recommendation of(SizedSystem system, ByChance found) {
-        return new Recommendation(system, Optional.of(found), Laws.of(system, byChance(found)), false);
+        return new Recommendation(
+                system, Optional.of(found), Laws.of(system, byChance(found)), false, Optional.empty());
     }
 
     private static List<Law> byChance(ByChance found) {
@@ -63,7 +81,36 @@ public record Recommendation(SizedSystem system, Optional<ByChance> byChance, La
 
     /** The same, its bank moved there by the search. */
     public Recommendation movedIndoors() {
-        return new Recommendation(system, byChance, laws, true);
+        return new Recommendation(system, byChance, laws, true, moreDrivingHours);
+    }
+
+    /** The same on a trip with some more hours of driving each day [h]. */
+    public Recommendation drivingMore(double hours) {
+        Derived more = FEWEST.value(
+                "driving hours per day, more than asked",
+                hours,
+                Unit.HOUR,
+                Derived.given(
+                                "driving hours per day, more if need be",
+                                target().mayDriveHours().orElseThrow(),
+                                Unit.HOUR,
+                                target().at("mayDriveHours"))
+                        .as("h_may"));
+        return new Recommendation(
+                system,
+                byChance.map(found -> found.telling(Parameter.number("moreDriving", more))),
+                laws,
+                isMovedIndoors,
+                Optional.of(more));
+    }
+
+    private Target target() {
+        return system.site().brief().target();
+    }
+
+    /** Whether all holds and no bank of many days makes up for what the trip does not bring in. */
+    public boolean isSensible() {
+        return feasible() && system.battery().bank().autonomyDays().value() <= MOST_DAYS;
     }
 
     /** Whether the cold keeps charge out of its bank for more than minutes of a usual trip. */

@@ -17,6 +17,7 @@ public enum AdviceCode implements MessageCode {
     RUNS_FLAT_WHEN_OLD(
             Slot.number("battery", Unit.WATT_HOUR),
             Slot.number("panel", Unit.WATT).orNot(),
+            Slot.number("moreDriving", Unit.HOUR).orNot(),
             Slot.number("chance", Unit.SHARE),
             Slot.text("load").orNot(),
             Slot.number("fullNights", Unit.COUNT).orNot(),

@@ -37,6 +37,7 @@ class ChanceDemandsTest {
                 comfort,
                 balance,
                 OptionalDouble.empty(),
+                OptionalDouble.empty(),
                 OptionalDouble.empty());
     }
 

@@ -162,9 +162,8 @@ class ChanceSearchTest {
             ByChance found = found(Target.chance(chance));
             assertThat(chosen(found).nominalEnergyWh())
                     .isEqualTo(found.pair().nominalEnergyWh().orElseThrow().value());
-            assertThat(found.curve())
-                    .allSatisfy(point -> assertThat(point.massKg())
-                            .isGreaterThanOrEqualTo(chosen(found).massKg()));
+            assertThat(found.curve()).allSatisfy(point -> assertThat(point.massKg())
+                    .isGreaterThanOrEqualTo(chosen(found).massKg()));
         }
     }
 

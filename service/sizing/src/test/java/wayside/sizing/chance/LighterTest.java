@@ -66,7 +66,9 @@ class LighterTest {
             assertThat(kg).as("with %s", value).isLessThanOrEqualTo(before + SLACK_KG);
             before = kg;
         }
-        assertThat(before).as("from %s to %s", rising[0], rising[rising.length - 1]).isLessThan(first);
+        assertThat(before)
+                .as("from %s to %s", rising[0], rising[rising.length - 1])
+                .isLessThan(first);
     }
 
     @Test

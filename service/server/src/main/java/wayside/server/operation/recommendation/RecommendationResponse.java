@@ -68,6 +68,13 @@ public record RecommendationResponse(
         @Schema(description = "When a chance is accepted.") @Nullable
         SizedChanceView chanceOfRunningFlat,
 
+        @Schema(
+                description =
+                        "Hours of driving each day, beyond the trip as asked, that the system counts on, of those that"
+                                + " mayDriveHours allows [h]; absent where it needs none.")
+        @Nullable
+        Double moreDrivingHoursPerDay,
+
         @Schema(description = "When a chance is accepted: what each load gets.") @Nullable
         List<ServedLoadView> served,
 

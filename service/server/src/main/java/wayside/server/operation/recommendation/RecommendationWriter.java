@@ -63,6 +63,10 @@ public final class RecommendationWriter {
                 massKg,
                 thumb,
                 found.map(ByChanceWriter::chance).orElse(null),
+                recommendation
+                        .moreDrivingHours()
+                        .map(hours -> figures.at("moreDrivingHoursPerDay", hours))
+                        .orElse(null),
                 found.map(ByChanceWriter::served).orElse(null),
                 found.map(ByChanceWriter::balance).orElse(null),
                 found.map(ByChanceWriter::vitalReserveHours).orElse(null),

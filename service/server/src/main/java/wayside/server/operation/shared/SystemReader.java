@@ -177,6 +177,7 @@ public final class SystemReader {
                 Given.map(target.objective(), code -> Objective.valueOf(code.name())),
                 Given.number(target.comfortServedShare()),
                 Optional.ofNullable(target.mustBalance()),
+                Given.number(target.mayDriveHours()),
                 Given.number(target.bankPricePerWh()),
                 Given.number(target.arrayPricePerW()));
     }

@@ -13,7 +13,7 @@ import wayside.server.binding.rule.OnlyWith;
                 "How sure the customer wants to be: days on a full battery, a chance, or both, which then both hold. An"
                         + " objective goes with a chance, prices go with the objective price.")
 @OnlyWith(
-        value = {"objective", "comfortServedShare", "mustBalance"},
+        value = {"objective", "comfortServedShare", "mustBalance", "mayDriveHours"},
         beside = "chanceOfRunningFlat")
 @OnlyWith(
         value = {"bankPricePerWh", "arrayPricePerW"},
@@ -54,6 +54,17 @@ public record TargetInput(
         @Schema(description = "Whether the average day must bring in what it takes; it need not when left open.")
         @Nullable
         Boolean mustBalance,
+
+        @Schema(
+                description =
+                        "Hours a day that you would drive more than the trip says, if need be [h]. They are used, by half hours and"
+                                + " as few as will do, where without them no system fits or its battery would be one of more than"
+                                + " five days.",
+                example = "1.5")
+        @DecimalMin("0.5")
+        @DecimalMax("12")
+        @Nullable
+        Double mayDriveHours,
 
         @Schema(description = "Your price of a watt-hour of battery, in any money.", example = "0.3")
         @DecimalMin("0")
