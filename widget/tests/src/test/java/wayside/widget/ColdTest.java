@@ -61,6 +61,7 @@ class ColdTest {
     @Test
     void chargesInFrostOnceTheBatteryStandsInAHeatedCabin() {
         try (Sheet sheet = weekend()) {
+            sheet.labelled("It stands").selectOption("outside");
             sheet.labelled("Mean of day and night").fill("2");
             assertThat(sheet.figure("Hours too cold to charge")).isVisible();
             assertThat(sheet.page().locator(".picture.warmth table tbody tr"))
@@ -81,12 +82,16 @@ class ColdTest {
     @Test
     void aHeaterIsCountedAmongWhatTheDayTakes() {
         try (Sheet sheet = weekend()) {
+            sheet.labelled("It stands").selectOption("outside");
             sheet.labelled("Mean of day and night").fill("2");
             assertThat(sheet.page().locator(".frost")).isVisible();
 
             sheet.page().getByText("a heater on the battery").click();
-            asked(sheet, "endurance", "\"place\":{\"heater\":{\"powerW\":40}}", () -> sheet.labelled("Heater")
-                    .fill("40"));
+            asked(
+                    sheet,
+                    "endurance",
+                    "\"place\":{\"where\":\"outside\",\"heater\":{\"powerW\":40}}",
+                    () -> sheet.labelled("Heater").fill("40"));
 
             assertThat(sheet.page().locator(".frost")).hasCount(0);
             assertThat(sheet.figure("Heater of the battery")).isVisible();

@@ -146,10 +146,8 @@ class MainJobTest {
 
     @Test
     void offersNoHelpWhereHardlyATripRunsFlat() {
-        try (Sheet sheet = Sheet.ofDemo(Sheet.DESKTOP)) {
-            assertThat(sheet.page().getByText("What would help most")).isVisible();
-        }
         try (Sheet sheet = Sheet.startedFrom("weekend van", new Browser.NewContextOptions(), Sheet.DESKTOP)) {
+            assertThat(sheet.page().getByText("What would help most")).isVisible();
             sheet.labelled("Size by").selectOption("days in store");
             sheet.labelled("Days on a full battery").fill("4");
 

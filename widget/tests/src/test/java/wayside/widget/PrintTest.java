@@ -50,7 +50,7 @@ class PrintTest {
             assertThat(page.locator(".circuits tbody tr").first()).isVisible();
             assertThat(page.locator(".cautions li").first()).isVisible();
             assertThat(page.locator(".assumptions li").first()).isVisible();
-            assertThat(page.locator(".picture svg:visible")).hasCount(7);
+            assertThat(page.locator(".picture svg:visible")).hasCount(6);
         }
     }
 

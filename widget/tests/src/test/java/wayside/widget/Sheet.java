@@ -19,7 +19,7 @@ final class Sheet implements AutoCloseable {
 
     /** How the answer's sentence reads when a system was found. */
     static final Pattern CARRIES =
-            Pattern.compile("^An? [\\d.,]+\\sAh .+ battery and [\\d.,]+\\sW of .+ panel carry you;.*");
+            Pattern.compile("^An? [\\d.,]+\\sAh .+ battery (and [\\d.,]+\\sW of .+ panel carry|carries) you;.*");
 
     /** A page of the service's own origin with nothing on it but a card. */
     private static final String BARE = "<!doctype html><html lang=en><meta name=viewport content='width=device-width'>"
