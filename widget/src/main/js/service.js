@@ -4,6 +4,9 @@ const SCRIPT_URL = document.currentScript ? document.currentScript.src : locatio
 /* What a status without a list of faults means. */
 const FAILURES = {404: 'missing', 405: 'missing', 410: 'missing', 429: 'busy', 503: 'busy', 511: 'stranger'};
 
+const MOST_TRIES = 6;
+const LONGEST_WAIT_SECONDS = 5;
+
 export function ownService() {
   return new URL('.', SCRIPT_URL).href;
 }
@@ -20,7 +23,31 @@ export async function post(service, operation, body, signal, explained) {
     body: JSON.stringify(body),
   });
   if (result.answer) {
-    result.answer.explain = (pointer) => post(service, operation, body, undefined, pointer);
+    result.answer.explain = once((pointer) => patiently(() => post(service, operation, body, undefined, pointer)));
+  }
+  return result;
+}
+
+/** Asks for each thing once, however often the card is drawn anew; what did not come may be asked for again. */
+function once(ask) {
+  const asked = new Map();
+  return async (pointer) => {
+    asked.set(pointer, asked.get(pointer) ?? ask(pointer));
+    const result = await asked.get(pointer);
+    if (result.failure) {
+      asked.delete(pointer);
+    }
+    return result;
+  };
+}
+
+/** Asks again, as often as a person would wait for, where the service only has too much to do just now. */
+async function patiently(ask) {
+  let result = await ask();
+  for (let tries = 1; tries < MOST_TRIES && result.failure === 'busy'; tries += 1) {
+    const seconds = Math.min(result.waitSeconds ?? 1, LONGEST_WAIT_SECONDS);
+    await new Promise((done) => setTimeout(done, seconds * 1000));
+    result = await ask();
   }
   return result;
 }

@@ -12,7 +12,7 @@ const VEHICLES = [['', 'assume 12 V'], [12, '12 V'], [24, '24 V']];
 const TILTS = [[0, 'flat on the roof'], [15, 'tilted by 15°'], [30, 'tilted by 30°'], [45, 'tilted by 45°'], [60, 'tilted by 60°']];
 const SURETIES = [['chance', 'how often flat'], ['days', 'days in store']];
 const OBJECTIVES = [['', 'the lightest'], ['volume', 'the smallest'], ['price', 'the cheapest']];
-const PLACES = [['', 'out, or in from frost'], ['outside', 'outside'], ['cabin', 'in the living space'], ['underfloor', 'under the floor']];
+const PLACES = [['', 'wherever suits'], ['outside', 'outside'], ['cabin', 'in the living space'], ['underfloor', 'under the floor']];
 const CHANCES = [1, 3, 5, 10, 20].map((count) => [count, `${count} of 100 trips`]);
 
 /** What the customer already decided or owns. What stays open is sized. */

@@ -1,11 +1,13 @@
 package wayside.widget;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Route;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
@@ -88,6 +90,27 @@ class WaitingTest {
             why.getByText("Ask again").click();
             next(sheet, held).resume();
             assertThat(why.locator(".step").first()).containsText("energy out of the battery per day");
+        }
+    }
+
+    @Test
+    void waitsForAReasonWhileTheServiceHasTooMuchToDo() {
+        try (Sheet sheet = Sheet.ofDemo(Sheet.DESKTOP)) {
+            Deque<Route> held = new ArrayDeque<>();
+            sheet.awaitPictures();
+            sheet.page().route("**/v1/recommendation?explain=*", held::add);
+            Locator why = sheet.figure("Energy a day").locator(".why");
+            why.locator("> summary").click();
+            next(sheet, held).fulfill(new Route.FulfillOptions().setStatus(429).setHeaders(Map.of("Retry-After", "1")));
+
+            next(sheet, held).resume();
+            assertThat(why.locator(".step").first()).containsText("energy out of the battery per day");
+
+            // Closed and opened again it is there, and nobody is asked.
+            why.locator("> summary").click();
+            why.locator("> summary").click();
+            assertThat(why.locator(".step").first()).isVisible();
+            assertEquals(0, held.size());
         }
     }
 

@@ -3,9 +3,11 @@ package wayside.sizing.budget;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import wayside.sizing.brief.Load;
 import wayside.sizing.brief.RunningPower;
+import wayside.sizing.brief.Tier;
 import wayside.sizing.demand.LoadDemand;
 import wayside.sizing.trace.Caution;
 import wayside.sizing.trace.CautionCode;
@@ -137,7 +139,8 @@ final class LoadSuspicions {
     }
 
     private void vital() {
-        if (!VITAL.matcher(name).find()) {
+        boolean listed = load.tier().equals(Optional.of(Tier.VITAL));
+        if (!listed && !VITAL.matcher(name).find()) {
             return;
         }
         add(Severity.DANGER, load.at().pointer(), CautionCode.MUST_NOT_FAIL, named());

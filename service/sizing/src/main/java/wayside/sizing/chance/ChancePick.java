@@ -1,5 +1,8 @@
 package wayside.sizing.chance;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
 import wayside.sizing.brief.Objective;
 import wayside.sizing.brief.Target;
 import wayside.sizing.storage.ChemistryData;
@@ -36,6 +39,17 @@ final class ChancePick {
                 massKg(trip, pair, chargers),
                 bankL + controllersL + chargers.volumeL(),
                 price);
+    }
+
+    /** Of those that cost at most this much more than the least, the smallest bank is taken: it lives least off what it holds. */
+    private static final double AS_GOOD = 1.02;
+
+    static ChancePair best(List<ChancePair> pairs, ToDoubleFunction<ChancePair> cost) {
+        double least = pairs.stream().mapToDouble(cost).min().orElseThrow();
+        return pairs.stream()
+                .filter(pair -> cost.applyAsDouble(pair) <= AS_GOOD * least)
+                .min(Comparator.comparingDouble(ChancePair::bankWh).thenComparingDouble(cost))
+                .orElseThrow();
     }
 
     /** Of batteries, modules, controllers and chargers [kg]. */

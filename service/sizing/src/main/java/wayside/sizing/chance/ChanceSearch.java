@@ -1,7 +1,6 @@
 package wayside.sizing.chance;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,7 +29,7 @@ public final class ChanceSearch {
     private static final NamedOperation FOUND = NamedOperation.of(
             NamedOperation.Kind.BEST_OF,
             "of whole batteries, whole modules and chargers on the engine that together run flat with a chance of p or less and"
-                    + " hold all laws, the best by the objective; where the confirming runs, which are others, say otherwise"
+                    + " hold all laws, the best by the objective, and of those within a fiftieth of it the one with the smallest bank; where the confirming runs, which are others, say otherwise"
                     + " the next larger bank until they agree",
             Source.commonPractice());
 
@@ -104,8 +103,7 @@ public final class ChanceSearch {
     private Optional<Confirmed> confirmed(List<ChancePair> pairs, Predicate<SizePair> holds) {
         List<ChancePair> open = new ArrayList<>(pairs);
         for (int i = 0; i < MOST_STEPS && !open.isEmpty(); i++) {
-            ChancePair best =
-                    open.stream().min(Comparator.comparingDouble(this::cost)).orElseThrow();
+            ChancePair best = ChancePick.best(open, this::cost);
             SizePair built = built(best, Optional.empty());
             if (!holds.test(built)) {
                 open.remove(best);

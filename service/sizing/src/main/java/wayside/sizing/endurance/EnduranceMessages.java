@@ -34,6 +34,7 @@ public final class EnduranceMessages {
     public static Message withWhatIsServed(Message advice, Served served, EnergyBalance balance) {
         Message told = served.worst()
                 .map(load -> advice.with(Parameter.text("load", load.load().name()))
+                        .with(Parameter.number("servedShare", load.energyShare()))
                         .with(Parameter.number(
                                 "fullNights",
                                 (double) Math.round(load.fullNights().value()),

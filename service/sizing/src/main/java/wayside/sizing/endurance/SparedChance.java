@@ -15,8 +15,8 @@ import wayside.sizing.trace.Unit;
  */
 public record SparedChance(Derived value, Derived low, Derived high) {
     private static final Source PAIRED = Source.paper(
-            "Agresti, Categorical Data Analysis, 3rd ed. (2013), 11.1",
-            "Wald interval of a difference of paired shares");
+            "Altman, Practical Statistics for Medical Research, Chapman & Hall (1999)",
+            "Wald interval of a difference of proportions with matched pairs, as PropCIs 0.3-0 quotes it");
     private static final NamedOperation COUNTED = NamedOperation.of(
             NamedOperation.Kind.SIMULATION, "runs that the change turns, of the same runs", Source.definition());
     private static final Expression SPARED = Expression.definition("D = (b - c) / N");

@@ -30,8 +30,8 @@ import wayside.sizing.trace.Unit;
  * @param system from the load list to cables and fuses
  * @param byChance how bank and array were found, when a chance of running flat was accepted
  * @param laws what must hold between its parts, and whether it does
- * @param moreDrivingHours that it takes each day, of those that the customer allows [h]
  * @param isMovedIndoors whether its bank stands in the cabin because nobody said where and frost would keep charge out of it
+ * @param moreDrivingHours that it takes each day, of those that the customer allows [h]
  */
 public record Recommendation(
         SizedSystem system,

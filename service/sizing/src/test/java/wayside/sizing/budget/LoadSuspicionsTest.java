@@ -75,6 +75,14 @@ class LoadSuspicionsTest {
     }
 
     @Test
+    void whatIsListedAsVitalMustNotFailWhateverItIsCalled() {
+        assertThat(cautions(Load.dc("the grey box", 30, 8).of(Tier.VITAL)))
+                .extracting(Caution::code)
+                .containsExactly("must-not-fail");
+        assertThat(cautions(Load.dc("the grey box", 30, 8))).isEmpty();
+    }
+
+    @Test
     void oneCautionForEachLoadAndRule() {
         assertThat(cautions(AROUND_THE_CLOCK, Load.dc("Freezer", 60, 24)))
                 .extracting(Caution::code, caution -> caution.field().orElseThrow())

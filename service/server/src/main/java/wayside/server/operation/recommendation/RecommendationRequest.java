@@ -37,7 +37,12 @@ public record RecommendationRequest(
 
         @Valid @Nullable TargetInput target,
 
-        @Schema(description = "Where the battery stands; outside when left open.") @Valid @Nullable
+        @Schema(
+                description =
+                        "Where the battery stands. Left open it stands outside, or in the living space where a chance is accepted"
+                                + " and frost would keep charge out of it.")
+        @Valid
+        @Nullable
         BatteryPlaceInput place,
 
         @Schema(

@@ -14,7 +14,7 @@ import wayside.server.binding.rule.AtMostOneOf;
 public record BatteryPlaceInput(
         @Schema(
                 description =
-                        "Where the battery stands: in the living space, under its floor, or outside in a place that nothing heats; outside when left open.",
+                        "Where the battery stands: in the living space, under its floor, or outside in a place that nothing heats; outside when left open, unless a recommendation by chance finds that frost would keep charge out of it there.",
                 example = "cabin")
         @Nullable
         CompartmentCode where,
